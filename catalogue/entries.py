@@ -1,0 +1,200 @@
+"""The catalogue's entries as frozen values: what one exercise, muscle, slot, kit or number is."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Literal
+
+Region = Literal["push", "pull", "lower", "arms", "other"]
+Fatigue = Literal["high", "low"]
+Limb = Literal["both", "each, then rest", "each, rest after each"]
+Technique = Literal["drop", "rest-pause"]
+Size = Literal["large", "small", "minor"]
+Place = Literal["portable", "place", "fixed"]
+
+
+@dataclass(frozen=True)
+class Muscle:
+    """One muscle: `minor` muscles are counted, not sought; `isolate` ones need their own single-joint work."""
+
+    id: str
+    name: str
+    size: Size
+    isolate: bool
+    default_weight: float
+    aliases: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Group:
+    """A word for several muscles, with the muscles it names when made a priority and otherwise."""
+
+    id: str
+    name: str
+    priority: tuple[str, ...]
+    otherwise: tuple[str, ...]
+    normal_when_priority: tuple[str, ...] = ()
+    aliases: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Slot:
+    """A movement at an angle; two exercises of one slot do the same job."""
+
+    id: str
+    name: str
+    movement: str
+    region: Region
+    multi_joint: bool
+    focus: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Item:
+    """A piece of equipment: carried about (`portable`), a place to lift at, or a fixed station."""
+
+    id: str
+    name: str
+    place: Place
+    aliases: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Kit:
+    """A named set of equipment, with the heaviest dumbbell it holds in kg (None: as heavy as wanted)."""
+
+    id: str
+    name: str
+    items: frozenset[str]
+    dumbbell_max: float | None = None
+    aliases: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Caution:
+    """A joint or condition tag: the exercises it closes and whether clearance comes first."""
+
+    id: str
+    name: str
+    closes_joints: tuple[str, ...]
+    needs_clearance: bool
+    sentence: str
+    aliases: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Exercise:
+    """One exercise with every attribute the reckoning and the rules ask of it."""
+
+    id: str
+    name: str
+    slot: Slot
+    rank: int
+    needs: tuple[str, ...]
+    contributions: tuple[tuple[str, int], ...]
+    """(muscle, hundredths of a set) sorted by muscle; 100 is direct, 50 indirect."""
+    fatigue: Fatigue
+    limb: Limb
+    reps: tuple[int, int]
+    change_over: int
+    axial: int
+    grip_limited: bool
+    can_pin: bool
+    safe_to_fail: bool
+    ability: bool
+    once_a_week: bool
+    techniques: tuple[Technique, ...]
+    joints: tuple[str, ...]
+    load: str
+    load_step: float
+    light_below: float | None
+    setting: str
+    cue: str
+    link: str | None = None
+    aliases: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    """Why a contribution other than 100 or 50 stands: a source or the word convention."""
+
+    @property
+    def movement(self) -> str:
+        return self.slot.movement
+
+    @property
+    def region(self) -> Region:
+        return self.slot.region
+
+    @property
+    def multi_joint(self) -> bool:
+        return self.slot.multi_joint
+
+    @property
+    def main_lift(self) -> bool:
+        """Whether it is a high-fatigue multi-joint lift, the kind a session is built around."""
+        return self.fatigue == "high" and self.slot.multi_joint
+
+    @cached_property
+    def direct(self) -> frozenset[str]:
+        return frozenset(m for m, part in self.contributions if part == 100)
+
+    @cached_property
+    def muscles(self) -> frozenset[str]:
+        return frozenset(m for m, _ in self.contributions)
+
+    @property
+    def sole_direct(self) -> str | None:
+        """The one muscle it trains directly, if it is one only."""
+        return next(iter(self.direct)) if len(self.direct) == 1 else None
+
+    @property
+    def barbell(self) -> bool:
+        return "barbell" in self.needs or "trap-bar" in self.needs
+
+
+@dataclass(frozen=True)
+class Number:
+    """One number with where it comes from; `low` and `high` bound it, `mark` is A, B, C, D or M."""
+
+    id: str
+    value: float
+    low: float | None
+    high: float | None
+    unit: str
+    mark: str
+    source: str
+    reading: str
+
+
+@dataclass(frozen=True)
+class RuleNumbers:
+    """What a rule costs and where it begins: cost in index points, limits in the units its rule states."""
+
+    id: str
+    cost: float | None
+    limit: float | None
+    more: Mapping[str, float]
+    unit: str
+    origin: str
+
+
+@dataclass(frozen=True)
+class Catalogue:
+    """Everything known, each part by id in a fixed order."""
+
+    muscles: Mapping[str, Muscle]
+    groups: Mapping[str, Group]
+    slots: Mapping[str, Slot]
+    items: Mapping[str, Item]
+    kits: Mapping[str, Kit]
+    cautions: Mapping[str, Caution]
+    exercises: Mapping[str, Exercise]
+    evidence: Mapping[str, Number]
+    rules: Mapping[str, RuleNumbers]
+    defaults: Mapping[str, object]
+    digest: str
+    changed: tuple[str, ...] = field(default=())
+    """What an overlay added or changed, in sentences."""
+
+    def number(self, name: str) -> float:
+        return self.evidence[name].value
