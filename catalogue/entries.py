@@ -69,6 +69,8 @@ class Kit:
     name: str
     items: frozenset[str]
     dumbbell_max: float | None = None
+    cannot: tuple[str, ...] = ()
+    """Muscles that nothing in this kit trains directly."""
     aliases: tuple[str, ...] = ()
 
 
@@ -98,6 +100,7 @@ class Exercise:
     fatigue: Fatigue
     limb: Limb
     reps: tuple[int, int]
+    alternating: bool
     change_over: int
     axial: int
     grip_limited: bool

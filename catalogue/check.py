@@ -1,0 +1,125 @@
+"""What must hold between entries: every contradiction in the catalogue, all at once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from setwright.catalogue.entries import Catalogue, Exercise
+from setwright.catalogue.faults import Fault
+from setwright.catalogue.near import did_you_mean
+
+REP_RANGES = frozenset(
+    {(5, 5), (5, 8), (6, 8), (6, 10), (8, 10), (8, 12), (10, 15), (12, 15), (12, 20), (15, 20), (15, 30)}
+)
+LOADS = ("barbell", "dumbbell", "stack", "plates", "bodyweight", "band", "kettlebell")
+JOINTS = ("shoulder", "elbow", "wrist", "lower-back", "hip", "knee", "ankle", "neck")
+TECHNIQUES = ("drop", "rest-pause")
+FOCUSES = ("upper", "lower", "push", "pull", "arms")
+LONGEST_LINE = 76
+
+
+def check_catalogue(catalogue: Catalogue) -> Iterator[Fault]:
+    """Every fault between entries: unknown words, hidden ids, untrained muscles, implausible values."""
+    for exercise in catalogue.exercises.values():
+        yield from check_exercise(exercise, catalogue)
+    yield from check_aliases("exercise", [(e.id, e.name, e.aliases) for e in catalogue.exercises.values()])
+    yield from check_aliases(
+        "muscle or group",
+        [(m.id, m.name, m.aliases) for m in (*catalogue.muscles.values(), *catalogue.groups.values())],
+    )
+    yield from check_aliases("equipment", [(i.id, i.name, i.aliases) for i in catalogue.items.values()])
+    yield from check_aliases("kit", [(k.id, k.name, k.aliases) for k in catalogue.kits.values()])
+    yield from check_words(catalogue)
+    yield from check_kits(catalogue)
+    yield from check_numbers(catalogue)
+
+
+def check_exercise(e: Exercise, catalogue: Catalogue) -> Iterator[Fault]:
+    where = f"exercise {e.id}"
+    yield from unknown(where, "equipment", e.needs, catalogue.items)
+    yield from unknown(where, "muscle", [m for m, _ in e.contributions], catalogue.muscles)
+    yield from unknown(where, "technique", e.techniques, TECHNIQUES)
+    yield from unknown(where, "joint", e.joints, JOINTS)
+    yield from unknown(where, "load kind", [e.load], LOADS)
+    if not e.contributions:
+        yield Fault(where, "trains no muscle", "give it a muscle")
+    if e.reps not in REP_RANGES:
+        yield Fault(where, f"reps {list(e.reps)} are not in the list", "take a range of the list")
+    if not 1 <= e.rank <= 5:
+        yield Fault(where, f"rank {e.rank}", "1 to 5")
+    if not 0 <= e.axial <= 3:
+        yield Fault(where, f"axial {e.axial}", "0 to 3")
+    if not 0 <= e.change_over <= 180:
+        yield Fault(where, f"change_over {e.change_over} s", "0 to 180")
+    if e.techniques and (e.multi_joint or e.limb != "both" or not e.safe_to_fail):
+        yield Fault(where, "allows a technique", "only single-joint lifts of both limbs that are safe to fail do")
+    if e.can_pin and e.safe_to_fail:
+        yield Fault(where, "can pin the lifter and is safe to fail", "it cannot be both")
+    for text in (e.setting, e.cue):
+        if len(text) > LONGEST_LINE:
+            yield Fault(where, f"{text!r} is {len(text)} characters", f"at most {LONGEST_LINE}")
+
+
+def unknown(where: str, kind: str, words: Iterable[str], known: Iterable[str]) -> Iterator[Fault]:
+    listed = tuple(known)
+    for word in words:
+        if word not in listed:
+            yield Fault(where, f"{kind} {word!r} is not known", did_you_mean(word, listed))
+
+
+def check_aliases(kind: str, entries: list[tuple[str, str, tuple[str, ...]]]) -> Iterator[Fault]:
+    """Two entries that claim one word, where the reader could not know which is meant."""
+    owner: dict[str, str] = {}
+    for key, name, _ in entries:
+        for word in {key, name.lower()}:
+            if owner.setdefault(word, key) != key:
+                yield Fault(f"{kind} {key}", f"shares the name {word!r} with {owner[word]}", "rename one")
+    for key, _, aliases in entries:
+        for alias in aliases:
+            holder = owner.setdefault(alias.lower(), key)
+            if holder != key:
+                yield Fault(f"{kind} {key}", f"the alias {alias!r} hides {holder}", "drop the alias")
+
+
+def check_words(catalogue: Catalogue) -> Iterator[Fault]:
+    for slot in catalogue.slots.values():
+        yield from unknown(f"slot {slot.id}", "focus", slot.focus, FOCUSES)
+    for group in catalogue.groups.values():
+        named = (*group.priority, *group.otherwise, *group.normal_when_priority)
+        yield from unknown(f"group {group.id}", "muscle", named, catalogue.muscles)
+    for caution in catalogue.cautions.values():
+        yield from unknown(f"caution {caution.id}", "joint", caution.closes_joints, JOINTS)
+    for muscle in catalogue.muscles:
+        if not any(muscle in e.direct for e in catalogue.exercises.values()):
+            yield Fault(f"muscle {muscle}", "nothing trains it directly", "add an exercise or drop the muscle")
+
+
+def check_kits(catalogue: Catalogue) -> Iterator[Fault]:
+    """Kits with unknown items, and muscles that a kit trains or not against what it says."""
+    for kit in catalogue.kits.values():
+        where = f"kit {kit.id}"
+        yield from unknown(where, "equipment", sorted(kit.items), catalogue.items)
+        yield from unknown(where, "muscle", kit.cannot, catalogue.muscles)
+        trained = {
+            m for e in catalogue.exercises.values() if kit.items.issuperset(e.needs) and e.rank < 5 for m in e.direct
+        }
+        for muscle in catalogue.muscles:
+            if muscle not in trained and muscle not in kit.cannot:
+                yield Fault(
+                    where,
+                    f"nothing in it trains {muscle} directly",
+                    "add an exercise, or list it in `cannot`",
+                )
+            if muscle in trained and muscle in kit.cannot:
+                yield Fault(where, f"`cannot` lists {muscle}, yet an exercise trains it", "take it out of `cannot`")
+
+
+def check_numbers(catalogue: Catalogue) -> Iterator[Fault]:
+    for number in catalogue.evidence.values():
+        low = number.value if number.low is None else number.low
+        high = number.value if number.high is None else number.high
+        if not low <= number.value <= high:
+            yield Fault(f"evidence {number.id}", f"{number.value} lies outside [{low}, {high}]", "mend the interval")
+    for rule in catalogue.rules.values():
+        if rule.cost is None and rule.limit is None:
+            yield Fault(f"rule {rule.id}", "has neither a cost nor a limit", "give one")

@@ -1,0 +1,1 @@
+"""Plans lifting weeks: a brief in, a proven and audited week out."""

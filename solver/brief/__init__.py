@@ -1,0 +1,1 @@
+"""What is asked: the brief, its phrase, its file and its defaults."""

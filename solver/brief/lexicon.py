@@ -1,0 +1,115 @@
+"""The catalogue's words: from what a person writes to the id it stands for."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Literal, Protocol
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.near import nearest
+
+Kind = Literal["muscle", "group", "item", "kit", "exercise", "movement", "caution"]
+Key = tuple[str, ...]
+
+KIND_NAMES: Mapping[Kind, str] = {
+    "muscle": "a muscle",
+    "group": "a group of muscles",
+    "item": "an item of equipment",
+    "kit": "a kit",
+    "exercise": "an exercise",
+    "movement": "a movement",
+    "caution": "a caution",
+}
+_WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*|\d+(?:\.\d+)?")
+
+
+class _Named(Protocol):
+    @property
+    def id(self) -> str: ...
+    @property
+    def name(self) -> str: ...
+    @property
+    def aliases(self) -> tuple[str, ...]: ...
+
+
+def key_of(text: str) -> Key:
+    """The words and numbers of a text in small letters; hyphens and spaces count alike."""
+    return tuple(_WORD.findall(text.lower()))
+
+
+@dataclass(frozen=True)
+class Lexicon:
+    """Every known word by kind: its key to its id, and the spellings to offer for a near miss."""
+
+    ids: Mapping[Kind, Mapping[Key, str]]
+    spellings: Mapping[Kind, tuple[str, ...]]
+    longest: int
+
+    def find(self, key: Key, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
+        """The first kind that knows the key, with the id; a plural in s stands for its singular."""
+        for candidate in _numbers_of(key):
+            for kind in kinds:
+                if candidate in self.ids[kind]:
+                    return kind, self.ids[kind][candidate]
+        return None
+
+    def resolve(self, text: str, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
+        """The kind and id a text stands for; an exact id wins over any alias."""
+        for kind in kinds:
+            if text in self.ids[kind].values():
+                return kind, text
+        return self.find(key_of(text), kinds)
+
+    def near(self, text: str, kinds: Sequence[Kind], more: Iterable[str] = ()) -> str | None:
+        """The known spelling nearest to a text among these kinds and words."""
+        words = [word for kind in kinds for word in self.spellings[kind]]
+        return nearest(text, [*words, *more])
+
+
+def _numbers_of(key: Key) -> Iterator[Key]:
+    """The key itself, then its last word without a plural s."""
+    yield key
+    if key and key[-1].endswith("s") and len(key[-1]) > 3:
+        yield (*key[:-1], key[-1][:-1])
+
+
+def lexicon_of(catalogue: Catalogue) -> Lexicon:
+    """The words of one catalogue; ids are entered first, then names, then aliases, and the first stays."""
+    parts: dict[Kind, Iterable[_Named]] = {
+        "muscle": catalogue.muscles.values(),
+        "group": catalogue.groups.values(),
+        "item": catalogue.items.values(),
+        "kit": catalogue.kits.values(),
+        "exercise": catalogue.exercises.values(),
+        "caution": catalogue.cautions.values(),
+    }
+    ids: dict[Kind, Mapping[Key, str]] = {kind: _keys(list(rows)) for kind, rows in parts.items()}
+    spellings: dict[Kind, tuple[str, ...]] = {kind: _spelt(list(rows)) for kind, rows in parts.items()}
+    movements = tuple(dict.fromkeys(slot.movement for slot in catalogue.slots.values()))
+    ids["movement"] = {key_of(movement): movement for movement in movements}
+    spellings["movement"] = movements
+    longest = max(len(key) for table in ids.values() for key in table)
+    return Lexicon(ids, spellings, longest)
+
+
+def _keys(rows: Sequence[_Named]) -> dict[Key, str]:
+    table: dict[Key, str] = {}
+    for row in rows:
+        table.setdefault(key_of(row.id), row.id)
+    for row in rows:
+        table.setdefault(key_of(row.name), row.id)
+    for row in rows:
+        for alias in row.aliases:
+            table.setdefault(key_of(alias), row.id)
+    return table
+
+
+def _spelt(rows: Sequence[_Named]) -> tuple[str, ...]:
+    """Ids first, so that of two equally near words the id is offered."""
+    return (
+        *(row.id for row in rows),
+        *(row.name.lower() for row in rows),
+        *(alias for row in rows for alias in row.aliases),
+    )

@@ -1,0 +1,124 @@
+"""The schema's own errors said in a coach's words, each with its path, what was got and what was expected."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from typing import Any
+
+from pydantic import BaseModel, ValidationError
+from pydantic_core import ErrorDetails
+
+from setwright.catalogue.faults import Fault
+from setwright.catalogue.near import did_you_mean
+from setwright.solver.brief import schema
+from setwright.solver.brief.contradictions import Contradiction
+from setwright.solver.brief.defaults import LIMITS
+
+_MODELS: Mapping[tuple[str, ...], type[BaseModel]] = {
+    (): schema.Brief,
+    ("days",): schema.DayAsk,
+    ("other",): schema.OtherActivity,
+    ("owned",): schema.Owned,
+    ("muscles",): schema.MuscleAsk,
+    ("pins",): schema.Pin,
+    ("client",): schema.Client,
+    ("client", "cautions"): schema.CautionAsk,
+    ("client", "clearance"): schema.Clearance,
+    ("clock",): schema.Clock,
+}
+_EXPECTED: Mapping[str, str] = {
+    "int_type": "a whole number",
+    "int_from_float": "a whole number",
+    "float_type": "a number",
+    "finite_number": "a number",
+    "string_type": "words in quotes",
+    "bool_type": "true or false",
+    "tuple_type": "a list",
+    "dict_type": "a table",
+    "model_type": "a table",
+    "string_pattern_mismatch": "a date as YYYY-MM-DD",
+    "string_too_short": "at least one letter",
+}
+_RANGED = ("greater_than_equal", "less_than_equal", "int_type", "float_type", "int_from_float", "missing")
+
+
+def structure_faults(error: ValidationError) -> tuple[Fault, ...]:
+    """Every fault of one failed validation, in the order met."""
+    found: list[Fault] = []
+    for detail in error.errors(include_url=False):
+        carried = detail.get("ctx", {}).get("error")
+        if isinstance(carried, Contradiction):
+            found.extend(carried.faults)
+        else:
+            found.append(_fault(detail))
+    return tuple(found)
+
+
+def _fault(detail: ErrorDetails) -> Fault:
+    loc = tuple(part for part in detail["loc"] if part not in schema.UNION_TAGS)
+    where, kind = path_of(loc), detail["type"]
+    if kind == "extra_forbidden":
+        fields = _fields_beside(loc)
+        remedy = did_you_mean(str(loc[-1]), fields) or f"the fields here: {', '.join(fields)}"
+        return Fault(where, "is not a field of a brief", remedy)
+    if kind == "missing":
+        return Fault(where, f"is missing, expected {_wanted(loc, detail)}")
+    if kind in ("too_short", "too_long"):
+        low, high = LIMITS[str(loc[-1])]
+        return Fault(where, f"got {len(detail['input'])}, expected {low:g} to {high:g}")
+    said = f"got {shown(detail['input'])}, expected {_wanted(loc, detail)}"
+    return Fault(where, said, _near_literal(detail))
+
+
+def _wanted(loc: tuple[int | str, ...], detail: ErrorDetails) -> str:
+    """What a field takes, with its limits where it has them."""
+    kind = detail["type"]
+    if kind == "literal_error":
+        return str(detail["ctx"]["expected"])
+    field = next((part for part in reversed(loc) if isinstance(part, str)), "")
+    noun = _EXPECTED.get(kind, "")
+    if field in LIMITS and field not in ("days", "regions") and kind in _RANGED:
+        low, high = LIMITS[field]
+        return f"{noun} from {low:g} to {high:g}" if noun else f"{low:g} to {high:g}"
+    if kind == "greater_than_equal":
+        return f"{detail['ctx']['ge']:g} or more"
+    if kind == "missing":
+        return "one day or more, each with its minutes" if field == "days" else "a value"
+    return noun or detail["msg"]
+
+
+def _near_literal(detail: ErrorDetails) -> str:
+    if detail["type"] != "literal_error" or not isinstance(detail["input"], str):
+        return ""
+    return did_you_mean(detail["input"], re.findall(r"'([^']*)'", str(detail["ctx"]["expected"])))
+
+
+def _fields_beside(loc: tuple[int | str, ...]) -> tuple[str, ...]:
+    """The fields of the table in which a path's last part stands."""
+    parents = tuple(part for part in loc[:-1] if isinstance(part, str))
+    model = _MODELS.get(parents[:1] if parents[:1] == ("muscles",) else parents, schema.Brief)
+    return tuple(model.model_fields)
+
+
+def path_of(loc: tuple[int | str, ...]) -> str:
+    """A path as `days[0].minutes`; places in a list count from 0."""
+    text = ""
+    for part in loc:
+        if isinstance(part, int):
+            text += f"[{part}]"
+        else:
+            text += f".{part}" if text else part
+    return text
+
+
+def shown(value: Any) -> str:
+    """A value as it stands in TOML, cut short when long."""
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, Mapping):
+        return "a table"
+    if isinstance(value, list | tuple):
+        return "a list"
+    text = "nothing" if value is None else repr(value)
+    return text if len(text) <= 60 else f"{text[:57]}..."

@@ -1,0 +1,1 @@
+"""The two engines that the neutral rows are handed to."""

@@ -1,0 +1,211 @@
+"""CP-SAT over a sheet, whole or with some columns fixed; every curve and cost rounded outward to integers."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ortools.sat.python import cp_model
+
+from setwright.solver.model.sheet import Curve, Sheet
+from setwright.solver.model.stimulus import (
+    SET,
+    SESSION_POINTS,
+    least_sets,
+    session_intercept,
+    week_intercept,
+    week_points,
+    week_slope,
+)
+
+MILLI = 1000
+"""Effective sets inside CP-SAT are whole numbers of 1/1000 set."""
+FINE = 64
+"""Slopes are whole numbers of 1/64 score unit a thousandth of a set."""
+WORKERS = 1
+SEED = 7
+
+sums = cp_model.LinearExpr.weighted_sum
+
+
+@dataclass(frozen=True)
+class Found:
+    """What one CP-SAT run found: the columns in use, its own objective and bound, and its status's name."""
+
+    columns: frozenset[int] | None
+    value: float
+    bound: float
+    status: str
+
+
+class Program:
+    """A sheet as a CP-SAT model over its open columns; `fixed` columns are held at a value and folded into rows."""
+
+    def __init__(
+        self,
+        sheet: Sheet,
+        fixed: Mapping[int, int] | None = None,
+        only: frozenset[int] | None = None,
+        skip: Callable[[str, str], bool] | None = None,
+    ) -> None:
+        self.sheet = sheet
+        self.fixed = dict(fixed or {})
+        self.model = cp_model.CpModel()
+        count = len(sheet.columns)
+        self.variables: dict[int, Any] = {}
+        for j in range(len(sheet.low)):
+            if j in self.fixed or (only is not None and j < count and j not in only):
+                continue
+            high = max(sheet.high[j], sheet.low[j])
+            self.variables[j] = self.model.new_int_var(sheet.low[j], high, "")
+        self.literals: dict[tuple[str, str], Any] = {}
+        for row in sheet.rows:
+            if skip is None or not skip(row.rule, row.label):
+                self._row(row.index, row.coefficient, row.low, row.high)
+        self.worth = self._objective()
+
+    def _split(self, index: Any, coefficient: Any) -> tuple[list[Any], list[int], int]:
+        """The open variables of an expression, their coefficients, and the constant of the fixed ones."""
+        variables, values, constant = [], [], 0
+        for j, v in zip(index, coefficient, strict=True):
+            if j in self.variables:
+                variables.append(self.variables[j])
+                values.append(v)
+            elif j in self.fixed:
+                constant += v * self.fixed[j]
+        return variables, values, constant
+
+    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None) -> None:
+        variables, values, constant = self._split(index, coefficient)
+        if not variables:
+            if (low is not None and constant < low) or (high is not None and constant > high):
+                self.model.add_bool_or([])
+            return
+        least = cp_model.INT_MIN if low is None else low - constant
+        most = cp_model.INT_MAX if high is None else high - constant
+        self.model.add_linear_constraint(sums(variables, values), least, most)
+
+    def _objective(self) -> Any:
+        variables, values, constant = [], [], 0
+        for j, worth in enumerate(self.sheet.worth):
+            whole = math.ceil(worth - 1e-9)
+            if whole and j in self.variables:
+                variables.append(self.variables[j])
+                values.append(whole)
+            elif whole and j in self.fixed:
+                constant += whole * self.fixed[j]
+        for curve in self.sheet.curves:
+            variables.append(self._curve(curve))
+            values.append(1)
+        self.constant = constant
+        return sums(variables, values)
+
+    def _curve(self, curve: Curve) -> Any:
+        """The muscle's part of the objective, held under outward tangents."""
+        sheet, model, curves = self.sheet, self.model, self.sheet.terms.curves
+        goods = []
+        for cell, found in curve.cells:
+            index = [j for j, _ in found]
+            rounded = [-(-amount * MILLI // SET) for _, amount in found]
+            variables, values, constant = self._split(index, rounded)
+            days, here = sheet.size(cell)
+            if not variables and not constant:
+                continue
+            good = model.new_int_var(0, math.ceil(curves.session(20.0) * MILLI) * len(sheet.cells[cell].days), "")
+            total = sums(variables, values) + constant
+            model.add(good <= total)
+            for point in SESSION_POINTS:
+                self._session_tangent(good, total, point, days, here)
+            goods.append(good)
+        most = math.ceil(curve.most * MILLI) + 50
+        weekly = model.new_int_var(0, most, "")
+        model.add(weekly <= sum(goods))
+        top = math.ceil(curve.weight * curves.index(curve.most + 0.1)) + 1
+        worth = model.new_int_var(0, top, "")
+        least = least_sets(sheet, curve)
+        chord = math.ceil(FINE * curve.weight * curves.index(least) / (least * MILLI))
+        model.add(FINE * worth <= chord * weekly)
+        for slope in self._slopes(curve, least):
+            at = week_intercept(curves, curve.weight, slope * MILLI / FINE)
+            model.add(FINE * worth <= slope * weekly + math.ceil(FINE * at + 1e-6))
+        return worth
+
+    def _slopes(self, curve: Curve, least: float) -> list[int]:
+        curves = self.sheet.terms.curves
+        points = week_points(least, curve.most)
+        slopes = {max(1, round(FINE * week_slope(curves, curve.weight, p) / MILLI)) for p in points}
+        return sorted(slopes)
+
+    def _session_tangent(self, good: Any, total: Any, point: float, days: Mapping[int, int], here: int) -> None:
+        curves = self.sheet.terms.curves
+        knee, scale = curves.numbers["session-knee"], curves.numbers["session-scale"]
+        if point <= knee:
+            return
+        slope = round(FINE * math.exp(-(point - knee) / scale))
+        at = math.ceil(FINE * MILLI * session_intercept(curves, slope / FINE) + 1e-6)
+        size = sum(v * self.variables[j] for j, v in days.items()) + here if days else here
+        self.model.add(FINE * good <= slope * total + at * size)
+
+    def hint(self, columns: frozenset[int]) -> None:
+        """Start from a week: every open column hinted, in use or not."""
+        self.model.clear_hints()
+        for j, variable in self.variables.items():
+            if j < len(self.sheet.columns):
+                self.model.add_hint(variable, 1 if j in columns else 0)
+
+    def maximise(self) -> None:
+        self.model.maximize(self.worth)
+
+    def minimise_half_seconds(self, floor: int) -> None:
+        """Seek the shortest sessions whose score is no less than `floor` score units."""
+        self.model.add(self.worth >= floor - self.constant)
+        variables, values = [], []
+        for cell, seconds in enumerate(self.sheet.work):
+            given = self.sheet.given[cell]
+            terms = dict(seconds) | ({given: -2} if given is not None else {})
+            found = self._split(tuple(terms), tuple(terms.values()))
+            variables += found[0]
+            values += found[1]
+        self.model.minimize(sums(variables, values))
+
+    def solve(
+        self,
+        work: float,
+        seconds: float,
+        heard: Callable[[frozenset[int]], None] | None = None,
+        presolve: bool = True,
+    ) -> Found:
+        """Run for so much deterministic work; `seconds` is a net, `heard` gets each better week."""
+        solver = cp_model.CpSolver()
+        parameters = solver.parameters
+        parameters.num_workers = WORKERS
+        parameters.random_seed = SEED
+        parameters.linearization_level = 2
+        parameters.max_deterministic_time = work
+        parameters.max_time_in_seconds = seconds
+        parameters.cp_model_presolve = presolve
+        parameters.catch_sigint_signal = False
+        status = solver.solve(self.model, _Heard(self, heard) if heard else None)
+        name = str(solver.status_name(status))
+        known = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
+        columns = self.chosen(solver.value) if known else None
+        value = solver.objective_value + self.constant if known else -math.inf
+        return Found(columns, value, solver.best_objective_bound + self.constant, name)
+
+    def chosen(self, value: Callable[[Any], int]) -> frozenset[int]:
+        """The columns in use, fixed ones included."""
+        count = len(self.sheet.columns)
+        mine = {j for j, v in self.variables.items() if j < count and value(v)}
+        return frozenset(mine | {j for j, v in self.fixed.items() if j < count and v})
+
+
+class _Heard(cp_model.CpSolverSolutionCallback):
+    def __init__(self, program: Program, heard: Callable[[frozenset[int]], None]) -> None:
+        super().__init__()
+        self.program = program
+        self.heard = heard
+
+    def on_solution_callback(self) -> None:
+        self.heard(self.program.chosen(self.value))

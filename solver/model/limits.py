@@ -1,0 +1,33 @@
+"""How hard the search works, in a user's words and as amounts of work, never as promises of time."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from types import MappingProxyType
+
+
+@dataclass(frozen=True)
+class Limits:
+    """Amounts of work: neighbourhoods tried, CP-SAT's work in each, HiGHS's nodes; seconds are a net."""
+
+    name: str
+    rounds: int
+    """Neighbourhoods tried after the first week."""
+    work: float
+    """CP-SAT's deterministic time in one neighbourhood."""
+    columns: int
+    """Columns open on each free day of a neighbourhood."""
+    nodes: int
+    """HiGHS nodes for the bound."""
+    seconds: float
+    """The net: the search stops here whatever work is left, and says so."""
+
+
+SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
+    {
+        "quick": Limits("quick", rounds=6, work=0.25, columns=50, nodes=20, seconds=60.0),
+        "normal": Limits("normal", rounds=26, work=0.35, columns=60, nodes=250, seconds=120.0),
+        "thorough": Limits("thorough", rounds=120, work=0.6, columns=90, nodes=3000, seconds=600.0),
+    }
+)
+DEFAULT = "normal"

@@ -1,0 +1,81 @@
+"""From columns in use to a printed week: exercises of a class by turns, and each day in order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.model.columns import Atom, Board, Column
+from setwright.solver.reckoning.options import reps_of, rir_of
+from setwright.solver.reckoning.order import in_order
+from setwright.solver.reckoning.week import Entry, Week
+
+Use = tuple[int, Atom, int | None]
+"""(day, atom, class of the partner)."""
+
+
+def week_of(board: Board, chosen: Iterable[tuple[int, Column]]) -> Week:
+    """The week of (day, column) choices, each class's uses shared among its members."""
+    uses: list[Use] = []
+    for day, column in chosen:
+        for i, atom in enumerate(column.atoms):
+            partner = column.atoms[1 - i].cls if len(column.atoms) == 2 else None
+            uses.append((day, atom, partner))
+    names = named(board, uses)
+    days = []
+    for day in board.terms.days:
+        here = [use for use in uses if use[0] == day.index]
+        days.append(ordered(board, day.index, here, names))
+    return Week(tuple(days))
+
+
+def named(board: Board, uses: list[Use]) -> dict[tuple[int, int], Exercise]:
+    """(class, day) -> exercise: the uses of a class in day order, by turns over as few members as cost least."""
+    found: dict[tuple[int, int], Exercise] = {}
+    for cls in sorted({atom.cls for _, atom, _ in uses}):
+        days = sorted(day for day, atom, _ in uses if atom.cls == cls)
+        members = board.classes[cls].members
+        used = members_used(board, cls, len(days))
+        for i, day in enumerate(days):
+            found[cls, day] = members[i % used]
+    return found
+
+
+def members_used(board: Board, cls: int, uses: int) -> int:
+    """How many members of a class its uses are shared among: the number that costs least."""
+    terms = board.terms
+    members = board.classes[cls].members
+    most = 1 if members[0].once_a_week else round(terms.limit("third-day", "most"))
+    free = 1 if members[0].once_a_week else round(terms.limit("third-day", "days"))
+    wanted = any(m in terms.priorities for m in members[0].direct)
+
+    def cost(count: int) -> float:
+        distinct = 0.0 if terms.off("distinct") else count * terms.cost("distinct")
+        third = 0.0 if terms.off("third-day") else max(0, uses - free * count) * terms.cost("third-day")
+        variety = terms.cost("priority-variety") if wanted and count < 2 and uses > 1 else 0.0
+        return distinct + third + variety
+
+    able = [c for c in range(1, len(members) + 1) if c * most >= uses and c <= uses]
+    return min(able, key=lambda c: (cost(c), c)) if able else len(members)
+
+
+def ordered(
+    board: Board, day: int, uses: list[Use], names: dict[tuple[int, int], Exercise]
+) -> tuple[Entry, ...]:
+    """A day's entries in the order they are done."""
+    terms = board.terms
+    entries: dict[str, Entry] = {}
+    for _, atom, partner in uses:
+        exercise, option = names[atom.cls, day], atom.option
+        entries[exercise.id] = Entry(
+            exercise=exercise.id,
+            sets=option.sets,
+            reps=reps_of(terms, exercise, terms.days[day]),
+            rir=rir_of(terms, exercise),
+            rest=option.rest,
+            technique=option.technique,
+            drops=option.drops,
+            partner=None if partner is None else names[partner, day].id,
+        )
+    lifts = [(terms.catalogue.exercises[key], entry.partner) for key, entry in entries.items()]
+    return tuple(entries[e.id] for e in in_order(terms, lifts))

@@ -1,0 +1,58 @@
+"""A session's seconds within its minutes, ramp-up sets by region included."""
+
+from __future__ import annotations
+
+from setwright.solver.model.columns import REGIONS
+from setwright.solver.model.sheet import Expression, Sheet, combined, scaled
+from setwright.solver.reckoning.terms import Terms
+
+
+def warm_up_cost(terms: Terms) -> float:
+    return 0.0 if terms.off("warm-up-given") else terms.cost("warm-up-given")
+
+
+def ramp_up(sheet: Sheet, region: str, cell: int) -> Expression:
+    """The ramp-up seconds of a region: once a day, more for a second heavy barbell lift and for axial loads."""
+    terms = sheet.terms
+    trained = sheet.regions.get((region, cell), {})
+    if not trained:
+        return {}
+    base = round(terms.number(f"ramp-{region}-seconds"))
+    seconds = scaled(trained, base)
+    days = len(sheet.cells[cell].days)
+    if terms.goal == "efficiency":
+        axial = sheet.count(lambda e: e.multi_joint and e.region == region and e.axial >= 2, cell)
+        seconds = scaled(trained, base // 2)
+        if axial:
+            full = sheet.variable(days)
+            for slot in sorted({sheet.exercise(a.cls).slot.id for j in axial for a in sheet.columns[j].atoms}):
+                one = {j: v for j, v in axial.items() if slot_of(sheet, j) == slot}
+                sheet.row("day-minutes", combined(one, {full: -1}), high=0)
+            seconds = combined(seconds, {full: base - base // 2})
+    heavy = sheet.count(lambda e: e.main_lift and e.barbell and e.region == region, cell)
+    if heavy:
+        second = sheet.variable(3 * days)
+        sheet.row("day-minutes", combined(heavy, scaled(trained, -1), {second: -1}), high=0)
+        seconds = combined(seconds, {second: round(terms.number("ramp-second-seconds"))})
+    return seconds
+
+
+def slot_of(sheet: Sheet, column: int) -> str:
+    return sheet.exercise(sheet.columns[column].atoms[0].cls).slot.id
+
+
+def post(sheet: Sheet) -> None:
+    terms = sheet.terms
+    for cell in sheet.cells:
+        seconds = sheet.total(lambda e, o: o.half_seconds, cell.index)
+        for region in REGIONS:
+            seconds = combined(seconds, scaled(ramp_up(sheet, region, cell.index), 2))
+        sheet.work[cell.index] = seconds
+        day = sheet.day(cell.index)
+        if day.warm_up_give:
+            given = sheet.variable(day.warm_up_give * len(cell.days), -warm_up_cost(terms))
+            sheet.given[cell.index] = given
+            sheet.at_most_a_day("warm-up-given", {given: 1}, day.warm_up_give, cell.index)
+            seconds = combined(seconds, {given: -2})
+        if not terms.off("day-minutes"):
+            sheet.at_most_a_day("day-minutes", seconds, 2 * (day.limit - day.warm_up), cell.index)

@@ -1,0 +1,12 @@
+"""A different exercise to learn."""
+
+from __future__ import annotations
+
+from setwright.solver.model.sheet import Sheet
+
+
+def post(sheet: Sheet) -> None:
+    if not sheet.terms.off("distinct"):
+        cost = sheet.terms.cost("distinct")
+        for held in sheet.distinct.values():
+            sheet.worth[held] -= cost

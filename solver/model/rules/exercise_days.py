@@ -1,0 +1,26 @@
+"""Days a week for one exercise: how many members of a class are used, and which on a third day."""
+
+from __future__ import annotations
+
+from setwright.solver.model.sheet import Sheet, combined
+
+
+def post(sheet: Sheet) -> None:
+    terms = sheet.terms
+    most = round(terms.limit("third-day", "most"))
+    free = round(terms.limit("third-day", "days"))
+    for cls in sorted({a.cls for column in sheet.columns for a in column.atoms}):
+        members = len(sheet.board.classes[cls].members)
+        once = sheet.exercise(cls).once_a_week
+        sheet.distinct[cls] = used = sheet.variable(members)
+        uses = {j: 1 for j, column in enumerate(sheet.columns) if any(a.cls == cls for a in column.atoms)}
+        if once:
+            sheet.row("exercise-days", combined(uses, {used: -1}), high=0)
+        else:
+            sheet.third[cls] = third = sheet.variable(members * (most - free))
+            sheet.row("exercise-days", combined(uses, {used: -free, third: -1}), high=0)
+            sheet.row("exercise-days", {third: 1, used: free - most}, high=0)
+        for cell in sheet.cells:
+            here = {j: v for j, v in uses.items() if sheet.columns[j].cell == cell.index}
+            if here and len(cell.days) < (1 if once else free):
+                sheet.row("exercise-days", combined(here, {used: -len(cell.days)}), high=0)

@@ -1,0 +1,20 @@
+"""More hinge days than knee days."""
+
+from __future__ import annotations
+
+from setwright.solver.model.sheet import Expression, Sheet, combined
+from setwright.solver.reckoning.rules.hinge_over_knee import applies
+
+
+def post(sheet: Sheet) -> None:
+    terms = sheet.terms
+    if not applies(terms):
+        return
+    knees: Expression = {}
+    for cell in sheet.cells:
+        found = sheet.count(lambda e: e.movement == "knee", cell.index)
+        if found:
+            knees[sheet.days_with("hinge-over-knee", found, cell.index)] = -1
+    over = sheet.slack("hinge-over-knee", len(terms.days), terms.cost("hinge-over-knee"))
+    hinges = sheet.count(lambda e: e.movement == "hinge")
+    sheet.row("hinge-over-knee", combined(hinges, knees, {over: -1}), high=0)

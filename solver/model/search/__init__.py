@@ -1,0 +1,82 @@
+"""The search: `search(board, limits)` -> the best week found, what no week can pass, and how it ended."""
+
+from __future__ import annotations
+
+import math
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from setwright.solver.model.build import week_sheet
+from setwright.solver.model.columns import Board
+from setwright.solver.model.engines import highs
+from setwright.solver.model.limits import Limits
+from setwright.solver.model.search.bounding import Bound, in_thread, prove
+from setwright.solver.model.search.candidates import candidates_of
+from setwright.solver.model.search.climb import Climb, Stopped
+from setwright.solver.reckoning.audit import Audit
+
+
+@dataclass(frozen=True)
+class Progress:
+    """What a watcher is told: the best score and the bound, in score units, and the seconds so far."""
+
+    score: float
+    bound: float
+    seconds: float
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """The end of a search: the best week's audit (None: none found), the bound in score units, how it ended."""
+
+    best: Audit | None
+    bound: float
+    ended_by: str
+    climb: Climb
+
+
+Watch = Callable[[Progress], None]
+
+
+def search(
+    board: Board,
+    limits: Limits,
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+    side_by_side: bool = True,
+) -> Outcome:
+    """Bound and climb, side by side on two cores or one after the other: the result is the same."""
+    begun = time.monotonic()
+    week = week_sheet(board)
+    relaxed = highs.relax(week)
+    climb = Climb(board, candidates_of(board, week, relaxed), limits, begun + limits.seconds)
+    climb.stopped = stopped
+    bound = Bound()
+
+    def tell(*_: object) -> None:
+        if watch:
+            score = climb.best.score_units if climb.best else -math.inf
+            watch(Progress(score, bound.value, time.monotonic() - begun))
+
+    climb.tell = tell
+    bound.tell = tell
+    thread = in_thread(lambda: prove(board, week, relaxed, limits, bound))
+    if not side_by_side:
+        thread.join()
+    try:
+        if climb.start():
+            climb.climb(limits.rounds)
+        while thread.is_alive():
+            climb.check()
+            thread.join(0.1)
+    except Stopped:
+        pass
+    return Outcome(climb.best, bound.value, ended(climb, bound), climb)
+
+
+def ended(climb: Climb, bound: Bound) -> str:
+    """Which end it was; proved only when nothing above the score is left but rounding."""
+    if climb.best is not None and bound.value - climb.best.score_units <= 1e-4 * abs(bound.value):
+        return "proved"
+    return climb.ended

@@ -1,0 +1,74 @@
+"""The bound: what no week can pass, from the week without a day index, beside the climb in a thread of its own."""
+
+from __future__ import annotations
+
+import math
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from setwright.solver.model.build import theme_sheet
+from setwright.solver.model.columns import Board
+from setwright.solver.model.engines import highs
+from setwright.solver.model.engines.highs import Relaxed
+from setwright.solver.model.limits import Limits
+from setwright.solver.model.sheet import Sheet
+
+THEME_DAYS = 4
+CORE = 0.02
+"""Columns whose reduced cost is worse than this share of the relaxation's value are left out of branching."""
+
+
+@dataclass
+class Bound:
+    """The lowest bound so far, in score units."""
+
+    value: float = math.inf
+    infeasible: bool = False
+    tell: Callable[[float], None] | None = None
+
+    def lower(self, value: float) -> None:
+        if value < self.value:
+            self.value = value
+            if self.tell:
+                self.tell(value)
+
+
+def prove(board: Board, week: Sheet, relaxed: Relaxed, limits: Limits, bound: Bound) -> None:
+    """Lower the bound: the relaxation's value, then branching on the week or on its themes."""
+    bound.lower(highs.outward(relaxed.value))
+    if len(board.terms.days) < THEME_DAYS:
+        found = highs.bound(week, limits.nodes, limits.seconds, lambda v: bound.lower(highs.outward(v)))
+        bound.infeasible = found.infeasible
+        bound.lower(found.bound)
+        return
+    prove_by_themes(board, limits, bound)
+
+
+def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
+    """Branch on themes over the columns near the relaxation; those left out bound what they could add."""
+    whole = theme_sheet(board)
+    relaxed = highs.relax(whole)
+    bound.lower(highs.outward(relaxed.value))
+    floor = (1.0 - CORE) * relaxed.value
+    keep = frozenset(
+        (whole.cells[c.cell].group, c.atoms[0])
+        for j, c in enumerate(whole.columns)
+        if relaxed.reduced[j] > -CORE * abs(relaxed.value)
+        or any(board.classes[a.cls].exercise.id in board.terms.pinned for a in c.atoms)
+    )
+    core = theme_sheet(board, keep)
+
+    def tell(value: float) -> None:
+        bound.lower(highs.outward(max(value, floor)))
+
+    found = highs.bound(core, limits.nodes, limits.seconds, tell)
+    if math.isfinite(found.bound):
+        tell(found.bound)
+
+
+def in_thread(work: Callable[[], None]) -> threading.Thread:
+    """A daemon thread that runs `work`."""
+    thread = threading.Thread(target=work, daemon=True)
+    thread.start()
+    return thread

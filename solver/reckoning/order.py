@@ -1,0 +1,92 @@
+"""The order of a day's exercises: one function of what stands in the day, whatever order it is given in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.reckoning.terms import Terms
+
+Block = tuple[Exercise, ...]
+
+
+def in_order(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Exercise]:
+    """The exercises of a day in the order they are done; a pair (exercise, partner id) stays together."""
+    waiting = sorted(blocks(terms, day), key=lambda block: key(terms, block))
+    done: list[Block] = []
+    while waiting:
+        block = next_block(terms, waiting, done[-1][-1] if done else None)
+        waiting.remove(block)
+        done.append(block)
+    return [exercise for block in priority_early(terms, done) for exercise in block]
+
+
+def blocks(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Block]:
+    """Single exercises and pairs, the heavier member of a pair first."""
+    by_id = {e.id: (e, partner) for e, partner in day}
+    found: list[Block] = []
+    for exercise, partner in by_id.values():
+        if partner is None or partner not in by_id:
+            found.append((exercise,))
+        elif exercise.id < partner:
+            members = sorted((exercise, by_id[partner][0]), key=lambda e: key(terms, (e,)))
+            found.append(tuple(members))
+    return found
+
+
+def group(terms: Terms, exercise: Exercise) -> int:
+    """The class an exercise is sorted in: main and priority lifts first, trunk work last."""
+    priority = any(m in terms.priorities for m in exercise.direct)
+    if exercise.movement in ("trunk", "trunk-side", "carry", "back-extension"):
+        return 6
+    if exercise.main_lift:
+        return 0 if priority else 1
+    if exercise.multi_joint:
+        return 1 if priority else 2
+    if exercise.movement in ("calf", "wrist"):
+        return 4 if priority else 5
+    return 3 if priority else 4
+
+
+def key(terms: Terms, block: Block) -> tuple[int, int, str]:
+    best = min(group(terms, e) for e in block)
+    return best, -max(e.axial for e in block), block[0].id
+
+
+def next_block(terms: Terms, waiting: list[Block], last: Exercise | None) -> Block:
+    """The first waiting block of the best class that does not tire what the last exercise tired."""
+    first = waiting[0]
+    if last is None:
+        return first
+    near = [block for block in waiting if key(terms, block)[0] <= key(terms, first)[0] + 1]
+    same_class = [block for block in waiting if key(terms, block)[0] == key(terms, first)[0]]
+    for candidates, clash in ((same_class, tires), (near, hinders)):
+        fresh = [block for block in candidates if not clash(last, block[0])]
+        if fresh and (candidates is same_class or hinders(last, first[0])):
+            return fresh[0]
+    return first
+
+
+def tires(last: Exercise, following: Exercise) -> bool:
+    """Whether an exercise follows badly: same region, same grip or the same squat pattern."""
+    same_region = last.region == following.region and last.region != "other"
+    return same_region or hinders(last, following) or bool(last.direct & following.direct)
+
+
+def hinders(last: Exercise, following: Exercise) -> bool:
+    """Whether an exercise follows so badly that another class may go between."""
+    grip = last.grip_limited and following.grip_limited
+    return grip or (last.movement == following.movement == "knee")
+
+
+def priority_early(terms: Terms, done: list[Block]) -> list[Block]:
+    """The blocks with work for a priority muscle among the first two, where the day has any."""
+
+    def serves(block: Block) -> bool:
+        return any(m in terms.priorities for e in block for m in e.direct)
+
+    places = [i for i, block in enumerate(done) if serves(block)]
+    if places and places[0] > 1:
+        block = done.pop(places[0])
+        done.insert(1, block)
+    return done

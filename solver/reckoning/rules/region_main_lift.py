@@ -1,0 +1,41 @@
+"""A region without a main lift in the week."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rules.full_session import REGIONS, wanted
+from setwright.solver.reckoning.terms import Terms
+from setwright.solver.reckoning.view import View
+
+
+def owed(terms: Terms) -> tuple[str, ...]:
+    """The regions that should have a main lift."""
+    if terms.goal == "efficiency" or terms.minimum_dose:
+        return ()
+    return tuple(
+        region
+        for region in REGIONS
+        if wanted(terms, region)
+        and any(
+            terms.can(d, lambda e, d=d, r=region: e.main_lift and e.region == r and terms.rank(e, d) < 3)  # type: ignore[misc]
+            for d in terms.days
+        )
+    )
+
+
+def check(view: View) -> Iterator[Finding]:
+    for region in owed(view.terms):
+        if not view.count(lambda x, r=region: x.exercise.main_lift and x.exercise.region == r):  # type: ignore[misc]
+            text = f"no main {region} lift in the week"
+            yield Finding("region-main-lift", text, view.terms.charge("region-main-lift", 1))
+
+
+RULE = Rule(
+    id="region-main-lift",
+    kind="scored",
+    sentence="Each region has a high-fatigue multi-joint lift a week (not in efficiency).",
+    remedy="make one of its lifts a free-weight lift",
+    check=check,
+)

@@ -1,0 +1,27 @@
+"""A fee for each region in a day of a longer week."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rules.full_session import REGIONS
+from setwright.solver.reckoning.view import View
+
+
+def check(view: View) -> Iterator[Finding]:
+    if len(view.terms.days) < view.terms.limit("theme", "least-days"):
+        return
+    for region in REGIONS:
+        days = len(view.region_days(region))
+        if days:
+            yield Finding("theme", f"{region} stands on {days} days", view.terms.charge("theme", 1) * days)
+
+
+RULE = Rule(
+    id="theme",
+    kind="scored",
+    sentence="In weeks of 4 days or more each region in a day costs, so that days have a theme.",
+    remedy="gather a region's lifts on fewer days",
+    check=check,
+)
