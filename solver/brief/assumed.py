@@ -9,9 +9,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
 
 
-def assumptions(
-    said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: Catalogue
-) -> tuple[str, ...]:
+def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: Catalogue) -> tuple[str, ...]:
     """Every assumption made between the brief as said and as settled, in a fixed order."""
     client = raw.get("client", {})
     return (

@@ -56,8 +56,8 @@ def _of_order(brief: Brief) -> Iterator[Fault]:
     if span > 7:
         yield Fault(
             "rest_days_between",
-            f"{count} days with {brief.rest_days_between} rest days between take {span} days of 7",
-            "ask for fewer days or fewer rest days between",
+            f"{count} days with {brief.rest_days_between} rest days between each take {span} days of 7",
+            "ask for fewer days or fewer rest days between (0 is allowed)",
         )
 
 

@@ -52,7 +52,7 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "plates": (0.1, 100),
         "regions": (1, 3),
         "warm_up": (120, 1200),
-        "spare": (0, 60),
+        "spare": (0, 3600),
         "seconds_per_rep": (1, 12),
         "ramp_lower": (0, 900),
         "ramp_push": (0, 900),

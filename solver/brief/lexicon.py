@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
+import difflib
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal, Protocol
 
 from setwright.catalogue.entries import Catalogue
-from setwright.catalogue.near import nearest
 
 Kind = Literal["muscle", "group", "item", "kit", "exercise", "movement", "caution"]
 Key = tuple[str, ...]
@@ -22,7 +22,10 @@ KIND_NAMES: Mapping[Kind, str] = {
     "movement": "a movement",
     "caution": "a caution",
 }
-_WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*|\d+(?:\.\d+)?")
+ALL_KINDS: tuple[Kind, ...] = ("muscle", "group", "item", "exercise", "kit", "movement", "caution")
+NEAR = 0.74
+"""Below this likeness another word is more of a guess than a help: please is no plate."""
+_WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+(?:\.\d+)?")
 
 
 class _Named(Protocol):
@@ -36,7 +39,7 @@ class _Named(Protocol):
 
 def key_of(text: str) -> Key:
     """The words and numbers of a text in small letters; hyphens and spaces count alike."""
-    return tuple(_WORD.findall(text.lower()))
+    return tuple(_WORD.findall(text.lower().replace("\N{RIGHT SINGLE QUOTATION MARK}", "'")))
 
 
 @dataclass(frozen=True)
@@ -63,9 +66,13 @@ class Lexicon:
         return self.find(key_of(text), kinds)
 
     def near(self, text: str, kinds: Sequence[Kind], more: Iterable[str] = ()) -> str | None:
-        """The known spelling nearest to a text among these kinds and words."""
+        """The known spelling nearest to a text among these kinds and words, if one is near enough to be meant."""
         words = [word for kind in kinds for word in self.spellings[kind]]
-        return nearest(text, [*words, *more])
+        found = difflib.get_close_matches(text, [*words, *more], n=1, cutoff=NEAR)
+        if found:
+            return found[0]
+        whole = [word for word in words if set(key_of(text)) <= set(key_of(word))]
+        return min(whole, key=len) if whole and key_of(text) else None
 
 
 def _numbers_of(key: Key) -> Iterator[Key]:

@@ -12,6 +12,12 @@ from setwright.solver.brief.lexicon import KIND_NAMES, Kind, Lexicon, key_of
 
 _PLACES: tuple[Kind, ...] = ("kit", "item")
 _THINGS: tuple[Kind, ...] = ("item", "kit")
+_LISTS: Mapping[str, tuple[Kind, ...]] = {
+    "without": ("item",),
+    "avoid": ("exercise",),
+    "dislike": ("exercise", "item"),
+    "like": ("exercise", "item"),
+}
 
 
 class Names:
@@ -26,12 +32,7 @@ class Names:
     def in_brief(self, raw: Mapping[str, Any]) -> dict[str, Any]:
         """The raw brief with every name it holds as an id."""
         brief = dict(raw)
-        for field, kinds in (
-            ("without", ("item",)),
-            ("avoid", ("exercise",)),
-            ("dislike", ("exercise", "item")),
-            ("like", ("exercise", "item")),
-        ):
+        for field, kinds in _LISTS.items():
             self._each(brief, field, kinds, field)
         self._equipment(brief, "equipment")
         for place, day in enumerate(_rows(brief, "days")):

@@ -58,9 +58,7 @@ UNION_TAGS = frozenset({"word", "words", "number"})
 class Asked(BaseModel):
     """What every part of a brief shares: frozen, strict, and no unknown fields."""
 
-    model_config = ConfigDict(
-        frozen=True, strict=True, extra="forbid", defer_build=True, allow_inf_nan=False
-    )
+    model_config = ConfigDict(frozen=True, strict=True, extra="forbid", defer_build=True, allow_inf_nan=False)
 
 
 class DayAsk(Asked):
@@ -148,7 +146,7 @@ class Client(Asked):
 
 
 class Clock(Asked):
-    """The session clock's own numbers where they differ: spare in minutes, all else in seconds."""
+    """The session clock's own numbers where they differ from the defaults, all in seconds."""
 
     warm_up: int | None = _limits("warm_up", default=None)
     spare: int | None = _limits("spare", default=None)

@@ -50,9 +50,16 @@ def structure_faults(error: ValidationError) -> tuple[Fault, ...]:
         carried = detail.get("ctx", {}).get("error")
         if isinstance(carried, Contradiction):
             found.extend(carried.faults)
-        else:
+        elif not _follows(detail):
             found.append(_fault(detail))
     return tuple(found)
+
+
+def _follows(detail: ErrorDetails) -> bool:
+    """Whether a list only seems too short because its malformed rows, named already, were left out."""
+    if detail["type"] != "too_short" or not isinstance(detail["input"], list | tuple):
+        return False
+    return len(detail["input"]) >= LIMITS[str(detail["loc"][-1])][0]
 
 
 def _fault(detail: ErrorDetails) -> Fault:
@@ -74,6 +81,8 @@ def _fault(detail: ErrorDetails) -> Fault:
 def _wanted(loc: tuple[int | str, ...], detail: ErrorDetails) -> str:
     """What a field takes, with its limits where it has them."""
     kind = detail["type"]
+    if loc[0] == "rules" and len(loc) > 1:
+        return "'off', 'hard' or a cost of 0 or more"
     if kind == "literal_error":
         return str(detail["ctx"]["expected"])
     field = next((part for part in reversed(loc) if isinstance(part, str)), "")
@@ -81,8 +90,6 @@ def _wanted(loc: tuple[int | str, ...], detail: ErrorDetails) -> str:
     if field in LIMITS and field not in ("days", "regions") and kind in _RANGED:
         low, high = LIMITS[field]
         return f"{noun} from {low:g} to {high:g}" if noun else f"{low:g} to {high:g}"
-    if kind == "greater_than_equal":
-        return f"{detail['ctx']['ge']:g} or more"
     if kind == "missing":
         return "one day or more, each with its minutes" if field == "days" else "a value"
     return noun or detail["msg"]
@@ -120,5 +127,7 @@ def shown(value: Any) -> str:
         return "a table"
     if isinstance(value, list | tuple):
         return "a list"
+    if isinstance(value, float):
+        return f"{value:g}"
     text = "nothing" if value is None else repr(value)
     return text if len(text) <= 60 else f"{text[:57]}..."

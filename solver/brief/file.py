@@ -1,0 +1,132 @@
+"""A brief read from where it stands: a file, standard input or the phrase itself."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Sequence
+from pathlib import Path
+from typing import Any, Protocol
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.near import nearest
+from setwright.solver.brief.defaults import FILE_BYTES, PHRASE_LETTERS
+from setwright.solver.brief.phrase import read_phrase
+from setwright.solver.brief.understand import Understood, understand
+
+_LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom|csv|md)$", re.IGNORECASE)
+"""What is meant as a file's name, whether or not a file has it."""
+
+
+class Input(Protocol):
+    """Standard input, or anything else that can be read: bytes or text."""
+
+    def read(self, size: int = -1, /) -> Any: ...
+
+
+def read_brief(source: str, catalogue: Catalogue, stdin: Input, rule_ids: Sequence[str] | None = None) -> Understood:
+    """The brief a source names: a TOML file, `-` for standard input, else the source itself as a phrase."""
+    if source == "-":
+        return _from_input(stdin, catalogue, rule_ids)
+    if _LIKE_A_PATH.search(source) or _exists(source):
+        path = Path(source)
+        return understand(_tables(_bytes_of(path), source), catalogue, source, rule_ids)
+    return understand_phrase(source, catalogue, rule_ids)
+
+
+def understand_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None = None) -> Understood:
+    """The brief of one line; raises UsageFault with every fault of its words and of what they say."""
+    if not text.strip():
+        raise UsageFault(Fault("brief", "is empty", "write for example '3 days x 40 min, grow delts'"))
+    if len(text) > PHRASE_LETTERS:
+        said = f"is {len(text)} letters long, at most {PHRASE_LETTERS} are read"
+        raise UsageFault(Fault("phrase", said, "write a brief file"))
+    if not text.isprintable() and not text.replace("\n", " ").replace("\r", " ").replace("\t", " ").isprintable():
+        raise UsageFault(Fault("phrase", "is not text", "write words, or name a TOML file"))
+    raw, faults = read_phrase(text, catalogue)
+    if not faults:
+        return understand(raw, catalogue, "phrase", rule_ids)
+    if "days" not in raw:
+        raise UsageFault(faults)
+    try:
+        understand(raw, catalogue, "phrase", rule_ids)
+    except UsageFault as more:
+        raise UsageFault(dict.fromkeys((*faults, *more.faults))) from None
+    raise UsageFault(faults)
+
+
+def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> Understood:
+    """Standard input as TOML if it is TOML, else as a phrase of one line."""
+    reader = getattr(stdin, "buffer", stdin)
+    data = reader.read(FILE_BYTES + 1)
+    text = _text(data if isinstance(data, bytes) else str(data).encode(), "standard input")
+    lines = [line for line in text.splitlines() if line.strip() and not line.lstrip().startswith("#")]
+    if len(lines) == 1 and "=" not in lines[0] and not lines[0].lstrip().startswith("["):
+        return understand_phrase(lines[0], catalogue, rule_ids)
+    return understand(_toml(text, "standard input"), catalogue, "standard input", rule_ids)
+
+
+def _exists(source: str) -> bool:
+    """Whether a source names something on disk; a phrase too long for a name does not."""
+    try:
+        return Path(source).exists() if source.strip() else False
+    except (OSError, ValueError):
+        return False
+
+
+def _bytes_of(path: Path) -> bytes:
+    where = str(path)
+    try:
+        if path.is_dir():
+            raise UsageFault(
+                Fault(where, "is a folder, expected a TOML file", f"name a file in it: {where}/brief.toml")
+            )
+        if not path.exists():
+            near = _neighbour(path)
+            remedy = f"did you mean {near!r}?" if near else "check the name, or write the brief as one line"
+            raise UsageFault(Fault(where, "is not there", remedy))
+        with path.open("rb") as file:
+            return file.read(FILE_BYTES + 1)
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or str(error)
+        raise UsageFault(Fault(where, f"cannot be read: {reason}", "check the name and its permissions")) from None
+
+
+def _neighbour(path: Path) -> str | None:
+    """The nearest TOML file beside a missing one."""
+    folder = path.parent
+    if not folder.is_dir():
+        return None
+    near = nearest(path.name, sorted(other.name for other in folder.glob("*.toml")))
+    return str(folder / near) if near else None
+
+
+def _tables(data: bytes, where: str) -> dict[str, Any]:
+    return _toml(_text(data, where), where)
+
+
+def _text(data: bytes, where: str) -> str:
+    """The bytes as text: neither empty, too large, binary nor in another encoding."""
+    if len(data) > FILE_BYTES:
+        raise UsageFault(Fault(where, "is larger than 1 MB, expected a brief of a page", "name the brief file"))
+    if b"\0" in data:
+        remedy = "save it as UTF-8" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "name a TOML file"
+        raise UsageFault(Fault(where, "is not UTF-8 text", remedy))
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        line = data[: error.start].count(b"\n") + 1
+        raise UsageFault(Fault(where, f"is not UTF-8 text (line {line})", "save it as UTF-8")) from None
+    if not text.strip():
+        raise UsageFault(Fault(where, "is empty", "write at least days = [{ minutes = 40 }]"))
+    return text
+
+
+def _toml(text: str, where: str) -> dict[str, Any]:
+    try:
+        return tomllib.loads(text)
+    except tomllib.TOMLDecodeError as error:
+        raise UsageFault(Fault(where, f"is not TOML: {error}", "mend that line")) from None
+    except RecursionError:
+        raise UsageFault(Fault(where, "is not TOML: nested too deeply", "write a flat brief")) from None
