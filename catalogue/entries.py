@@ -146,11 +146,6 @@ class Exercise:
         return frozenset(m for m, _ in self.contributions)
 
     @property
-    def sole_direct(self) -> str | None:
-        """The one muscle it trains directly, if it is one only."""
-        return next(iter(self.direct)) if len(self.direct) == 1 else None
-
-    @property
     def barbell(self) -> bool:
         return "barbell" in self.needs or "trap-bar" in self.needs
 

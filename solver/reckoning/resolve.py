@@ -22,6 +22,8 @@ CLOCK_NUMBERS = {
     "pair_change": "pair-change-seconds",
 }
 WIDE_OPEN = 999.0
+KG_IN_LB = 0.45359237
+"""The international pound, in kg (exact by definition)."""
 
 
 def resolve(brief: Brief, catalogue: Catalogue) -> Terms:
@@ -71,6 +73,8 @@ def day_terms(
     warm_up = brief.clock.warm_up if brief.clock.warm_up is not None else warm_up_seconds(day.minutes, numbers)
     give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers["warm-up-least-seconds"]))
     own = brief.owned.dumbbell_max
+    if own is not None and brief.client.unit == "lb":
+        own *= KG_IN_LB
     return DayTerms(
         index=index,
         weekday=None if brief.any_order else day.weekday,

@@ -172,6 +172,12 @@ class Terms:
     def priorities(self) -> tuple[str, ...]:
         return tuple(m.id for m in self.muscles.values() if m.emphasis == "priority")
 
+    def own_muscle(self, exercise: Exercise) -> str | None:
+        """The one muscle an exercise is there for: its only direct one, minor muscles left aside."""
+        muscles = self.catalogue.muscles
+        main = [m for m in sorted(exercise.direct) if muscles[m].size != "minor"] or sorted(exercise.direct)
+        return main[0] if len(main) == 1 else None
+
     def light(self, exercise: Exercise, day: DayTerms) -> bool:
         """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
         heaviest = day.dumbbell_max

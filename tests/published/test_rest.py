@@ -29,9 +29,7 @@ def test_high_fatigue_lifts_lose_more_to_a_short_rest(curves):
     assert all(curves.rest_quality(s, "high") < curves.rest_quality(s, "low") for s in RESTS)
 
 
-@pytest.mark.parametrize(
-    ("seconds", "high", "low"), [(60, 0.849, 0.920), (120, 0.955, 0.982), (180, 0.986, 0.996)]
-)
+@pytest.mark.parametrize(("seconds", "high", "low"), [(60, 0.849, 0.920), (120, 0.955, 0.982), (180, 0.986, 0.996)])
 def test_the_curve_has_its_reckoned_values(curves, seconds, high, low):
     """1 - a*exp(-r/tau), arithmetic (D); a and tau are modelling choices within Singer et al. 2024."""
     assert curves.rest_quality(seconds, "high") == pytest.approx(high, abs=0.001)
@@ -66,9 +64,7 @@ def test_short_and_longer_rests_overlap_as_published(curves, published):
 
 def test_the_gain_from_longer_rest_is_no_more_than_arm_and_thigh_show(curves, published):
     """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): arm 0.13, thigh 0.17, both spanning 0."""
-    gain = published("singer-2024-longer").value * (
-        1 - session_credit(curves, 3, 60) / session_credit(curves, 3, 150)
-    )
+    gain = published("singer-2024-longer").value * (1 - session_credit(curves, 3, 60) / session_credit(curves, 3, 150))
     assert 0 < gain <= max(published("singer-2024-arm").value, published("singer-2024-thigh").value)
 
 

@@ -71,18 +71,17 @@ def test_the_credit_of_a_drop_set_does_not_outrun_the_trial_that_favours_it(curv
     8 + 8 people, and strength the other way: the credit stops at the three sets, on the cautious side.
     """
     ratio = published("fink-2018-drop").value / published("fink-2018-straight").value
-    assert 1 <= ratio
+    assert ratio >= 1
     assert curves.credited(1, "drop", 9) <= 3 < 3 * ratio
 
 
 @pytest.mark.parametrize("rest", [90, 120])
 @pytest.mark.parametrize(("drops", "straight"), [(2, 2), (4, 3)])
-def test_a_drop_set_takes_a_third_to_a_half_of_the_straight_time(
-    numbers, work, published, drops, straight, rest
-):
+def test_a_drop_set_takes_a_third_to_a_half_of_the_straight_time(numbers, work, published, drops, straight, rest):
     """Sodal et al. 2023, Sports Med Open 9:66 (B): drop-set time one half to one third; 0.15 either way.
 
-    The same credit in straight sets; 90-120 s rest stand in for the trials' rests.
+    The same credit in straight sets; 90-120 s rest stand in for the trials' rests. The clock comes out slow, at
+    0.48-0.63 of the straight time, so it never promises more time saved than was published.
     """
     share = lifting_span(numbers, work, 1, rest, "drop", drops) / lifting_span(numbers, work, straight, rest)
     least, most = published("sodal-2023-time-least").value, published("sodal-2023-time-most").value

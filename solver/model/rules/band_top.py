@@ -23,7 +23,7 @@ def post(sheet: Sheet) -> None:
         room = (most - high) // grain + 1
         over = sheet.slack("band-high", room, cost)
         sheet.row("band-high", combined(found, {over: -grain}), high=high)
-        own = sheet.count(lambda e, m=muscle: e.sole_direct == m.id)
+        own = sheet.count(lambda e, m=muscle: terms.own_muscle(e) == m.id)
         if own and not terms.off("band-top"):
             works = sheet.variable(1)
             for j in own:

@@ -11,7 +11,7 @@ from setwright.solver.reckoning.view import WHOLE, View
 def check(view: View) -> Iterator[Finding]:
     for muscle in view.terms.muscles.values():
         sets = view.weekly_sets(muscle.id) / WHOLE
-        own = [line for line in view.lines if line.exercise.sole_direct == muscle.id]
+        own = [line for line in view.lines if view.terms.own_muscle(line.exercise) == muscle.id]
         if sets > muscle.high and own and not muscle.exact_high:
             text = f"{muscle.id} has {sets:g} sets above {muscle.high:g}, yet {own[0].exercise.name} stands"
             yield Finding("band-top", text)

@@ -8,7 +8,7 @@ from setwright.solver.reckoning.terms import DayTerms, Terms
 
 
 def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    sole = exercise.sole_direct
+    sole = terms.own_muscle(exercise)
     return sole is not None and terms.muscles[sole].emphasis == "none" and exercise.id not in terms.pinned
 
 

@@ -1,0 +1,132 @@
+"""`setwright week`: a brief in, a week out."""
+
+from __future__ import annotations
+
+import math
+import sys
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING, assert_never
+
+import click
+
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
+from setwright.solver.cli.progress import ProgressLine
+from setwright.solver.cli.stopping import Stopping
+from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.brief.understand import Understood
+    from setwright.solver.plan import End
+
+CLASH, OUT_OF_TIME, STOPPED = 3, 4, 130
+
+
+def a_number(ctx: click.Context, parameter: click.Parameter, value: float | None) -> float | None:
+    """The value, unless it is nan, which every range lets through."""
+    if value is not None and math.isnan(value):
+        raise click.BadParameter("nan is not a number of seconds.")
+    return value
+
+
+@click.command("week")
+@click.argument("brief", nargs=-1, required=True)
+@click.option(
+    "--search", type=click.Choice(tuple(SEARCHES)), default=DEFAULT, show_default=True, help="How hard to search."
+)
+@click.option(
+    "--time-limit",
+    type=click.FloatRange(min=0, min_open=True, max=86_400),
+    callback=a_number,
+    metavar="SECONDS",
+    help="Stop the search after so many seconds; without it the same brief always gives the same week.",
+)
+@click.option("--private", is_flag=True, help="Show the client's cautions and clearance too.")
+@catalogue_option
+@output_options
+@click.pass_context
+def command(
+    ctx: click.Context,
+    brief: tuple[str, ...],
+    search: str,
+    time_limit: float | None,
+    private: bool,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Plan a week from a BRIEF: a TOML file, - for standard input, or a phrase.
+
+    \b
+    setwright week "3 days x 40 min, grow delts"
+    setwright week client.toml --json -o week.json
+    """
+    check_target(target, force)
+    catalogue = open_catalogue(overlay)
+    understood = understood_of(" ".join(brief), catalogue)
+    as_document = wants_json(as_json, target)
+    if as_document or not private:
+        warn(understood, catalogue, as_document)
+    limits = SEARCHES[search] if time_limit is None else replace(SEARCHES[search], seconds=time_limit)
+    with Stopping() as stopping:
+        end = planned(understood, catalogue, limits, stopping)
+    text, code = shown(end, as_document, private)
+    if text:
+        deliver(text, target, force)
+    ctx.exit(STOPPED if stopping.asked else code)
+
+
+def understood_of(source: str, catalogue: Catalogue) -> Understood:
+    """The brief a source names, its rules checked against those there are."""
+    from setwright.solver.brief.file import read_brief
+    from setwright.solver.reckoning.rules import RULES
+
+    return read_brief(source, catalogue, sys.stdin, tuple(RULES))
+
+
+def warn(understood: Understood, catalogue: Catalogue, as_document: bool) -> None:
+    """Say on stderr what the brief's cautions ask for; the week itself carries none of it unless asked."""
+    from setwright.solver.sheets.caution import CLEARANCE, caution_sentences, clearance_needed
+
+    for sentence in caution_sentences(understood.brief, catalogue):
+        say(sentence)
+    if as_document and clearance_needed(understood.brief, catalogue):
+        say(CLEARANCE)
+
+
+def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
+    """The end of planning, with a line of progress on a terminal."""
+    from setwright.solver.plan import plan
+
+    line = ProgressLine()
+    try:
+        with engines_silent():
+            return plan(understood, catalogue, limits, line, stopping)
+    finally:
+        line.clear()
+
+
+def shown(end: End, as_json: bool, private: bool) -> tuple[str, int]:
+    """The result as text and the exit code; a search without a week has its message on stderr."""
+    from setwright.solver.plan import Clash, OutOfTime, Solved
+
+    match end:
+        case Solved():
+            from setwright.solver.sheets.document import dumped, week_document
+            from setwright.solver.sheets.table import week_text
+
+            return (dumped(week_document(end, private)) if as_json else week_text(end, columns(), private)), 0
+        case Clash():
+            from setwright.solver.sheets.clash import clash_document, clash_text
+            from setwright.solver.sheets.document import dumped
+
+            return (dumped(clash_document(end)) if as_json else clash_text(end, columns())), CLASH
+        case OutOfTime():
+            more = "; try --search thorough, a longer --time-limit or a wider brief"
+            say(f"no week was found ({end.ended_by}){'' if end.ended_by == 'stopped' else more}")
+            return "", OUT_OF_TIME
+        case _:
+            assert_never(end)

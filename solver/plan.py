@@ -1,0 +1,150 @@
+"""The one public act: a brief, a catalogue and limits in; a solved and audited week, a clash, or no time left out."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.solver.brief.understand import Understood
+from setwright.solver.model.clash import Conflict, conflict_of
+from setwright.solver.model.columns import board_of
+from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
+from setwright.solver.model.search import Outcome, Progress, search
+from setwright.solver.model.search.shorten import Shortened, shorten
+from setwright.solver.reckoning.audit import Audit, audit
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.rule import UNITS
+from setwright.solver.reckoning.terms import Terms
+
+Watch = Callable[[Progress], None]
+
+
+class AuditFailed(SetwrightError):
+    """A solved week breaks a hard rule: our bug, never the user's."""
+
+
+@dataclass(frozen=True)
+class Solved:
+    """A week that the audit passes, with the bound that no week can pass."""
+
+    understood: Understood
+    terms: Terms
+    audit: Audit
+    bound_units: int
+    ended_by: str
+    """proved | work limit | time limit | stopped"""
+    limits: Limits
+    shortened: Shortened | None = None
+    """In efficiency: the best score before the minutes were cut, and what was proven of the minutes."""
+    pairs_would_add: float | None = None
+    """Index points that a quick search with pairs found above this week's stimulus, where pairs are off."""
+
+    @property
+    def stimulus(self) -> float:
+        return self.audit.stimulus
+
+    @property
+    def score(self) -> float:
+        return self.audit.score
+
+    @property
+    def bound(self) -> float:
+        return self.bound_units / UNITS
+
+    @property
+    def gap(self) -> float:
+        """Index points between the bound and the score."""
+        return (self.bound_units - self.audit.score_units) / UNITS
+
+    @property
+    def gap_share(self) -> float:
+        """The gap as a share of the stimulus."""
+        return self.gap / self.stimulus if self.stimulus > 0 else 0.0
+
+
+@dataclass(frozen=True)
+class Clash:
+    """A brief that no week can meet: the smallest set of wishes and rules that clash."""
+
+    understood: Understood
+    terms: Terms
+    conflicts: tuple[Conflict, ...]
+
+
+@dataclass(frozen=True)
+class OutOfTime:
+    """No week was found before the limits ended the search."""
+
+    understood: Understood
+    terms: Terms
+    ended_by: str
+    limits: Limits
+
+
+End = Solved | Clash | OutOfTime
+
+
+def plan(
+    understood: Understood,
+    catalogue: Catalogue,
+    limits: Limits = SEARCHES[DEFAULT],
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+    side_by_side: bool = True,
+    with_pairs_note: bool = True,
+) -> End:
+    """The end of planning one brief; the same brief, catalogue and limits give the same week."""
+    terms = resolve(understood.brief, catalogue)
+    board = board_of(terms)
+    outcome = search(board, limits, watch, stopped, side_by_side)
+    if outcome.best is None:
+        if outcome.ended_by in ("stopped", "time limit"):
+            return OutOfTime(understood, terms, outcome.ended_by, limits)
+        conflicts = conflict_of(board)
+        if conflicts:
+            return Clash(understood, terms, conflicts)
+        return OutOfTime(understood, terms, outcome.ended_by, limits)
+    solved = deliver(understood, terms, outcome, limits)
+    if terms.goal == "efficiency" and outcome.ended_by != "stopped":
+        solved = shortest(solved, outcome, limits)
+    if with_pairs_note and not terms.pairs and terms.goal == "balanced" and outcome.ended_by != "stopped":
+        solved = replace(solved, pairs_would_add=pairs_gain(solved, catalogue, stopped))
+    return solved
+
+
+def deliver(understood: Understood, terms: Terms, outcome: Outcome, limits: Limits) -> Solved:
+    """The search's best week, audited anew from the printed week alone."""
+    if outcome.best is None:
+        raise AssertionError("a week is delivered only when there is one")
+    found = audit(terms, outcome.best.view.week)
+    checked(found, outcome.bound)
+    bound_units = max(round(min(outcome.bound, 1e12)), found.score_units)
+    return Solved(understood, terms, found, bound_units, outcome.ended_by, limits)
+
+
+def checked(found: Audit, bound: float) -> None:
+    """Raise when a week that is about to be delivered breaks a rule or passes its bound."""
+    faults = [Fault("audit", f"{finding.rule}: {finding.text}") for finding in found.broken]
+    if found.score_units > bound + 1:
+        faults.append(Fault("audit", f"the score {found.score_units} passes the bound {bound:.0f}"))
+    if faults:
+        raise AuditFailed([*faults, Fault("", "this is a defect of setwright, please report the brief")])
+
+
+def shortest(solved: Solved, outcome: Outcome, limits: Limits) -> Solved:
+    """Efficiency's second step: the fewest minutes that keep the share of the stimulus."""
+    found = shorten(outcome.climb, solved.terms, limits)
+    checked(found.audit, float(solved.bound_units))
+    return replace(solved, audit=found.audit, shortened=found)
+
+
+def pairs_gain(solved: Solved, catalogue: Catalogue, stopped: Callable[[], bool]) -> float:
+    """What a quick search with pairs allowed adds to the stimulus, in index points."""
+    brief = solved.understood.brief.model_copy(update={"pairs": True})
+    board = board_of(resolve(brief, catalogue))
+    outcome = search(board, SEARCHES["quick"], None, stopped)
+    if outcome.best is None:
+        return 0.0
+    return max(0.0, outcome.best.stimulus - solved.stimulus)

@@ -1,0 +1,62 @@
+"""An audit in words and as a document: what any week takes, gives and breaks."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from setwright.solver.reckoning.audit import Audit
+from setwright.solver.reckoning.doubt import week_interval
+from setwright.solver.reckoning.rules import RULES
+from setwright.solver.sheets.caution import CAUTION
+from setwright.solver.sheets.document import reckoned
+from setwright.solver.sheets.grid import grid
+from setwright.solver.sheets.table import given_up, muscle_lines
+from setwright.solver.sheets.words import day_name, held, whole_minutes, wrapped
+
+SCHEMA = "setwright.audit/1"
+
+
+def audit_document(audit: Audit) -> dict[str, Any]:
+    """The audit as JSON: the week reckoned, with every rule broken and its remedy."""
+    broken = [
+        {"id": f.rule, "text": f.text, "sentence": RULES[f.rule].sentence, "remedy": RULES[f.rule].remedy}
+        for f in audit.broken
+    ]
+    return {"schema": SCHEMA, "goal": audit.view.terms.goal, "score": audit.score, "broken": broken, **reckoned(audit)}
+
+
+def audit_text(audit: Audit, width: int) -> str:
+    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed."""
+    width = held(width)
+    low, high = week_interval(audit.view)
+    parts = [
+        minutes_lines(audit),
+        muscle_lines(audit, width),
+        [f"Week index {audit.stimulus:.1f} (interval {low} to {high}), score {audit.score:.1f}"],
+        broken_lines(audit, width),
+        given_up(audit, width),
+        wrapped(f"Caution: {CAUTION}", width),
+    ]
+    return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
+
+
+def minutes_lines(audit: Audit) -> list[str]:
+    """Each day's minutes used and given."""
+    view = audit.view
+    rows = []
+    for day in view.terms.days:
+        lines = view.on[day.index]
+        minutes = whole_minutes(view.seconds(day.index)) if lines else 0
+        rows.append([day_name(day), str(len(lines)), str(minutes), str(day.minutes)])
+    return grid(["Day", "Lines", "Minutes", "Given"], rows, "lrrr")
+
+
+def broken_lines(audit: Audit, width: int) -> list[str]:
+    """Every hard rule broken, with its remedy."""
+    if not audit.broken:
+        return ["No rule is broken."]
+    lines = [f"Rules broken: {len(audit.broken)}"]
+    for finding in audit.broken:
+        text = f"  {finding.rule}: {finding.text}; {RULES[finding.rule].remedy}"
+        lines += wrapped(text, width, "    ")
+    return lines

@@ -1,0 +1,52 @@
+"""Every number of the evidence file says where it comes from and how far to trust it."""
+
+import pytest
+
+MARKS = ("A", "B", "C", "D", "M")
+
+
+def test_every_number_has_a_source_a_reading_a_unit_and_a_mark(catalogue):
+    for number in catalogue.evidence.values():
+        assert number.mark in MARKS, number.id
+        assert number.source and number.reading and number.unit, number.id
+
+
+def test_every_interval_holds_its_value(catalogue):
+    for number in catalogue.evidence.values():
+        assert (number.low is None) == (number.high is None), number.id
+        if number.low is not None and number.high is not None:
+            assert number.low <= number.value <= number.high, number.id
+
+
+def test_common_practice_says_that_it_has_no_source(catalogue):
+    """Mark C is practice or convention, and nothing else."""
+    for number in catalogue.evidence.values():
+        if number.mark == "C":
+            assert number.source in ("common practice, no source", "convention"), number.id
+
+
+def test_numbers_from_memory_say_so_and_drive_nothing(catalogue):
+    """Mark M stands only beside published values, never in a number the reckoning uses."""
+    from_memory = [n for n in catalogue.evidence.values() if n.mark == "M"]
+    assert from_memory
+    for number in from_memory:
+        assert "from memory" in number.reading, number.id
+        assert number.id in ("schoenfeld-2017-5-to-9", "singer-2024-enough", "zourdos-2016-effort-8")
+
+
+@pytest.mark.parametrize(
+    ("name", "low", "high"),
+    [
+        ("rest-loss-high", 0.25, 0.75),
+        ("rest-loss-low", 0.10, 0.60),
+        ("indirect-part", 0.25, 0.75),
+        ("drop-credit", 0.25, 0.75),
+        ("session-knee", 4, 8),
+        ("week-exponent", 0.35, 0.65),
+        ("rir-slope", 0.017, 0.089),
+        ("week-slope", 1.05, 2.31),
+    ],
+)
+def test_the_ranges_behind_an_interval_are_the_stated_ones(catalogue, name, low, high):
+    """Conventions where no source gives an interval; the two slopes follow from published intervals (D)."""
+    assert (catalogue.evidence[name].low, catalogue.evidence[name].high) == (low, high)

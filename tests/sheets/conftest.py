@@ -1,0 +1,78 @@
+"""Fixed weeks for the sheets: built by hand, never by the solver."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+import pytest
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.understand import Understood
+from setwright.solver.model.limits import SEARCHES
+from setwright.solver.plan import Solved
+from setwright.solver.reckoning.audit import audit
+from setwright.solver.reckoning.options import reps_of, rir_of
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.rule import UNITS
+from setwright.solver.reckoning.week import Entry, Week
+
+Row = tuple[str, int, int] | tuple[str, int, int, str, int] | tuple[str, int, int, str]
+"""(exercise, sets, rest), then (technique, drops) or the partner of a pair."""
+
+PHRASE = "mon thu 40 min, grow delts, with pairs, commercial gym"
+DAYS: tuple[tuple[Row, ...], ...] = (
+    (
+        ("barbell-back-squat", 3, 120),
+        ("dumbbell-bench-press", 3, 90),
+        ("cable-face-pull", 3, 60, "drop", 2),
+        ("dumbbell-side-raise", 2, 60, "dumbbell-curl"),
+        ("dumbbell-curl", 2, 60, "dumbbell-side-raise"),
+    ),
+    (
+        ("barbell-romanian-deadlift", 3, 120),
+        ("wide-grip-pulldown", 3, 90),
+        ("machine-reverse-fly", 2, 60),
+        ("machine-side-raise", 2, 60, "rest-pause", 0),
+        ("one-arm-dumbbell-row", 2, 60),
+    ),
+)
+
+
+@pytest.fixture(scope="session")
+def catalogue() -> Catalogue:
+    return load_catalogue()
+
+
+@pytest.fixture(scope="session")
+def solved_as(catalogue: Catalogue) -> Callable[..., Solved]:
+    """A week of these rows as a solved one, its bound half a point above the score."""
+
+    def build(
+        phrase: str = PHRASE,
+        days: tuple[tuple[Row, ...], ...] = DAYS,
+        ended_by: str = "work limit",
+        above: int = UNITS // 2,
+        understood: Understood | None = None,
+    ) -> Solved:
+        understood = understood or understand_phrase(phrase, catalogue)
+        terms = resolve(understood.brief, catalogue)
+
+        def entry(row: Row, day: int) -> Entry:
+            exercise = catalogue.exercises[row[0]]
+            reps, rir = reps_of(terms, exercise, terms.days[day]), rir_of(terms, exercise)
+            technique, drops = (row[3], row[4]) if len(row) == 5 else ("straight", 0)
+            return Entry(row[0], row[1], reps, rir, row[2], technique, drops, row[3] if len(row) == 4 else None)
+
+        week = Week(tuple(tuple(entry(row, day) for row in rows) for day, rows in enumerate(days)))
+        found = audit(terms, week)
+        return Solved(understood, terms, found, found.score_units + above, ended_by, SEARCHES["quick"])
+
+    return build
+
+
+@pytest.fixture(scope="session")
+def solved(solved_as: Callable[..., Solved]) -> Solved:
+    """The fixed week of two days."""
+    return solved_as()

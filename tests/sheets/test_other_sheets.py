@@ -1,0 +1,101 @@
+"""Audits, clashes, exercises, evidence and the schema of a week."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.file import understand_phrase
+from setwright.solver.model.clash import Conflict
+from setwright.solver.plan import Clash, Solved
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.rules import RULES
+from setwright.solver.sheets.audit import audit_document, audit_text
+from setwright.solver.sheets.clash import clash_document, clash_text
+from setwright.solver.sheets.document import dumped, week_document
+from setwright.solver.sheets.listing import (
+    MARKS,
+    evidence_document,
+    evidence_text,
+    exercise_text,
+    exercises_document,
+    exercises_text,
+)
+from setwright.solver.sheets.week_schema import week_schema
+
+
+def widest(text: str) -> int:
+    return max(map(len, text.splitlines()))
+
+
+def test_an_audit_names_the_rules_broken_with_their_remedy(solved_as: Callable[..., Solved]) -> None:
+    broken = solved_as("mon 10 min", ((("barbell-back-squat", 9, 300),),)).audit
+    text = audit_text(broken, 100)
+    assert "day-minutes" in text
+    assert RULES["day-minutes"].remedy in " ".join(text.split())
+    assert widest(text) <= 100
+    assert "day-minutes" in [row["id"] for row in audit_document(broken)["broken"]]
+    assert dumped(audit_document(broken))
+
+
+def test_a_clash_names_wishes_then_rules_each_with_a_remedy(catalogue: Catalogue) -> None:
+    understood = understand_phrase("1 day x 30 min", catalogue)
+    conflicts = (Conflict("day-minutes", ""), Conflict("must", "must vertical-pull"))
+    clash = Clash(understood, resolve(understood.brief, catalogue), conflicts)
+    text = clash_text(clash, 80)
+    assert text.index("must vertical-pull") < text.index("rule day-minutes")
+    assert RULES["must"].remedy in " ".join(text.split())
+    assert widest(text) <= 80
+    assert [row["rule"] for row in clash_document(clash)["conflicts"]] == ["day-minutes", "must"]
+
+
+def test_a_wish_that_the_kit_cannot_meet_names_what_closes_it(catalogue: Catalogue) -> None:
+    understood = understand_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
+    clash = Clash(understood, resolve(understood.brief, catalogue), (Conflict("must", "must vertical-pull"),))
+    text = clash_text(clash, 80)
+    assert "This cannot be met" in text
+    assert "closed by equipment" in text
+    assert clash_document(clash)["conflicts"][0]["closed_by"][0] == "equipment"
+
+
+def test_every_exercise_is_listed_and_can_be_shown(catalogue: Catalogue) -> None:
+    exercises = list(catalogue.exercises.values())
+    text = exercises_text(exercises, catalogue)
+    assert widest(text) <= 100
+    for exercise in exercises:
+        assert exercise.id in text
+        assert widest(exercise_text(exercise, catalogue)) <= 100
+    assert len(exercises_document(exercises)["exercises"]) == len(exercises)
+
+
+def test_every_number_has_its_unit_mark_and_source(catalogue: Catalogue) -> None:
+    numbers = list(catalogue.evidence.values())
+    text = evidence_text(numbers)
+    assert widest(text) <= 100
+    assert text.count("source:") == len(numbers)
+    for row in evidence_document(numbers)["numbers"]:
+        assert row["mark"] in MARKS
+        assert row["id"] in text
+
+
+def test_a_week_has_what_its_schema_requires(solved: Solved) -> None:
+    schema = week_schema()
+    fits(week_document(solved), schema)
+
+
+def fits(value: Any, schema: dict[str, Any]) -> None:
+    """The part of JSON Schema that the week's schema uses, outside the brief."""
+    if "enum" in schema:
+        assert value in schema["enum"]
+    if schema.get("type") == "object" and "required" in schema and isinstance(value, dict):
+        assert set(schema["required"]) <= set(value)
+    if isinstance(value, dict):
+        for key, part in schema.get("properties", {}).items():
+            if key in value and key != "brief":
+                fits(value[key], part)
+    if isinstance(value, list) and "items" in schema:
+        for part in value:
+            fits(part, schema["items"])
+    if schema.get("type") == "integer":
+        assert type(value) is int

@@ -1,0 +1,109 @@
+"""The week as JSON."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.understand import understand
+from setwright.solver.plan import Solved
+from setwright.solver.sheets.document import dumped, letter_of, week_document
+
+KEYS = {
+    "schema", "made_by", "brief", "assumed", "goal", "stimulus", "interval", "score", "bound", "gap", "gap_share",
+    "ended_by", "costs", "days", "muscles", "overridden", "missed", "clearance_needed", "pairs_would_add", "shortened",
+}  # fmt: skip
+HEALTH = {"cautions": [{"tag": "heart-disease", "said_by": "Dr Q"}, {"tag": "knee"}]}
+
+
+def test_holds_every_part_of_the_shape(solved: Solved) -> None:
+    document = week_document(solved)
+    assert set(document) == KEYS
+    assert document["schema"] == "setwright.week/1"
+    assert set(document["made_by"]) == {"version", "catalogue", "evidence", "seed", "limits"}
+    assert [day["weekday"] for day in document["days"]] == ["mon", "thu"]
+
+
+def test_is_the_same_text_each_time_with_keys_sorted(solved: Solved) -> None:
+    text = dumped(week_document(solved))
+    assert text == dumped(week_document(solved))
+    assert text.endswith("}\n")
+    document = json.loads(text)
+    assert list(document) == sorted(document)
+
+
+def test_a_days_seconds_add_up(solved: Solved) -> None:
+    for day in week_document(solved)["days"]:
+        assert sum(day["seconds_by_kind"].values()) == day["seconds"]
+        lines = sum(entry["seconds"] for entry in day["entries"])
+        assert lines + day["warm_up_seconds"] + day["ramp_up_seconds"] == day["seconds"]
+        assert min(day["seconds_by_kind"].values()) >= 0
+
+
+def test_a_pair_shares_a_letter(solved: Solved) -> None:
+    entries = week_document(solved)["days"][0]["entries"]
+    assert [(e["group"], e["place"]) for e in entries] == [("A", 1), ("B", 1), ("C", 1), ("D", 1), ("D", 2)]
+    assert entries[3]["paired_with"] == entries[4]["exercise"]
+    assert [letter_of(n) for n in (0, 25, 26, 27)] == ["A", "Z", "AA", "AB"]
+
+
+def test_the_reason_names_what_is_served(solved: Solved) -> None:
+    entries = week_document(solved)["days"][0]["entries"]
+    assert entries[3]["why"].startswith("priority: side delts")
+    assert "quads" in entries[0]["why"]
+
+
+def test_swaps_are_open_do_the_same_work_and_are_not_in_the_day(solved: Solved) -> None:
+    exercises = solved.terms.catalogue.exercises
+    for day, terms in zip(week_document(solved)["days"], solved.terms.days, strict=True):
+        here = {entry["exercise"] for entry in day["entries"]}
+        for entry in day["entries"]:
+            assert len(entry["swaps"]) <= 2
+            for swap in entry["swaps"]:
+                assert swap not in here
+                assert exercises[swap].direct & exercises[entry["exercise"]].direct
+                assert not solved.terms.closed_by(exercises[swap], terms)
+
+
+def test_at_peak_hour_a_fixed_station_is_swapped_for_work_elsewhere(solved_as: Callable[..., Solved]) -> None:
+    busy = solved_as("mon 40 min, busy", ((("machine-chest-press", 3, 90),),))
+    entry = week_document(busy)["days"][0]["entries"][0]
+    catalogue = busy.terms.catalogue
+    needs = catalogue.exercises[entry["swaps"][0]].needs
+    assert all(catalogue.items[item].place != "fixed" for item in needs)
+
+
+def test_ramp_up_sets_stand_at_the_first_lift_of_a_region(solved: Solved) -> None:
+    monday, thursday = week_document(solved)["days"]
+    assert [e["ramp_up_sets"] for e in monday["entries"]] == [3, 3, 0, 0, 0]
+    assert [e["ramp_up_sets"] for e in thursday["entries"]] == [3, 1, 0, 0, 0]
+
+
+@pytest.fixture
+def unwell(catalogue: Catalogue, solved_as: Callable[..., Solved]) -> Solved:
+    raw = {"days": [{"minutes": 30}], "client": HEALTH}
+    return solved_as(days=((("machine-chest-press", 3, 90),),), understood=understand(raw, catalogue))
+
+
+def test_health_notes_are_left_out_unless_private(unwell: Solved) -> None:
+    text = dumped(week_document(unwell))
+    for note in ("heart-disease", '"knee"', "Dr Q", "Heart"):
+        assert note not in text
+    document = week_document(unwell, private=True)
+    assert [c["tag"] for c in document["brief"]["client"]["cautions"]] == ["heart-disease", "knee"]
+    assert document["clearance_needed"] is True
+    assert week_document(unwell)["clearance_needed"] is True
+
+
+def test_a_bound_that_was_never_lowered_is_null(solved: Solved) -> None:
+    document = week_document(replace(solved, bound_units=10**12))
+    assert (document["bound"], document["gap"], document["gap_share"]) == (None, None, None)
+
+
+def test_rules_said_by_the_brief_are_listed(solved_as: Callable[..., Solved]) -> None:
+    document = week_document(solved_as("mon thu 40 min, with pairs, rule third-day off"))
+    assert [(row["id"], row["said"]) for row in document["overridden"]] == [("third-day", "off")]
