@@ -23,10 +23,9 @@ def check_catalogue(catalogue: Catalogue) -> Iterator[Fault]:
     for exercise in catalogue.exercises.values():
         yield from check_exercise(exercise, catalogue)
     yield from check_aliases("exercise", [(e.id, e.name, e.aliases) for e in catalogue.exercises.values()])
-    yield from check_aliases(
-        "muscle or group",
-        [(m.id, m.name, m.aliases) for m in (*catalogue.muscles.values(), *catalogue.groups.values())],
-    )
+    muscles = [(m.id, m.name, m.aliases) for m in catalogue.muscles.values()]
+    groups = [(g.id, g.name, g.aliases) for g in catalogue.groups.values()]
+    yield from check_aliases("muscle or group", muscles + groups)
     yield from check_aliases("equipment", [(i.id, i.name, i.aliases) for i in catalogue.items.values()])
     yield from check_aliases("kit", [(k.id, k.name, k.aliases) for k in catalogue.kits.values()])
     yield from check_words(catalogue)

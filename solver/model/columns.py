@@ -93,9 +93,7 @@ def board_of(terms: Terms) -> Board:
     classes: dict[tuple[object, ...], list[Exercise]] = {}
     facts: dict[str, tuple[tuple[tuple[Option, ...], ...], tuple[bool, ...]]] = {}
     for exercise in terms.catalogue.exercises.values():
-        options = tuple(
-            () if terms.closed_by(exercise, day) else options_of(terms, exercise, day) for day in first
-        )
+        options = tuple(() if terms.closed_by(exercise, day) else options_of(terms, exercise, day) for day in first)
         if not any(options):
             continue
         second = tuple(bool(o) and terms.second_choice(exercise, d) for o, d in zip(options, first, strict=True))

@@ -18,16 +18,18 @@ class Limits:
     columns: int
     """Columns open on each free day of a neighbourhood."""
     nodes: int
-    """HiGHS nodes for the bound."""
+    """HiGHS nodes for the bound of a week of up to three days."""
+    theme_nodes: int
+    """The same for longer weeks, whose bound goes by themes of days."""
     seconds: float
     """The net: the search stops here whatever work is left, and says so."""
 
 
 SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
     {
-        "quick": Limits("quick", rounds=6, work=0.25, columns=50, nodes=20, seconds=60.0),
-        "normal": Limits("normal", rounds=26, work=0.35, columns=60, nodes=250, seconds=120.0),
-        "thorough": Limits("thorough", rounds=120, work=0.6, columns=90, nodes=3000, seconds=600.0),
+        "quick": Limits("quick", rounds=8, work=0.25, columns=50, nodes=20, theme_nodes=1, seconds=60.0),
+        "normal": Limits("normal", rounds=36, work=0.5, columns=60, nodes=200, theme_nodes=8, seconds=120.0),
+        "thorough": Limits("thorough", rounds=150, work=0.8, columns=80, nodes=3000, theme_nodes=200, seconds=600.0),
     }
 )
 DEFAULT = "normal"

@@ -22,11 +22,8 @@ def week_of(board: Board, chosen: Iterable[tuple[int, Column]]) -> Week:
             partner = column.atoms[1 - i].cls if len(column.atoms) == 2 else None
             uses.append((day, atom, partner))
     names = named(board, uses)
-    days = []
-    for day in board.terms.days:
-        here = [use for use in uses if use[0] == day.index]
-        days.append(ordered(board, day.index, here, names))
-    return Week(tuple(days))
+    days = range(len(board.terms.days))
+    return Week(tuple(ordered(board, day, [use for use in uses if use[0] == day], names) for day in days))
 
 
 def named(board: Board, uses: list[Use]) -> dict[tuple[int, int], Exercise]:
@@ -59,9 +56,7 @@ def members_used(board: Board, cls: int, uses: int) -> int:
     return min(able, key=lambda c: (cost(c), c)) if able else len(members)
 
 
-def ordered(
-    board: Board, day: int, uses: list[Use], names: dict[tuple[int, int], Exercise]
-) -> tuple[Entry, ...]:
+def ordered(board: Board, day: int, uses: list[Use], names: dict[tuple[int, int], Exercise]) -> tuple[Entry, ...]:
     """A day's entries in the order they are done."""
     terms = board.terms
     entries: dict[str, Entry] = {}

@@ -81,7 +81,7 @@ def week_slope(curves: Curves, weight: float, point: float) -> float:
 def week_intercept(curves: Curves, weight: float, slope: float) -> float:
     """The least `at` for which slope * U + at lies nowhere below weight * index(U)."""
     power, reference = curves.numbers["week-exponent"], curves.numbers["index-reference"]
-    touch = reference * (slope * reference / (100.0 * weight * power)) ** (1.0 / (power - 1.0))
+    touch = float(reference * (slope * reference / (100.0 * weight * power)) ** (1.0 / (power - 1.0)))
     return weight * curves.index(touch) - slope * touch
 
 

@@ -29,11 +29,9 @@ def trained_days(sheet: Sheet, lifts: Expression, cell: int) -> Expression:
     trained = {sheet.variable(len(sheet.cells[cell].days)): 1}
     for slot in sorted({sheet.exercise(a.cls).slot.id for j in lifts for a in sheet.columns[j].atoms}):
         one = {
-            j: v
-            for j, v in lifts.items()
-            if any(sheet.exercise(a.cls).slot.id == slot for a in sheet.columns[j].atoms)
+            j: v for j, v in lifts.items() if any(sheet.exercise(a.cls).slot.id == slot for a in sheet.columns[j].atoms)
         }
-        sheet.row("day-minutes", combined({j: 1 for j in one}, scaled(trained, -1)), high=0)
+        sheet.row("day-minutes", combined(dict.fromkeys(one, 1), scaled(trained, -1)), high=0)
     sheet.row("day-minutes", combined(lifts, scaled(trained, -1)), low=0)
     return trained
 

@@ -35,7 +35,8 @@ class Curves:
 
     def index(self, weekly: float) -> float:
         """The index of so many good weekly sets: 100 at ten (Pelland et al. 2024, square-root form)."""
-        return 100.0 * (max(weekly, 0.0) / self.numbers["index-reference"]) ** self.numbers["week-exponent"]
+        good: float = max(weekly, 0.0) / self.numbers["index-reference"]
+        return float(100.0 * good ** self.numbers["week-exponent"])
 
     def credited(self, sets: int, technique: str = "straight", drops: int = 0) -> float:
         """The sets an entry counts as: n, or n - 1 + t where a technique ends the last one."""

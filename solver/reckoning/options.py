@@ -103,7 +103,7 @@ def pairable(terms: Terms, exercise: Exercise) -> bool:
         exercise.fatigue == "low"
         and exercise.axial == 0
         and exercise.limb != "each, rest after each"
-        and not (exercise.slot.id in ("hinge", "deadlift"))
+        and exercise.slot.id not in ("hinge", "deadlift")
     )
 
 
@@ -165,7 +165,8 @@ def undominated(options: list[Option]) -> Iterator[Option]:
             and other.technique == option.technique
             and other.sets == option.sets
             and other.credited == option.credited
-            and (other.effective, -other.half_seconds, -other.rest) > (option.effective, -option.half_seconds, -option.rest)
+            and (other.effective, -other.half_seconds, -other.rest)
+            > (option.effective, -option.half_seconds, -option.rest)
             and other.effective >= option.effective
             and other.half_seconds <= option.half_seconds
             for other in options

@@ -27,7 +27,9 @@ BARS = ("barbell", "ez-bar", "trap-bar")
 
 def places(terms: Terms, exercise: Exercise, *kinds: str) -> frozenset[str]:
     """The equipment of an exercise that is of these place kinds."""
-    return frozenset(i for i in exercise.needs if i in terms.catalogue.items and terms.catalogue.items[i].place in kinds)
+    return frozenset(
+        i for i in exercise.needs if i in terms.catalogue.items and terms.catalogue.items[i].place in kinds
+    )
 
 
 def unfit(terms: Terms, a: Exercise, b: Exercise) -> Iterator[str]:

@@ -62,9 +62,7 @@ def techniques_open(brief: Brief, goal: str) -> bool:
     return goal != "growth" and brief.client.experience != "novice"
 
 
-def day_terms(
-    index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]
-) -> DayTerms:
+def day_terms(index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]) -> DayTerms:
     said = day.equipment if day.equipment is not None else brief.equipment
     items, heaviest = equipment_of(said, catalogue)
     items -= frozenset(brief.without)
@@ -89,9 +87,7 @@ def day_terms(
     )
 
 
-def equipment_of(
-    said: str | tuple[str, ...] | None, catalogue: Catalogue
-) -> tuple[frozenset[str], float | None]:
+def equipment_of(said: str | tuple[str, ...] | None, catalogue: Catalogue) -> tuple[frozenset[str], float | None]:
     """The items at hand and the heaviest dumbbell, from kit or item ids; nothing said is a commercial gym."""
     words = ("commercial-gym",) if said is None else (said,) if isinstance(said, str) else said
     items: set[str] = set()
@@ -119,12 +115,7 @@ def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:
     if brief.any_order or any(day.weekday is None for day in brief.days):
         return tuple((i, i + 1) for i in range(count - 1)) if brief.rest_days_between == 0 else ()
     numbers = [WEEKDAYS.index(day.weekday) for day in brief.days if day.weekday]
-    return tuple(
-        (i, j)
-        for i in range(count)
-        for j in range(count)
-        if i != j and (numbers[j] - numbers[i]) % 7 == 1
-    )
+    return tuple((i, j) for i in range(count) for j in range(count) if i != j and (numbers[j] - numbers[i]) % 7 == 1)
 
 
 def muscle_terms(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, MuscleTerms]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import Any
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
@@ -85,7 +86,7 @@ class Terms:
         scale = self.default("cost-scale")
         return min(max(float(scale["reference"]) / self.weight_sum, float(scale["least"])), float(scale["most"]))
 
-    def default(self, table: str) -> dict[str, object]:
+    def default(self, table: str) -> dict[str, Any]:
         """One table of the catalogue's defaults."""
         return self.catalogue.defaults[table]  # type: ignore[return-value]
 
@@ -143,7 +144,9 @@ class Terms:
             from setwright.solver.reckoning.rules import CLOSERS
 
             self._open[key] = tuple(
-                rule.id for rule in CLOSERS if not self.off(rule.id) and rule.closes and rule.closes(self, exercise, day)
+                rule.id
+                for rule in CLOSERS
+                if not self.off(rule.id) and rule.closes and rule.closes(self, exercise, day)
             )
         return self._open[key]
 
@@ -190,7 +193,12 @@ class Terms:
 
     def rank(self, exercise: Exercise, day: DayTerms) -> int:
         """The exercise's rank on that day: where loads are light, one-limb forms come first."""
-        if exercise.limb != "both" and exercise.rank in (2, 3) and exercise.multi_joint and day.dumbbell_max is not None:
+        if (
+            exercise.limb != "both"
+            and exercise.rank in (2, 3)
+            and exercise.multi_joint
+            and day.dumbbell_max is not None
+        ):
             twins = (e for e in self.catalogue.exercises.values() if e.movement == exercise.movement)
             if any(day.items.issuperset(e.needs) and self.light(e, day) for e in twins):
                 return 1

@@ -11,8 +11,8 @@ from ortools.sat.python import cp_model
 
 from setwright.solver.model.sheet import Curve, Sheet
 from setwright.solver.model.stimulus import (
-    SET,
     SESSION_POINTS,
+    SET,
     least_sets,
     session_intercept,
     week_intercept,
@@ -150,7 +150,7 @@ class Program:
 
     def hint(self, columns: frozenset[int]) -> None:
         """Start from a week: every open column hinted, in use or not."""
-        self.model.clear_hints()
+        self.model.clear_hints()  # type: ignore[no-untyped-call]
         for j, variable in self.variables.items():
             if j < len(self.sheet.columns):
                 self.model.add_hint(variable, 1 if j in columns else 0)

@@ -115,15 +115,13 @@ class Matrix:
         lp.a_matrix_.value_ = np.array(value, float)
         lp.sense_ = highspy.ObjSense.kMaximize
         kinds = highspy.HighsVarType
-        lp.integrality_ = [
-            kinds.kInteger if whole and not relaxed else kinds.kContinuous for whole in self.integer
-        ]
+        lp.integrality_ = [kinds.kInteger if whole and not relaxed else kinds.kContinuous for whole in self.integer]
         return lp
 
 
 def solver(matrix: Matrix, relaxed: bool) -> Any:
     """A silent one-thread HiGHS holding the matrix."""
-    highs = highspy.Highs()
+    highs: Any = highspy.Highs()  # type: ignore[no-untyped-call]
     highs.silent()
     highs.setOptionValue("threads", 1)
     highs.setOptionValue("random_seed", 1)

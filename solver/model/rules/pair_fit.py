@@ -26,7 +26,7 @@ def match(sheet: Sheet, cell: int, halves: list[int]) -> None:
     terms = sheet.terms
     pairs = sheet.variable(4 * len(sheet.cells[cell].days))
     lifts = {j: sheet.exercise(sheet.columns[j].atoms[0].cls) for j in halves}
-    sheet.row("pair-fit", combined({j: 1 for j in halves}, {pairs: -2}), low=0, high=0)
+    sheet.row("pair-fit", combined(dict.fromkeys(halves, 1), {pairs: -2}), low=0, high=0)
 
     def once(wanted: Callable[[Exercise], int]) -> None:
         weighed = {j: wanted(e) for j, e in lifts.items()}
@@ -39,8 +39,7 @@ def match(sheet: Sheet, cell: int, halves: list[int]) -> None:
     for region in REGIONS:
         once(lambda e: 2 if e.region == region and region in ("push", "pull") else 0)
     light = {
-        j: 1 if places(terms, e, "fixed") else 0 if any(i in WEIGHTS for i in e.needs) else -1
-        for j, e in lifts.items()
+        j: 1 if places(terms, e, "fixed") else 0 if any(i in WEIGHTS for i in e.needs) else -1 for j, e in lifts.items()
     }
     sheet.row("pair-fit", light, high=0)
 

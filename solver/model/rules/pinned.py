@@ -26,9 +26,5 @@ def meets(sheet: Sheet, pin: Pin, column: Column) -> bool:
 
 def post(sheet: Sheet) -> None:
     for pin in sheet.terms.brief.pins:
-        found = {
-            j: 1
-            for j, column in enumerate(sheet.columns)
-            if meets(sheet, pin, column)
-        }
+        found = {j: 1 for j, column in enumerate(sheet.columns) if meets(sheet, pin, column)}
         sheet.demand("pinned", pin_words(pin), found, 1)

@@ -62,7 +62,7 @@ def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
     def tell(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
-    found = highs.bound(core, limits.nodes, limits.seconds, tell)
+    found = highs.bound(core, limits.theme_nodes, limits.seconds, tell)
     if math.isfinite(found.bound):
         tell(found.bound)
 

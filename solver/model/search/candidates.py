@@ -33,9 +33,7 @@ class Candidates:
 
 def candidates_of(board: Board, week: Sheet, relaxed: Relaxed) -> Candidates:
     """The candidates of a brief, by the reduced costs of its week without days."""
-    value = {
-        (week.cells[c.cell].group, c.atoms[0]): relaxed.reduced[j] for j, c in enumerate(week.columns)
-    }
+    value = {(week.cells[c.cell].group, c.atoms[0]): relaxed.reduced[j] for j, c in enumerate(week.columns)}
     columns: list[Column] = []
     ranked: list[tuple[int, ...]] = []
     must: set[int] = set()
@@ -58,9 +56,7 @@ def pinned_column(board: Board, column: Column) -> bool:
     return any(board.classes[a.cls].exercise.id in board.terms.pinned for a in column.atoms)
 
 
-def best_pairs(
-    board: Board, cell: Cell, halves: list[Atom], value: dict[tuple[int, Atom], float]
-) -> list[Column]:
+def best_pairs(board: Board, cell: Cell, halves: list[Atom], value: dict[tuple[int, Atom], float]) -> list[Column]:
     """Pairs of the best halves, best sum first."""
     pinned = [a for a in halves[HALVES:] if board.classes[a.cls].exercise.id in board.terms.pinned]
     found = pair_columns(board, cell, halves[:HALVES] + pinned)

@@ -65,22 +65,21 @@ class Climb:
     def start(self) -> bool:
         """Fill the week day by day, then as a whole where wishes tie days together; whether a week was found."""
         days = len(self.board.terms.days)
-        free = not self.wishes()
-        if free:
+        if not self.tied():
             for day in range(days):
                 self.try_days(Neighbourhood((day,), 2 * self.limits.columns), FIRST_WORK)
         if self.best is None:
-            whole = Neighbourhood(tuple(range(days)), 2 * self.limits.columns)
-            for work in (4 * FIRST_WORK, 16 * FIRST_WORK):
+            whole = Neighbourhood(tuple(range(days)), max(40, 240 // days))
+            for work in (2 * FIRST_WORK, 8 * FIRST_WORK, 16 * FIRST_WORK):
                 self.try_days(whole, work)
                 if self.best is not None:
                     break
-                whole = Neighbourhood(whole.days, 10_000)
+                whole = Neighbourhood(whole.days, 4 * whole.columns)
         return self.best is not None
 
-    def wishes(self) -> bool:
-        """Whether the brief has hard wishes that an empty week does not meet."""
-        return any(row.label for row in self.sheet.rows)
+    def tied(self) -> bool:
+        """Whether days hang together from the start: by hard wishes, or by efficiency's even days."""
+        return any(row.label or row.rule == "day-share" for row in self.sheet.rows)
 
     def climb(self, rounds: int) -> None:
         """Try so many neighbourhoods; one that was closed since the last change is not tried again."""

@@ -21,8 +21,10 @@ class Neighbourhood:
 def neighbourhoods(days: int, columns: int) -> Iterator[Neighbourhood]:
     """An endless, always equal run of neighbourhoods: mostly two days, sometimes one wide or the whole week."""
     random = Random(SEED)
+    narrow = columns
     while True:
         draw = random.random()
+        columns = narrow * random.choice((1, 2))
         if days == 1:
             yield Neighbourhood((0,), columns * random.choice((2, 3, 4)))
         elif draw < 0.70:

@@ -12,9 +12,7 @@ from setwright.solver.reckoning.view import View
 
 def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
     """Whether a line of so many sets pays this cost."""
-    return (
-        exercise.id in terms.brief.dislike or any(item in terms.brief.dislike for item in exercise.needs)
-    )
+    return exercise.id in terms.brief.dislike or any(item in terms.brief.dislike for item in exercise.needs)
 
 
 def check(view: View) -> Iterator[Finding]:

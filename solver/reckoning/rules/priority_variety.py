@@ -29,9 +29,9 @@ def check(view: View) -> Iterator[Finding]:
             text = f"{muscle} has {due - short} of {due} exercises"
             yield Finding("priority-variety", text, view.terms.charge("priority-variety", 1) * short)
         sets = view.weekly_sets(muscle) / WHOLE
-        if sets > view.terms.limit("priority-variety", "sets") and slots_possible(view.terms, muscle) > 1:
-            if len({line.exercise.slot.id for line in mine}) < 2:
-                yield Finding("priority-variety", f"{muscle} has one angle", view.terms.charge("priority-variety", 1))
+        many = sets > view.terms.limit("priority-variety", "sets") and slots_possible(view.terms, muscle) > 1
+        if many and len({line.exercise.slot.id for line in mine}) < 2:
+            yield Finding("priority-variety", f"{muscle} has one angle", view.terms.charge("priority-variety", 1))
 
 
 RULE = Rule(

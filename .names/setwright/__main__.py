@@ -1,0 +1,1 @@
+../../solver/__main__.py

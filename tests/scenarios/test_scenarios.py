@@ -1,0 +1,59 @@
+"""Every scenario solves, and its week passes the audit."""
+
+from __future__ import annotations
+
+from statistics import median
+
+import pytest
+from conftest import ROOT, planned
+
+from setwright.solver.model.limits import SEARCHES
+from setwright.solver.plan import Solved
+
+SCENARIOS = sorted(str(path) for path in (ROOT / "scenarios").glob("*.toml"))
+
+
+def test_there_are_at_least_fourteen() -> None:
+    assert len(SCENARIOS) >= 14
+
+
+@pytest.mark.parametrize("path", SCENARIOS, ids=lambda p: p.rsplit("/", 1)[-1])
+def test_a_scenario_solves_and_breaks_no_rule(path, catalogue) -> None:
+    end = planned(path, catalogue)
+    assert isinstance(end, Solved)
+    assert end.audit.broken == ()
+    assert end.audit.score_units <= end.bound_units
+    for day in end.terms.days:
+        assert end.audit.view.seconds(day.index) <= 60 * day.minutes
+
+
+@pytest.mark.slow
+def test_delts_in_three_short_days_get_what_was_asked(catalogue) -> None:
+    end = planned("3 days x 40 min, grow delts", catalogue, SEARCHES["normal"])
+    assert isinstance(end, Solved)
+    view = end.audit.view
+    assert all(view.seconds(day.index) <= 2400 for day in end.terms.days)
+    assert view.weekly_sets("side-delts") / 10_000 >= end.terms.muscles["side-delts"].low
+    assert not end.audit.broken
+    assert not {"coverage", "full-session", "priority-days"} & set(end.audit.costs())
+    assert end.gap_share <= 0.04
+
+
+@pytest.mark.slow
+def test_the_three_goals_differ_as_designed(catalogue) -> None:
+    ends = {
+        goal: planned(f"3 days x 60 min, {goal}", catalogue, SEARCHES["normal"])
+        for goal in ("growth", "balanced", "efficiency")
+    }
+    assert all(isinstance(end, Solved) for end in ends.values())
+    rests = {goal: median(x.entry.rest for x in end.audit.view.lines) for goal, end in ends.items()}
+    assert rests["growth"] > rests["balanced"] > rests["efficiency"]
+    seconds = {goal: sum(end.audit.view.seconds(d.index) for d in end.terms.days) for goal, end in ends.items()}
+    assert seconds["efficiency"] <= 0.85 * seconds["growth"]
+
+    def low_fatigue(end: Solved) -> float:
+        sets = [(x.sets, x.exercise.fatigue == "low") for x in end.audit.view.lines]
+        return sum(n for n, low in sets if low) / sum(n for n, _ in sets)
+
+    shares = {goal: low_fatigue(end) for goal, end in ends.items()}
+    assert shares["efficiency"] == max(shares.values())
