@@ -54,9 +54,14 @@ class Solved:
         return self.bound_units / UNITS
 
     @property
+    def proven_units(self) -> int:
+        """The score that the bound speaks of."""
+        return self.audit.score_units if self.shortened is None else self.shortened.best_units
+
+    @property
     def gap(self) -> float:
-        """Index points between the bound and the score."""
-        return (self.bound_units - self.audit.score_units) / UNITS
+        """Index points between the bound and the score; in efficiency the score before the minutes were cut."""
+        return (self.bound_units - self.proven_units) / UNITS
 
     @property
     def gap_share(self) -> float:

@@ -28,7 +28,7 @@ class Limits:
 SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
     {
         "quick": Limits("quick", rounds=8, work=0.25, columns=50, nodes=20, theme_nodes=1, seconds=60.0),
-        "normal": Limits("normal", rounds=36, work=0.5, columns=60, nodes=200, theme_nodes=8, seconds=120.0),
+        "normal": Limits("normal", rounds=28, work=0.5, columns=60, nodes=200, theme_nodes=8, seconds=120.0),
         "thorough": Limits("thorough", rounds=150, work=0.8, columns=80, nodes=3000, theme_nodes=200, seconds=600.0),
     }
 )

@@ -213,6 +213,10 @@ class Terms:
             e.movement == exercise.movement and self.rank(e, day) < own for e in self.open_on[day.index]
         )
 
+    def builds(self, exercise: Exercise, day: DayTerms) -> bool:
+        """Whether a session can be built around an exercise: a main lift that is no second choice there."""
+        return exercise.main_lift and not self.second_choice(exercise, day)
+
     @cached_property
     def full_body(self) -> bool:
         """Whether the week has so few days that each should train the whole body."""

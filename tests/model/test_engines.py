@@ -109,7 +109,7 @@ def test_what_the_model_allows_is_what_the_audit_passes(name) -> None:
         checked += 1
         if not broken:
             allowed += 1
-            assert solved.value >= result.score_units - 1, week
+            assert solved.value >= result.score_units - highs.ROUNDING, week
             assert solved.value <= result.score_units + 700, (week, result.costs())
     assert checked > 100 and 0 < allowed < checked
 

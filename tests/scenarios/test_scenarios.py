@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+import tomllib
+from pathlib import Path
 from statistics import median
 
 import pytest
@@ -15,6 +18,16 @@ SCENARIOS = sorted(str(path) for path in (ROOT / "scenarios").glob("*.toml"))
 
 def test_there_are_at_least_fourteen() -> None:
     assert len(SCENARIOS) >= 14
+
+
+@pytest.mark.parametrize("path", SCENARIOS, ids=lambda p: p.rsplit("/", 1)[-1])
+def test_a_scenario_says_who_and_what(path) -> None:
+    """A comment that says who, a title, and a code where a name would stand."""
+    text = Path(path).read_text(encoding="utf-8")
+    brief = tomllib.loads(text)
+    assert text.startswith("# ") and "Invented." in text.splitlines()[0]
+    assert brief["title"]
+    assert re.fullmatch(r"[A-Z]\d\d", brief["client"]["code"])
 
 
 @pytest.mark.parametrize("path", SCENARIOS, ids=lambda p: p.rsplit("/", 1)[-1])

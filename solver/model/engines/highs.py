@@ -22,6 +22,8 @@ from setwright.solver.model.stimulus import (
 
 SAFETY = 1e-5
 """Relative slack for HiGHS's floating bound."""
+ROUNDING = 25.0
+"""Score units: the audit rounds each of some forty findings to a whole unit, half a unit at most each."""
 
 
 @dataclass(frozen=True)
@@ -172,4 +174,4 @@ def bound(
 
 def outward(value: float) -> float:
     """A floating bound moved to the safe side."""
-    return value + SAFETY * abs(value) + 1.0 if math.isfinite(value) else math.inf
+    return value + SAFETY * abs(value) + ROUNDING if math.isfinite(value) else math.inf

@@ -10,6 +10,7 @@ def post(sheet: Sheet) -> None:
     due = {day.index for day in owed(sheet.terms)}
     for cell in sheet.cells:
         if cell.days[0] in due:
-            found = sheet.count(lambda e: e.main_lift, cell.index)
+            day = sheet.terms.days[cell.days[0]]
+            found = sheet.count(lambda e, d=day: sheet.terms.builds(e, d), cell.index)
             missing = sheet.slack("main-lift", len(cell.days), sheet.terms.cost("main-lift"))
             sheet.at_least_a_day("main-lift", combined(found, {missing: 1}), 1, cell.index)

@@ -33,11 +33,11 @@ def match(sheet: Sheet, cell: int, halves: list[int]) -> None:
         sheet.row("pair-fit", combined(weighed, {pairs: -2}), high=0)
 
     for muscle in terms.muscles:
-        once(lambda e: 2 if muscle in e.direct else 1 if muscle in e.muscles else 0)
+        once(lambda e, m=muscle: 2 if m in e.direct else 1 if m in e.muscles else 0)
     once(lambda e: 2 if e.grip_limited else 0)
     once(lambda e: 2 if places(terms, e, "fixed") else 0)
     for region in REGIONS:
-        once(lambda e: 2 if e.region == region and region in ("push", "pull") else 0)
+        once(lambda e, r=region: 2 if e.region == r and r in ("push", "pull") else 0)
     light = {
         j: 1 if places(terms, e, "fixed") else 0 if any(i in WEIGHTS for i in e.needs) else -1 for j, e in lifts.items()
     }
@@ -50,3 +50,14 @@ def post(sheet: Sheet) -> None:
         for turn in sorted({(option_of(sheet, j).sets, option_of(sheet, j).rest) for j in halves}):
             mine = [j for j in halves if (option_of(sheet, j).sets, option_of(sheet, j).rest) == turn]
             match(sheet, cell.index, mine)
+    partners(sheet, halves)
+
+
+def partners(sheet: Sheet, halves: list[int]) -> None:
+    """No class has more halves than all the classes that fit it."""
+    classes: dict[int, list[int]] = {}
+    for j in halves:
+        classes.setdefault(sheet.columns[j].atoms[0].cls, []).append(j)
+    for cls, mine in classes.items():
+        fitting = [j for other, theirs in classes.items() if sheet.board.fit(cls, other) for j in theirs]
+        sheet.row("pair-fit", combined(dict.fromkeys(mine, 1), {j: -1 for j in fitting if j not in mine}), high=0)

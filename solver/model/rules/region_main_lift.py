@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
-from setwright.solver.model.sheet import Sheet, combined
+from setwright.solver.model.sheet import Expression, Sheet, combined
 from setwright.solver.reckoning.rules.region_main_lift import owed
 
 
 def post(sheet: Sheet) -> None:
-    for region in owed(sheet.terms):
-        found = sheet.count(lambda e, r=region: e.main_lift and e.region == r)
-        missing = sheet.slack("region-main-lift", 1, sheet.terms.cost("region-main-lift"))
+    terms = sheet.terms
+    for region in owed(terms):
+        found: Expression = {}
+        for cell in sheet.cells:
+            day = terms.days[cell.days[0]]
+            lifts = sheet.count(lambda e, r=region, d=day: e.region == r and terms.builds(e, d), cell.index)
+            found = combined(found, lifts)
+        missing = sheet.slack("region-main-lift", 1, terms.cost("region-main-lift"))
         sheet.row("region-main-lift", combined(found, {missing: 1}), low=1)

@@ -21,9 +21,14 @@ class Shortened:
     """The shortest week found, the best score before, and the floor that was kept (score units)."""
 
     audit: Audit
-    best_score: float
+    best_units: int
     floor: int
     seconds: int
+
+    @property
+    def best_score(self) -> float:
+        """The score before the minutes were cut, in index points."""
+        return self.best_units / UNITS
 
 
 def shorten(climb: Climb, terms: Terms, limits: Limits) -> Shortened:
@@ -35,7 +40,7 @@ def shorten(climb: Climb, terms: Terms, limits: Limits) -> Shortened:
     current, columns = best, climb.chosen
     todo = neighbourhoods(len(terms.days), limits.columns)
     try:
-        for _ in range(limits.rounds):
+        for _ in range(limits.rounds // 2):
             climb.check()
             place = next(todo)
             climb.chosen = columns
@@ -51,7 +56,7 @@ def shorten(climb: Climb, terms: Terms, limits: Limits) -> Shortened:
                     break
     except Stopped:
         pass
-    return Shortened(current, best.score_units / UNITS, floor, total(current))
+    return Shortened(current, best.score_units, floor, total(current))
 
 
 def total(found: Audit) -> int:

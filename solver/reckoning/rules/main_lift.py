@@ -13,19 +13,19 @@ def owed(terms: Terms) -> tuple[DayTerms, ...]:
     """The days that should have a main lift."""
     if terms.goal == "efficiency" or terms.minimum_dose:
         return ()
-    return tuple(d for d in terms.days if terms.can(d, lambda e, d=d: e.main_lift and terms.rank(e, d) < 3))  # type: ignore[misc]
+    return tuple(d for d in terms.days if terms.can(d, lambda e, d=d: terms.rank(e, d) < 3 and terms.builds(e, d)))  # type: ignore[misc]
 
 
 def check(view: View) -> Iterator[Finding]:
     for day in owed(view.terms):
-        if not view.count(lambda x: x.exercise.main_lift, day.index):
+        if not view.count(lambda x: view.terms.builds(x.exercise, x.day), day.index):
             yield Finding("main-lift", f"{day.name} has no main lift", view.terms.charge("main-lift", 1))
 
 
 RULE = Rule(
     id="main-lift",
     kind="scored",
-    sentence="Each session has a high-fatigue multi-joint lift (not in efficiency).",
+    sentence="Each session has a high-fatigue multi-joint lift that is no second choice (not in efficiency).",
     remedy="build the session around one free-weight lift",
     check=check,
 )

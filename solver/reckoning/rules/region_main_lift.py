@@ -19,7 +19,7 @@ def owed(terms: Terms) -> tuple[str, ...]:
         for region in REGIONS
         if wanted(terms, region)
         and any(
-            terms.can(d, lambda e, d=d, r=region: e.main_lift and e.region == r and terms.rank(e, d) < 3)  # type: ignore[misc]
+            terms.can(d, lambda e, d=d, r=region: e.region == r and terms.rank(e, d) < 3 and terms.builds(e, d))  # type: ignore[misc]
             for d in terms.days
         )
     )
@@ -27,7 +27,7 @@ def owed(terms: Terms) -> tuple[str, ...]:
 
 def check(view: View) -> Iterator[Finding]:
     for region in owed(view.terms):
-        if not view.count(lambda x, r=region: x.exercise.main_lift and x.exercise.region == r):  # type: ignore[misc]
+        if not view.count(lambda x, r=region: x.exercise.region == r and view.terms.builds(x.exercise, x.day)):  # type: ignore[misc]
             text = f"no main {region} lift in the week"
             yield Finding("region-main-lift", text, view.terms.charge("region-main-lift", 1))
 
@@ -35,7 +35,7 @@ def check(view: View) -> Iterator[Finding]:
 RULE = Rule(
     id="region-main-lift",
     kind="scored",
-    sentence="Each region has a high-fatigue multi-joint lift a week (not in efficiency).",
+    sentence="Each region has a high-fatigue multi-joint lift a week that is no second choice (not in efficiency).",
     remedy="make one of its lifts a free-weight lift",
     check=check,
 )
