@@ -40,7 +40,7 @@ def days(*minutes: int, weekdays=("mon", "tue", "thu", "sat")):
 SMALL = {
     "one day": {"days": days(20)},
     "bands": {"days": days(15, 15), "equipment": "bands"},
-    "efficiency": {"days": days(20), "goal": "efficiency"},
+    "efficiency": {"days": days(15), "goal": "efficiency", "pairs": False},
     "priority": {"days": days(20, 20), "muscles": {"arms": "priority"}, "equipment": "bands"},
     "novice": {"days": days(20), "client": {"experience": "novice"}},
 }

@@ -14,7 +14,7 @@ def post(sheet: Sheet) -> None:
         once = sheet.exercise(cls).once_a_week
         sheet.distinct[cls] = used = sheet.variable(members)
         uses = {j: 1 for j, column in enumerate(sheet.columns) if any(a.cls == cls for a in column.atoms)}
-        sheet.row("exercise-days", combined({used: 1}, {j: -1 for j in uses}), high=0)
+        sheet.row("exercise-days", combined({used: 1}, dict.fromkeys(uses, -1)), high=0)
         if once:
             sheet.row("exercise-days", combined(uses, {used: -1}), high=0)
         else:
