@@ -9,6 +9,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
 FOLDERS = ("solver", "catalogue")
+MOVED = "solver/__main__.py"
+"""Forced into the wheel one floor up, so that `python -m setwright` works; hatchling then leaves it out below."""
 
 
 def expected() -> frozenset[str]:
@@ -19,7 +21,7 @@ def expected() -> frozenset[str]:
         for path in (ROOT / folder).rglob("*")
         if path.suffix in (".py", ".toml")
     }
-    return frozenset(found | {"setwright/__main__.py"})
+    return frozenset(found - {f"setwright/{MOVED}"} | {"setwright/__main__.py"})
 
 
 def faults(names: Iterable[str]) -> list[str]:
