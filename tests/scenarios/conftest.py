@@ -1,29 +1,13 @@
-"""What the scenario tests share: the catalogue, briefs read as a user's are, and cheap limits."""
+"""The catalogue, read once."""
 
 from __future__ import annotations
-
-import io
-from dataclasses import replace
-from pathlib import Path
 
 import pytest
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.file import read_brief
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import End, plan
-
-ROOT = Path(__file__).parents[2]
-CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
 
 
 @pytest.fixture(scope="session")
 def catalogue() -> Catalogue:
     return load_catalogue()
-
-
-def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:
-    """The end of planning a scenario's file or a phrase."""
-    understood = read_brief(brief, catalogue, io.BytesIO(b""))
-    return plan(understood, catalogue, limits, with_pairs_note=False)

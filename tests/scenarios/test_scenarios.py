@@ -8,7 +8,7 @@ from pathlib import Path
 from statistics import median
 
 import pytest
-from conftest import ROOT, planned
+from planning import ROOT, planned
 
 from setwright.solver.model.limits import SEARCHES
 from setwright.solver.plan import Solved

@@ -1,0 +1,21 @@
+"""What the scenario tests share: briefs read as a user's are, and cheap limits."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import replace
+from pathlib import Path
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.file import read_brief
+from setwright.solver.model.limits import SEARCHES
+from setwright.solver.plan import End, plan
+
+ROOT = Path(__file__).parents[2]
+CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
+
+
+def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:
+    """The end of planning a scenario's file or a phrase."""
+    understood = read_brief(brief, catalogue, io.BytesIO(b""))
+    return plan(understood, catalogue, limits, with_pairs_note=False)
