@@ -44,6 +44,8 @@ def members_used(board: Board, cls: int, uses: int) -> int:
     members = board.classes[cls].members
     most = 1 if members[0].once_a_week else round(terms.limit("third-day", "most"))
     free = 1 if members[0].once_a_week else round(terms.limit("third-day", "days"))
+    if terms.off("exercise-days"):
+        most = len(terms.days)
     wanted = any(m in terms.priorities for m in members[0].direct)
 
     def cost(count: int) -> float:

@@ -54,9 +54,11 @@ class Sheet:
         self.rows: list[Row] = []
         self.curves: list[Curve] = []
         self.by_cell: list[list[int]] = [[] for _ in cells]
+        freed = self.terms.off("exercise-days")
+        most = len(self.terms.days) if freed else round(self.terms.limit("third-day", "most"))
         for j, column in enumerate(self.columns):
             cell = cells[column.cell]
-            copies = min(len(board.classes[a.cls].members) for a in column.atoms) * 3
+            copies = min(len(board.classes[a.cls].members) for a in column.atoms) * most
             self.variable(min(len(cell.days), copies))
             self.by_cell[column.cell].append(j)
         self.days_in: list[Expression | None] = [None for _ in cells]
@@ -172,7 +174,7 @@ class Sheet:
     def charge(self, rule: str, terms: Expression, cost: float) -> None:
         """Charge each unit of some columns, or close them where the brief makes the rule hard."""
         for j, amount in terms.items():
-            if self.terms.forced(rule):
+            if self.terms.forced(rule) and cost > 0:
                 self.high[j] = 0
             else:
                 self.worth[j] -= cost * amount

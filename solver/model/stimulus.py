@@ -19,7 +19,6 @@ WEEK_POINTS = 28
 def post_stimulus(sheet: Sheet) -> None:
     """Add the curve of every muscle that counts and can be trained."""
     terms = sheet.terms
-    cap = terms.limit("muscle-day-cap")
     for muscle in terms.muscles.values():
         if not muscle.weight:
             continue
@@ -32,8 +31,8 @@ def post_stimulus(sheet: Sheet) -> None:
             if found:
                 cells.append((cell.index, tuple(sorted(found.items()))))
         if cells:
-            most = terms.curves.session(cap) * len(terms.days)
-            if muscle.exact_high:
+            most = terms.curves.session(terms.day_cap) * len(terms.days)
+            if muscle.exact_high and not terms.off("exact-band"):
                 most = min(most, muscle.high)
             weight = muscle.weight / terms.weight_sum * UNITS
             sheet.curves.append(Curve(muscle.id, weight, tuple(cells), most))

@@ -27,6 +27,10 @@ def post_regions(sheet: Sheet) -> None:
 def trained_days(sheet: Sheet, lifts: Expression, cell: int) -> Expression:
     """The days of a cell with one of these lifts: no fewer than any slot's, no more than there are lifts."""
     trained = {sheet.variable(len(sheet.cells[cell].days)): 1}
+    if sheet.terms.off("slot-once"):
+        for j in lifts:
+            sheet.row("day-minutes", combined({j: 1}, scaled(trained, -sheet.high[j])), high=0)
+        return trained
     for slot in sorted({sheet.exercise(a.cls).slot.id for j in lifts for a in sheet.columns[j].atoms}):
         one = {
             j: v for j, v in lifts.items() if any(sheet.exercise(a.cls).slot.id == slot for a in sheet.columns[j].atoms)

@@ -63,7 +63,8 @@ def audit(terms: Terms, week: Week) -> Audit:
         if terms.off(rule.id) or rule.check is None:
             continue
         for finding in rule.check(view):
-            hard = rule.kind != "scored" or terms.forced(rule.id)
+            bonus = finding.cost < 0
+            hard = rule.kind != "scored" or (terms.forced(rule.id) and not bonus)
             (broken if hard else charged).append(finding)
     return Audit(view, tuple(broken), tuple(charged))
 

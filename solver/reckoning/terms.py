@@ -13,6 +13,10 @@ from setwright.solver.reckoning.curves import Curves
 from setwright.solver.reckoning.rule import UNITS
 
 SOUGHT = ("priority", "normal")
+OF_LIMIT = ("novice", "long-day", "efficiency")
+"""Thresholds that are a rule's limit under another name, so that a brief's number stands for them too."""
+NO_CAP = 40.0
+"""Fractional sets that no muscle reaches in a day: the day's cap where the brief turns it off."""
 
 
 @dataclass(frozen=True)
@@ -131,9 +135,14 @@ class Terms:
         """The limit of a hard rule, or one of a rule's other thresholds."""
         numbers = self.catalogue.rules[rule]
         said = self.brief.rules.get(rule)
-        if isinstance(said, int | float) and numbers.limit is not None:
+        if isinstance(said, int | float) and numbers.limit is not None and key in (None, *OF_LIMIT):
             return float(said)
         return numbers.more[key] if key else float(numbers.limit or 0.0)
+
+    @property
+    def day_cap(self) -> float:
+        """The most fractional sets a muscle can get in a day."""
+        return NO_CAP if self.off("muscle-day-cap") else self.limit("muscle-day-cap")
 
     # ---- what is open
 

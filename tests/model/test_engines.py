@@ -159,6 +159,7 @@ def test_a_clash_names_parts_that_clash(name) -> None:
     assert any(conflict.words for conflict in end.conflicts)
 
 
+@pytest.mark.slow
 def test_the_same_bytes_under_any_hash_seed() -> None:
     code = (
         "import sys; from setwright.solver.cli import main; "

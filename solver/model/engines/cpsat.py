@@ -113,7 +113,9 @@ class Program:
             days, here = sheet.size(cell)
             if not variables and not constant:
                 continue
-            good = model.new_int_var(0, math.ceil(curves.session(20.0) * MILLI) * len(sheet.cells[cell].days), "")
+            good = model.new_int_var(
+                0, math.ceil(curves.session(self.sheet.terms.day_cap + 2.0) * MILLI) * len(sheet.cells[cell].days), ""
+            )
             total = sums(variables, values) + constant
             model.add(good <= total)
             for point in SESSION_POINTS:

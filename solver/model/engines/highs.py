@@ -149,14 +149,21 @@ def bound(
     nodes: int,
     seconds: float,
     tell: Callable[[float], None] | None = None,
+    cancelled: Callable[[], bool] = lambda: False,
 ) -> Bounded:
-    """The bound after so many nodes; `seconds` is a net, `tell` hears the bound as it falls."""
+    """The bound after so many nodes; `seconds` is a net, `tell` hears the bound as it falls, `cancelled` ends it."""
     highs = solver(Matrix(sheet), relaxed=False)
     highs.setOptionValue("mip_max_nodes", nodes)
     highs.setOptionValue("mip_rel_gap", 1e-5)
     highs.setOptionValue("time_limit", float(seconds))
-    if tell is not None:
-        highs.cbMipInterrupt += lambda event: tell(event.data_out.mip_dual_bound)
+
+    def heard(event: Any) -> None:
+        if tell is not None:
+            tell(event.data_out.mip_dual_bound)
+        if cancelled():
+            event.interrupt()
+
+    highs.cbMipInterrupt += heard
     highs.run()
     info, status = highs.getInfo(), highs.getModelStatus()
     kinds = highspy.HighsModelStatus

@@ -15,7 +15,7 @@ def post(sheet: Sheet) -> None:
             continue
         found = sets_of(sheet, muscle.id)
         high = round(muscle.high * WHOLE)
-        most = round(terms.limit("muscle-day-cap") * WHOLE) * len(terms.days)
+        most = round(terms.day_cap * WHOLE) * len(terms.days)
         if sum(v * sheet.high[j] for j, v in found.items()) <= high or most <= high:
             continue
         grain = grain_of(found, high)

@@ -49,10 +49,14 @@ def post(sheet: Sheet) -> None:
             seconds = combined(seconds, scaled(ramp_up(sheet, region, cell.index), 2))
         sheet.work[cell.index] = seconds
         day = sheet.day(cell.index)
-        if day.warm_up_give:
+        room = 2 * (day.limit - day.warm_up)
+        if room < 0:
+            # A day shorter than its warm-up holds nothing unless the warm-up gives way; an empty day is sound.
+            room = max(0, room + 2 * day.warm_up_give)
+        elif day.warm_up_give and not terms.forced("warm-up-given"):
             given = sheet.variable(day.warm_up_give * len(cell.days), -warm_up_cost(terms))
             sheet.given[cell.index] = given
             sheet.at_most_a_day("warm-up-given", {given: 1}, day.warm_up_give, cell.index)
             seconds = combined(seconds, {given: -2})
         if not terms.off("day-minutes"):
-            sheet.at_most_a_day("day-minutes", seconds, 2 * (day.limit - day.warm_up), cell.index)
+            sheet.at_most_a_day("day-minutes", seconds, room, cell.index)

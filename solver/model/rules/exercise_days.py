@@ -9,18 +9,20 @@ def post(sheet: Sheet) -> None:
     terms = sheet.terms
     most = round(terms.limit("third-day", "most"))
     free = round(terms.limit("third-day", "days"))
+    free_days = terms.off("exercise-days")
     for cls in sorted({a.cls for column in sheet.columns for a in column.atoms}):
         members = len(sheet.board.classes[cls].members)
         once = sheet.exercise(cls).once_a_week
         sheet.distinct[cls] = used = sheet.variable(members)
         uses = {j: 1 for j, column in enumerate(sheet.columns) if any(a.cls == cls for a in column.atoms)}
         sheet.row("exercise-days", combined({used: 1}, dict.fromkeys(uses, -1)), high=0)
-        if once:
+        if once and not free_days:
             sheet.row("exercise-days", combined(uses, {used: -1}), high=0)
         else:
-            sheet.third[cls] = third = sheet.variable(members * (most - free))
+            beyond = len(terms.days) - free if free_days else most - free
+            sheet.third[cls] = third = sheet.variable(max(0, members * beyond))
             sheet.row("exercise-days", combined(uses, {used: -free, third: -1}), high=0)
-            sheet.row("exercise-days", {third: 1, used: free - most}, high=0)
+            sheet.row("exercise-days", {third: 1, used: -max(0, beyond)}, high=0)
         for cell in sheet.cells:
             here = {j: v for j, v in uses.items() if sheet.columns[j].cell == cell.index}
             if here and len(cell.days) < (1 if once else free):

@@ -12,7 +12,7 @@ def post(sheet: Sheet) -> None:
         return
     terms = sheet.terms
     ends = (round(terms.limit("hard-days") * WHOLE), round(terms.limit("hard-days", "fractional") * WHOLE))
-    cap = round(terms.limit("muscle-day-cap") * WHOLE)
+    cap = round(terms.day_cap * WHOLE)
     for earlier, later in terms.adjacent:
         for muscle in terms.muscles:
             parts = [(direct_sets_of(sheet, muscle, d), sets_of(sheet, muscle, d)) for d in (earlier, later)]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from setwright.solver.model.sheet import Expression, Sheet, combined
+from setwright.solver.model.themes import trained_days
 from setwright.solver.reckoning.rules.hinge_over_knee import applies
 
 
@@ -16,5 +17,9 @@ def post(sheet: Sheet) -> None:
         if found:
             knees[sheet.days_with("hinge-over-knee", found, cell.index)] = -1
     over = sheet.slack("hinge-over-knee", len(terms.days), terms.cost("hinge-over-knee"))
-    hinges = sheet.count(lambda e: e.movement == "hinge")
+    hinges: Expression = {}
+    for cell in sheet.cells:
+        found = sheet.count(lambda e: e.movement == "hinge", cell.index)
+        if found:
+            hinges |= trained_days(sheet, found, cell.index)
     sheet.row("hinge-over-knee", combined(hinges, knees, {over: -1}), high=0)

@@ -13,7 +13,7 @@ def angles(sheet: Sheet, muscle: str, mine: list[int], cost: float) -> None:
     sets = sets_of(sheet, muscle)
     many = sheet.variable(1)
     limit = round(sheet.terms.limit("priority-variety", "sets") * WHOLE)
-    room = round(sheet.terms.limit("muscle-day-cap") * WHOLE) * len(sheet.terms.days)
+    room = round(sheet.terms.day_cap * WHOLE) * len(sheet.terms.days)
     sheet.row("priority-variety", combined(sets, {many: -room}), high=limit)
     slots: Expression = {}
     for slot in sorted({sheet.exercise(i).slot.id for i in mine}):

@@ -72,6 +72,10 @@ def search(
             thread.join(0.1)
     except Stopped:
         pass
+    finally:
+        # A thread still inside HiGHS when Python ends would abort the process.
+        bound.cancelled = True
+        thread.join()
     return Outcome(climb.best, bound.value, ended(climb, bound), climb)
 
 

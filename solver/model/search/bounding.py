@@ -26,6 +26,8 @@ class Bound:
     value: float = math.inf
     infeasible: bool = False
     tell: Callable[[float], None] | None = None
+    cancelled: bool = False
+    """Set when nobody waits for the bound any more."""
 
     def lower(self, value: float) -> None:
         if value < self.value:
@@ -38,7 +40,9 @@ def prove(board: Board, week: Sheet, relaxed: Relaxed, limits: Limits, bound: Bo
     """Lower the bound: the relaxation's value, then branching on the week or on its themes."""
     bound.lower(highs.outward(relaxed.value))
     if len(board.terms.days) < THEME_DAYS:
-        found = highs.bound(week, limits.nodes, limits.seconds, lambda v: bound.lower(highs.outward(v)))
+        found = highs.bound(
+            week, limits.nodes, limits.seconds, lambda v: bound.lower(highs.outward(v)), lambda: bound.cancelled
+        )
         bound.infeasible = found.infeasible
         bound.lower(found.bound)
         return
@@ -62,7 +66,7 @@ def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
     def tell(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
-    found = highs.bound(core, limits.theme_nodes, limits.seconds, tell)
+    found = highs.bound(core, limits.theme_nodes, limits.seconds, tell, lambda: bound.cancelled)
     if math.isfinite(found.bound):
         tell(found.bound)
 

@@ -14,7 +14,7 @@ def check(view: View) -> Iterator[Finding]:
         over = sum(line.sets for line in lines) - most
         if over > 0:
             text = f"{day.name} has {most + over} sets"
-            yield Finding("day-sets", text, view.terms.charge("day-sets", 1) * over)
+            yield Finding("day-sets", text, view.terms.charge("day-sets", over))
 
 
 RULE = Rule(

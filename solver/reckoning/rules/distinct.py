@@ -11,7 +11,7 @@ from setwright.solver.reckoning.view import View
 def check(view: View) -> Iterator[Finding]:
     if view.days_of:
         count = len(view.days_of)
-        yield Finding("distinct", f"{count} different exercises", view.terms.charge("distinct", 1) * count)
+        yield Finding("distinct", f"{count} different exercises", view.terms.charge("distinct", count))
 
 
 RULE = Rule(

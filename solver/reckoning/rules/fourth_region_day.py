@@ -17,7 +17,7 @@ def check(view: View) -> Iterator[Finding]:
         over = len(view.region_days(region)) - most
         if over > 0:
             text = f"{region} stands on {most + over} days"
-            yield Finding("fourth-region-day", text, view.terms.charge("fourth-region-day", 1) * over)
+            yield Finding("fourth-region-day", text, view.terms.charge("fourth-region-day", over))
 
 
 RULE = Rule(

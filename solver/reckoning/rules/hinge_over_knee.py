@@ -19,7 +19,7 @@ def check(view: View) -> Iterator[Finding]:
     knees = len(view.days_with(lambda x: x.exercise.movement == "knee"))
     if hinges > knees and applies(view.terms):
         text = f"{hinges} hinge days and {knees} knee days"
-        yield Finding("hinge-over-knee", text, view.terms.charge("hinge-over-knee", 1) * (hinges - knees))
+        yield Finding("hinge-over-knee", text, view.terms.charge("hinge-over-knee", hinges - knees))
 
 
 RULE = Rule(

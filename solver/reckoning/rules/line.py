@@ -10,7 +10,7 @@ from setwright.solver.reckoning.view import View
 
 def check(view: View) -> Iterator[Finding]:
     if view.lines:
-        yield Finding("line", f"{len(view.lines)} lines", view.terms.charge("line", 1) * len(view.lines))
+        yield Finding("line", f"{len(view.lines)} lines", view.terms.charge("line", len(view.lines)))
 
 
 RULE = Rule(

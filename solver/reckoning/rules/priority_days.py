@@ -21,7 +21,7 @@ def check(view: View) -> Iterator[Finding]:
         short = due - view.direct_days(muscle)
         if short > 0:
             text = f"{muscle} has direct work on {due - short} of {due} days"
-            yield Finding("priority-days", text, view.terms.charge("priority-days", 1) * short)
+            yield Finding("priority-days", text, view.terms.charge("priority-days", short))
 
 
 RULE = Rule(

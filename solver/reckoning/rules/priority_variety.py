@@ -27,7 +27,7 @@ def check(view: View) -> Iterator[Finding]:
         short = due - len({line.exercise.id for line in mine})
         if short > 0:
             text = f"{muscle} has {due - short} of {due} exercises"
-            yield Finding("priority-variety", text, view.terms.charge("priority-variety", 1) * short)
+            yield Finding("priority-variety", text, view.terms.charge("priority-variety", short))
         sets = view.weekly_sets(muscle) / WHOLE
         many = sets > view.terms.limit("priority-variety", "sets") and slots_possible(view.terms, muscle) > 1
         if many and len({line.exercise.slot.id for line in mine}) < 2:

@@ -22,7 +22,7 @@ def check(view: View) -> Iterator[Finding]:
     )
     if push > pull and applies(view.terms):
         text = f"{pull} pull sets and {push} push sets"
-        yield Finding("pull-push", text, view.terms.charge("pull-push", 1) * (push - pull))
+        yield Finding("pull-push", text, view.terms.charge("pull-push", push - pull))
 
 
 RULE = Rule(

@@ -17,7 +17,7 @@ def check(view: View) -> Iterator[Finding]:
         runs = sum(1 for i, j in view.terms.adjacent if i in days and j in days)
         if runs:
             text = f"{region} stands on consecutive days"
-            yield Finding("region-consecutive", text, view.terms.charge("region-consecutive", 1) * runs)
+            yield Finding("region-consecutive", text, view.terms.charge("region-consecutive", runs))
 
 
 RULE = Rule(

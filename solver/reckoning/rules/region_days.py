@@ -23,7 +23,7 @@ def check(view: View) -> Iterator[Finding]:
             short = 2 - len(view.region_days(region))
             if short > 0:
                 text = f"{region} stands on {2 - short} days"
-                yield Finding("region-days", text, view.terms.charge("region-days", 1) * short)
+                yield Finding("region-days", text, view.terms.charge("region-days", short))
 
 
 RULE = Rule(

@@ -14,7 +14,7 @@ def check(view: View) -> Iterator[Finding]:
         over = len(lines) - most
         if over > 0 and day.minutes <= view.terms.limit("seventh", "minutes"):
             text = f"{day.name} has {len(lines)} exercises in {day.minutes} minutes"
-            yield Finding("seventh", text, view.terms.charge("seventh", 1) * over)
+            yield Finding("seventh", text, view.terms.charge("seventh", over))
 
 
 RULE = Rule(

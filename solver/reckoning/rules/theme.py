@@ -15,7 +15,7 @@ def check(view: View) -> Iterator[Finding]:
     for region in REGIONS:
         days = len(view.region_days(region))
         if days:
-            yield Finding("theme", f"{region} stands on {days} days", view.terms.charge("theme", 1) * days)
+            yield Finding("theme", f"{region} stands on {days} days", view.terms.charge("theme", days))
 
 
 RULE = Rule(

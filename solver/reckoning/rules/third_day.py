@@ -14,7 +14,7 @@ def check(view: View) -> Iterator[Finding]:
         if len(days) > free:
             name = view.terms.catalogue.exercises[exercise].name
             text = f"{name} stands on {len(days)} days"
-            yield Finding("third-day", text, view.terms.charge("third-day", 1) * (len(days) - free))
+            yield Finding("third-day", text, view.terms.charge("third-day", len(days) - free))
 
 
 RULE = Rule(

@@ -13,7 +13,7 @@ def check(view: View) -> Iterator[Finding]:
         given = day.warm_up - view.warm_up(day.index)
         if lines and given > 0:
             text = f"{day.name} gives up {given} s of its warm-up"
-            yield Finding("warm-up-given", text, view.terms.charge("warm-up-given", 1) * given)
+            yield Finding("warm-up-given", text, view.terms.charge("warm-up-given", given))
 
 
 RULE = Rule(

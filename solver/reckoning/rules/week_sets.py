@@ -12,7 +12,7 @@ def check(view: View) -> Iterator[Finding]:
     most = round(view.terms.limit("week-sets", view.terms.experience))
     over = sum(line.sets for line in view.lines) - most
     if over > 0:
-        yield Finding("week-sets", f"{most + over} sets in the week", view.terms.charge("week-sets", 1) * over)
+        yield Finding("week-sets", f"{most + over} sets in the week", view.terms.charge("week-sets", over))
 
 
 RULE = Rule(

@@ -1,0 +1,77 @@
+"""Terms from a raw brief, and weeks from compact lines such as "barbell-curl 3 drop, leg-press most rest=over"."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.brief.understand import understand
+from setwright.solver.reckoning.audit import Audit, audit
+from setwright.solver.reckoning.options import (
+    pair_rests,
+    reps_of,
+    rests_of,
+    rir_of,
+    set_span,
+    techniques_of,
+)
+from setwright.solver.reckoning.order import in_order
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.rule import Finding
+from setwright.solver.reckoning.terms import Terms
+from setwright.solver.reckoning.week import Entry, Week
+
+CATALOGUE = load_catalogue()
+Days = tuple[str, ...]
+
+
+def days(*said: str | int, **more: Any) -> list[dict[str, Any]]:
+    """Days from "mon tue" at so many minutes: days("mon tue", 45)."""
+    weekdays, minutes = said
+    return [{"weekday": day, "minutes": minutes, **more} for day in str(weekdays).split()]
+
+
+def terms_of(**raw: Any) -> Terms:
+    raw.setdefault("days", days("mon thu", 60))
+    return resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE)
+
+
+def week_of(terms: Terms, lines: Days, sort: bool = True) -> Week:
+    """The week of these days' lines, each day in its due order unless `sort` is off."""
+    found = []
+    for day, text in zip(terms.days, lines, strict=True):
+        entries = {
+            e.exercise: e for e in (entry_of(terms, day.index, line) for line in text.split(",") if line.strip())
+        }
+        order = [(CATALOGUE.exercises[e.exercise], e.partner) for e in entries.values()]
+        names = [e.id for e in in_order(terms, order)] if sort else list(entries)
+        found.append(tuple(entries[name] for name in names))
+    return Week(tuple(found))
+
+
+def entry_of(terms: Terms, day: int, line: str) -> Entry:
+    """`exercise sets [drop | rest=.. | reps=.. | rir=.. | with=..]`; most, over, least and under speak of the rules."""
+    name, sets, *more = line.split()
+    exercise = CATALOGUE.exercises[name]
+    said = dict(word.split("=") if "=" in word else (word, "") for word in more)
+    low, high = set_span(terms, exercise)
+    spoken = {"least": low, "under": low - 1, "most": high, "over": high + 1}
+    rests = pair_rests(terms) if "with" in said else rests_of(terms, exercise)
+    rest = {"most": rests[-1], "over": rests[-1] + 1}.get(said.get("rest", ""), rests[0])
+    technique, drops = (techniques_of(terms, exercise) or (("drop", 2),))[0] if "drop" in said else ("straight", 0)
+    reps = reps_of(terms, exercise, terms.days[day])
+    if "reps" in said:
+        first, last = said["reps"].split("-")
+        reps = (int(first), int(last))
+    rir = rir_of(terms, exercise) + (1 if "rir" in said else 0)
+    count = spoken[sets] if sets in spoken else int(sets)
+    return Entry(name, count, reps, rir, rest, technique, drops, said.get("with"))
+
+
+def audited(terms: Terms, lines: Days, sort: bool = True) -> Audit:
+    return audit(terms, week_of(terms, lines, sort))
+
+
+def found(result: Audit, rule: str, about: str = "") -> list[Finding]:
+    """What the audit says of one rule, where its words begin as asked."""
+    return [f for f in (*result.broken, *result.charged) if f.rule == rule and f.text.startswith(about)]
