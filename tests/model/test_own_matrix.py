@@ -153,7 +153,6 @@ assert found.nodes >= 0 or found.bound == float("inf"), found
 """
 
 
-@pytest.mark.xfail(strict=True, reason="a HiGHS run that fails is read as a bound of 0")
 def test_a_run_that_fails_bounds_nothing() -> None:
     """Another user of HiGHS in the process has set the number of its threads, so that our run is refused."""
     here = Path(__file__).parent

@@ -26,6 +26,17 @@ ROUNDING = 25.0
 """Score units: the audit rounds each of some forty findings to a whole unit, half a unit at most each."""
 
 
+TRUSTED = (
+    highspy.HighsModelStatus.kOptimal,
+    highspy.HighsModelStatus.kInfeasible,
+    highspy.HighsModelStatus.kTimeLimit,
+    highspy.HighsModelStatus.kIterationLimit,
+    highspy.HighsModelStatus.kSolutionLimit,
+    highspy.HighsModelStatus.kInterrupt,
+)
+"""Ends after which HiGHS's dual bound holds."""
+
+
 @dataclass(frozen=True)
 class Relaxed:
     """The linear relaxation: its value (score units) and each column's reduced cost (0 for those in use)."""
@@ -164,13 +175,14 @@ def bound(
             event.interrupt()
 
     highs.cbMipInterrupt += heard
-    highs.run()
+    ran = highs.run()
     info, status = highs.getInfo(), highs.getModelStatus()
     kinds = highspy.HighsModelStatus
     found = info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible
     count = len(sheet.columns)
+    trusted = ran != highspy.HighsStatus.kError and status in TRUSTED
     return Bounded(
-        bound=outward(info.mip_dual_bound),
+        bound=outward(info.mip_dual_bound) if trusted else math.inf,
         value=info.objective_function_value if found else -math.inf,
         amounts=tuple(float(v) for v in highs.getSolution().col_value[:count]) if found else None,
         closed=status == kinds.kOptimal,

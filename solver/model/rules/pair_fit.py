@@ -8,7 +8,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.model.columns import REGIONS
 from setwright.solver.model.sheet import Sheet, combined
 from setwright.solver.reckoning.options import Option
-from setwright.solver.reckoning.pairs import WEIGHTS, places
+from setwright.solver.reckoning.pairs import places
 
 
 def half(sheet: Sheet, column: int) -> bool:
@@ -38,10 +38,7 @@ def match(sheet: Sheet, cell: int, halves: list[int]) -> None:
     once(lambda e: 2 if places(terms, e, "fixed") else 0)
     for region in REGIONS:
         once(lambda e, r=region: 2 if e.region == r and r in ("push", "pull") else 0)
-    light = {
-        j: 1 if places(terms, e, "fixed") else 0 if any(i in WEIGHTS for i in e.needs) else -1 for j, e in lifts.items()
-    }
-    sheet.row("pair-fit", light, high=0)
+    partners(sheet, halves)
 
 
 def post(sheet: Sheet) -> None:
@@ -50,14 +47,33 @@ def post(sheet: Sheet) -> None:
         for turn in sorted({(option_of(sheet, j).sets, option_of(sheet, j).rest) for j in halves}):
             mine = [j for j in halves if (option_of(sheet, j).sets, option_of(sheet, j).rest) == turn]
             match(sheet, cell.index, mine)
-    partners(sheet, halves)
 
 
 def partners(sheet: Sheet, halves: list[int]) -> None:
-    """No class has more halves than all the classes that fit it."""
+    """No family of classes that do not fit one another has more halves than the classes that fit some of them."""
     classes: dict[int, list[int]] = {}
     for j in halves:
         classes.setdefault(sheet.columns[j].atoms[0].cls, []).append(j)
-    for cls, mine in classes.items():
-        fitting = [j for other, theirs in classes.items() if sheet.board.fit(cls, other) for j in theirs]
-        sheet.row("pair-fit", combined(dict.fromkeys(mine, 1), {j: -1 for j in fitting if j not in mine}), high=0)
+    for family in families(sheet, sorted(classes)):
+        fitting = [other for other in classes if any(sheet.board.fit(cls, other) for cls in family)]
+        mine = {j: 1 for cls in family for j in classes[cls]}
+        theirs = {j: -1 for other in fitting for j in classes[other]}
+        sheet.row("pair-fit", combined(mine, theirs), high=0)
+
+
+def families(sheet: Sheet, classes: list[int]) -> list[list[int]]:
+    """Each class alone, and the classes that share what no pair may: a prime mover, grip, a fixed station, a region."""
+    terms = sheet.terms
+    kinds: list[Callable[[Exercise], bool]] = [
+        lambda e: e.grip_limited,
+        lambda e: bool(places(terms, e, "fixed")),
+        *(lambda e, r=region: e.region == r for region in ("push", "pull")),
+        *(lambda e, m=muscle: m in e.direct for muscle in terms.muscles),
+    ]
+    found = [[cls] for cls in classes]
+    for kind in kinds:
+        family = [cls for cls in classes if kind(sheet.exercise(cls))]
+        apart = not any(sheet.board.fit(a, b) for a in family for b in family)
+        if len(family) > 1 and apart:
+            found.append(family)
+    return found
