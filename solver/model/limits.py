@@ -5,6 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from types import MappingProxyType
 
+SHORT_DAYS = 3
+"""Weeks of up to so many days are settled by HiGHS after a shorter climb."""
+
 
 @dataclass(frozen=True)
 class Limits:
@@ -21,15 +24,27 @@ class Limits:
     """HiGHS nodes for the bound of a week of up to three days."""
     theme_nodes: int
     """The same for longer weeks, whose bound goes by themes of days."""
+    finish_nodes: int
+    """HiGHS nodes for settling a week of up to three days after the climb; 0 leaves it out."""
     seconds: float
     """The net: the search stops here whatever work is left, and says so."""
+
+    def rounds_for(self, days: int) -> int:
+        """The neighbourhoods tried in a week of so many days."""
+        return self.rounds if days > SHORT_DAYS else self.rounds // 2
 
 
 SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
     {
-        "quick": Limits("quick", rounds=8, work=0.25, columns=50, nodes=20, theme_nodes=1, seconds=60.0),
-        "normal": Limits("normal", rounds=28, work=0.5, columns=60, nodes=200, theme_nodes=8, seconds=120.0),
-        "thorough": Limits("thorough", rounds=150, work=0.8, columns=80, nodes=3000, theme_nodes=200, seconds=600.0),
+        "quick": Limits(
+            "quick", rounds=8, work=0.25, columns=50, nodes=20, theme_nodes=1, finish_nodes=0, seconds=60.0
+        ),
+        "normal": Limits(
+            "normal", rounds=23, work=0.5, columns=60, nodes=1500, theme_nodes=8, finish_nodes=600, seconds=120.0
+        ),
+        "thorough": Limits(
+            "thorough", rounds=150, work=0.8, columns=80, nodes=3000, theme_nodes=200, finish_nodes=5000, seconds=600.0
+        ),
     }
 )
 DEFAULT = "normal"

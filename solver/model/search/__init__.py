@@ -14,6 +14,7 @@ from setwright.solver.model.limits import Limits
 from setwright.solver.model.search.bounding import Bound, in_thread, prove
 from setwright.solver.model.search.candidates import candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
+from setwright.solver.model.search.finish import finish
 from setwright.solver.reckoning.audit import Audit
 
 
@@ -66,10 +67,11 @@ def search(
         thread.join()
     try:
         if climb.start():
-            climb.climb(limits.rounds)
+            climb.climb(limits.rounds_for(len(board.terms.days)))
         while thread.is_alive():
             climb.check()
             thread.join(0.1)
+        finish(climb, bound, limits)
     except Stopped:
         pass
     finally:

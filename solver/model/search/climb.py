@@ -60,6 +60,13 @@ class Climb:
             self.tell(found)
         return True
 
+    def move(self, sheet: Sheet, candidates: Candidates, columns: frozenset[int]) -> None:
+        """Go on from another sheet's columns, if their week is better than the best so far."""
+        before = (self.sheet, self.candidates)
+        self.sheet, self.candidates = sheet, candidates
+        if not self.take(columns):
+            self.sheet, self.candidates = before
+
     # ---- rounds
 
     def start(self) -> bool:
