@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterable
 
 from setwright.catalogue.entries import Exercise
@@ -10,31 +11,32 @@ from setwright.solver.reckoning.options import reps_of, rir_of
 from setwright.solver.reckoning.order import in_order
 from setwright.solver.reckoning.week import Entry, Week
 
-Use = tuple[int, Atom, int | None]
-"""(day, atom, class of the partner)."""
+Use = tuple[int, int, Atom, int | None]
+"""(day, place among the choices, atom, class of the partner)."""
 
 
 def week_of(board: Board, chosen: Iterable[tuple[int, Column]]) -> Week:
     """The week of (day, column) choices, each class's uses shared among its members."""
     uses: list[Use] = []
-    for day, column in chosen:
+    for place, (day, column) in enumerate(chosen):
         for i, atom in enumerate(column.atoms):
             partner = column.atoms[1 - i].cls if len(column.atoms) == 2 else None
-            uses.append((day, atom, partner))
+            uses.append((day, place, atom, partner))
     names = named(board, uses)
     days = range(len(board.terms.days))
     return Week(tuple(ordered(board, day, [use for use in uses if use[0] == day], names) for day in days))
 
 
 def named(board: Board, uses: list[Use]) -> dict[tuple[int, int], Exercise]:
-    """(class, day) -> exercise: the uses of a class in day order, by turns over as few members as cost least."""
+    """(class, place) -> exercise: the uses of a class in day order, by turns over as few members as cost least."""
     found: dict[tuple[int, int], Exercise] = {}
-    for cls in sorted({atom.cls for _, atom, _ in uses}):
-        days = sorted(day for day, atom, _ in uses if atom.cls == cls)
+    for cls in sorted({atom.cls for _, _, atom, _ in uses}):
+        places = sorted((day, place) for day, place, atom, _ in uses if atom.cls == cls)
         members = board.classes[cls].members
-        used = members_used(board, cls, len(days))
-        for i, day in enumerate(days):
-            found[cls, day] = members[i % used]
+        on_one_day = max(Counter(day for day, _ in places).values())
+        used = max(on_one_day, members_used(board, cls, len(places)))
+        for i, (_, place) in enumerate(places):
+            found[cls, place] = members[i % used]
     return found
 
 
@@ -62,8 +64,8 @@ def ordered(board: Board, day: int, uses: list[Use], names: dict[tuple[int, int]
     """A day's entries in the order they are done."""
     terms = board.terms
     entries: dict[str, Entry] = {}
-    for _, atom, partner in uses:
-        exercise, option = names[atom.cls, day], atom.option
+    for _, place, atom, partner in uses:
+        exercise, option = names[atom.cls, place], atom.option
         entries[exercise.id] = Entry(
             exercise=exercise.id,
             sets=option.sets,
@@ -72,7 +74,7 @@ def ordered(board: Board, day: int, uses: list[Use], names: dict[tuple[int, int]
             rest=option.rest,
             technique=option.technique,
             drops=option.drops,
-            partner=None if partner is None else names[partner, day].id,
+            partner=None if partner is None else names[partner, place].id,
         )
     lifts = [(terms.catalogue.exercises[key], entry.partner) for key, entry in entries.items()]
     return tuple(entries[e.id] for e in in_order(terms, lifts))

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import pairwise
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.reckoning.terms import Terms
 
 Block = tuple[Exercise, ...]
+TRUNK_LAST = 8
+"""Trunk work's class: too far from the others to go between them."""
 
 
 def in_order(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Exercise]:
@@ -18,19 +21,40 @@ def in_order(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[E
         block = next_block(terms, waiting, done[-1][-1] if done else None)
         waiting.remove(block)
         done.append(block)
-    return [exercise for block in priority_early(terms, done) for exercise in block]
+    return [exercise for block in priority_early(terms, parted(terms, done)) for exercise in block]
+
+
+def parted(terms: Terms, done: list[Block]) -> list[Block]:
+    """The blocks with one moved, where that parts two that hinder each other and passes no more than one class."""
+    found = done
+    for place, block in enumerate(done):
+        rest = [*done[:place], *done[place + 1 :]]
+        for target in range(len(done)):
+            passed = done[min(place, target) : max(place, target) + 1]
+            near = all(abs(key(terms, p)[0] - key(terms, block)[0]) <= 1 for p in passed)
+            trial = [*rest[:target], block, *rest[target:]]
+            if near and hindered(trial) < hindered(found):
+                found = trial
+    return found
+
+
+def hindered(done: list[Block]) -> int:
+    """How many blocks follow one that hinders them."""
+    return sum(hinders(a[-1], b[0]) for a, b in pairwise(done))
 
 
 def blocks(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Block]:
     """Single exercises and pairs, the heavier member of a pair first."""
-    by_id = {e.id: (e, partner) for e, partner in day}
+    lifts = {e.id: (e, partner) for e, partner in day}
     found: list[Block] = []
-    for exercise, partner in by_id.values():
-        if partner is None or partner not in by_id:
+    while lifts:
+        exercise, partner = lifts.pop(min(lifts))
+        if partner not in lifts:
+            partner = next((other for other, (_, said) in sorted(lifts.items()) if said == exercise.id), None)
+        if partner is None:
             found.append((exercise,))
-        elif exercise.id < partner:
-            members = sorted((exercise, by_id[partner][0]), key=lambda e: key(terms, (e,)))
-            found.append(tuple(members))
+        else:
+            found.append(tuple(sorted((exercise, lifts.pop(partner)[0]), key=lambda e: key(terms, (e,)))))
     return found
 
 
@@ -38,7 +62,7 @@ def group(terms: Terms, exercise: Exercise) -> int:
     """The class an exercise is sorted in: main and priority lifts first, trunk work last."""
     priority = any(m in terms.priorities for m in exercise.direct)
     if exercise.movement in ("trunk", "trunk-side", "carry", "back-extension"):
-        return 6
+        return TRUNK_LAST
     if exercise.main_lift:
         return 0 if priority else 1
     if exercise.multi_joint:

@@ -26,6 +26,11 @@ class Finding:
     cost: int = 0
 
 
+def some_sets(amount: float) -> str:
+    """So many sets in words: 1 set, 2.5 sets."""
+    return f"{amount:g} set" + ("s" if amount != 1 else "")
+
+
 Check = Callable[["View"], Iterator[Finding]]
 Closes = Callable[["Terms", Exercise, "DayTerms"], bool]
 

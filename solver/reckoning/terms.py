@@ -206,6 +206,7 @@ class Terms:
             exercise.limb != "both"
             and exercise.rank in (2, 3)
             and exercise.multi_joint
+            and exercise.load == "dumbbell"
             and day.dumbbell_max is not None
         ):
             twins = (e for e in self.catalogue.exercises.values() if e.movement == exercise.movement)

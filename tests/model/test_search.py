@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+import threading
 from dataclasses import replace
 from functools import lru_cache
 from random import Random
@@ -82,6 +83,15 @@ def test_what_a_watcher_hears_only_gets_better() -> None:
     assert heard
     for before, after in itertools.pairwise(heard):
         assert after.score >= before.score and after.bound <= before.bound
+
+
+def test_a_fault_in_the_bounding_thread_is_not_lost() -> None:
+    def watch(progress: Progress) -> None:
+        if threading.current_thread() is not threading.main_thread():
+            raise ValueError("from the thread that bounds")
+
+    with pytest.raises(ValueError, match="from the thread"):
+        search(board_of(terms_of(days=days("mon", 20), equipment="bands")), CHEAP, watch)
 
 
 @pytest.mark.parametrize("name", ["home", "pairs", "two places", "growth"])

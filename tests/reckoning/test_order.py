@@ -97,7 +97,6 @@ def test_main_lifts_before_single_joint_ones_and_trunk_after_both(name) -> None:
         assert last_main < first_small
 
 
-@pytest.mark.xfail(strict=True, reason="trunk work goes between two grip-limited lifts, against the rule's sentence")
 def test_trunk_work_stands_last() -> None:
     due = in_order(terms_of(), lone("dumbbell-shrug dumbbell-wrist-curl cable-crunch"))
     assert due[-1].movement in TRUNK
@@ -108,14 +107,8 @@ def test_trunk_work_stands_last() -> None:
     [
         "barbell-back-squat leg-press barbell-bench-press",
         "hack-squat leg-press dumbbell-bench-press barbell-row-to-hip",
-        pytest.param(
-            "leg-press belt-squat barbell-bench-press",
-            marks=pytest.mark.xfail(strict=True, reason="the first block is the first by name, not a squat pattern"),
-        ),
-        pytest.param(
-            "band-squat band-split-squat band-chest-press",
-            marks=pytest.mark.xfail(strict=True, reason="the first block is the first by name, not a squat pattern"),
-        ),
+        "leg-press belt-squat barbell-bench-press",
+        "band-squat band-split-squat band-chest-press",
     ],
 )
 def test_two_squat_patterns_stand_apart_where_another_lift_can_go_between(text) -> None:
@@ -131,7 +124,6 @@ def test_two_grips_do_not_follow_each_other_where_another_lift_can_go_between() 
 
 
 @pytest.mark.parametrize(("first", "second"), [("dumbbell-curl", "rope-pushdown"), ("rope-pushdown", "dumbbell-curl")])
-@pytest.mark.xfail(strict=True, reason="a pair that only one member names is doubled or lost in the order")
 def test_a_pair_said_by_one_side_loses_nothing(first, second) -> None:
     day = [(CATALOGUE.exercises[first], second), (CATALOGUE.exercises[second], None)]
     assert sorted(e.id for e in in_order(terms_of(pairs=True), day)) == sorted((first, second))

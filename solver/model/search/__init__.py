@@ -11,7 +11,7 @@ from setwright.solver.model.build import week_sheet
 from setwright.solver.model.columns import Board
 from setwright.solver.model.engines import highs
 from setwright.solver.model.limits import Limits
-from setwright.solver.model.search.bounding import Bound, in_thread, prove
+from setwright.solver.model.search.bounding import Beside, Bound, prove
 from setwright.solver.model.search.candidates import candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.finish import finish
@@ -62,7 +62,7 @@ def search(
 
     climb.tell = tell
     bound.tell = tell
-    thread = in_thread(lambda: prove(board, week, relaxed, limits, bound))
+    thread = Beside(lambda: prove(board, week, relaxed, limits, bound))
     if not side_by_side:
         thread.join()
     try:
@@ -78,6 +78,8 @@ def search(
         # A thread still inside HiGHS when Python ends would abort the process.
         bound.cancelled = True
         thread.join()
+    if thread.fault:
+        raise thread.fault
     return Outcome(climb.best, bound.value, ended(climb, bound), climb)
 
 

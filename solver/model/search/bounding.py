@@ -71,8 +71,17 @@ def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
         tell(found.bound)
 
 
-def in_thread(work: Callable[[], None]) -> threading.Thread:
-    """A daemon thread that runs `work`."""
-    thread = threading.Thread(target=work, daemon=True)
-    thread.start()
-    return thread
+class Beside(threading.Thread):
+    """A started daemon thread that runs `work` and keeps what went wrong in it."""
+
+    def __init__(self, work: Callable[[], None]) -> None:
+        super().__init__(daemon=True)
+        self.work = work
+        self.fault: BaseException | None = None
+        self.start()
+
+    def run(self) -> None:
+        try:
+            self.work()
+        except BaseException as fault:
+            self.fault = fault

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.terms import Terms
 from setwright.solver.reckoning.view import WHOLE, View
 
@@ -24,7 +24,7 @@ def check(view: View) -> Iterator[Finding]:
     for muscle in view.terms.muscles.values():
         short = muscle.low - view.weekly_sets(muscle.id) / WHOLE
         if short > 0 and not muscle.exact_low and counts(view.terms, muscle.id):
-            text = f"{muscle.id} has {muscle.low - short:g} sets, band from {muscle.low:g}"
+            text = f"{muscle.id} has {some_sets(muscle.low - short)}, band from {muscle.low:g}"
             yield Finding("band-low", text, view.terms.charge("band-low", short, weight_key(view.terms, muscle.id)))
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.view import WHOLE, View
 
 
@@ -13,7 +13,7 @@ def check(view: View) -> Iterator[Finding]:
         sets = view.weekly_sets(muscle.id) / WHOLE
         own = [line for line in view.lines if view.terms.own_muscle(line.exercise) == muscle.id]
         if sets > muscle.high and own and not muscle.exact_high:
-            text = f"{muscle.id} has {sets:g} sets above {muscle.high:g}, yet {own[0].exercise.name} stands"
+            text = f"{muscle.id} has {some_sets(sets)} above {muscle.high:g}, yet {own[0].exercise.name} stands"
             yield Finding("band-top", text)
 
 

@@ -10,11 +10,11 @@ from setwright.solver.reckoning.view import View
 
 
 def needing(terms: Terms) -> tuple[str, ...]:
-    """The muscles that should have a direct set: wanted, and trainable with what is at hand."""
+    """The muscles that should have a direct set: sought, and trainable with what is at hand."""
     return tuple(
         m.id
         for m in terms.muscles.values()
-        if m.weight > 0 and m.id != "front-delts" and terms.can_somewhere(lambda e, m=m: m.id in e.direct)  # type: ignore[misc]
+        if terms.sought(m.id) and m.id != "front-delts" and terms.can_somewhere(lambda e, m=m: m.id in e.direct)  # type: ignore[misc]
     )
 
 
@@ -27,7 +27,7 @@ def check(view: View) -> Iterator[Finding]:
 RULE = Rule(
     id="direct-work",
     kind="scored",
-    sentence="A sought muscle (front delts apart) has at least one exercise that trains it directly.",
+    sentence="A muscle at normal or priority (front delts apart) has at least one exercise that trains it directly.",
     remedy="give it one exercise of its own",
     check=check,
 )

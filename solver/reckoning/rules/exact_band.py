@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.view import WHOLE, View
 
 
@@ -12,9 +12,9 @@ def check(view: View) -> Iterator[Finding]:
     for muscle in view.terms.muscles.values():
         sets = view.weekly_sets(muscle.id) / WHOLE
         if muscle.exact_low and sets < muscle.low:
-            yield Finding("exact-band", f"{muscle.id} has {sets:g} sets, at least {muscle.low:g}")
+            yield Finding("exact-band", f"{muscle.id} has {some_sets(sets)}, at least {muscle.low:g}")
         if muscle.exact_high and sets > muscle.high:
-            yield Finding("exact-band", f"{muscle.id} has {sets:g} sets, at most {muscle.high:g}")
+            yield Finding("exact-band", f"{muscle.id} has {some_sets(sets)}, at most {muscle.high:g}")
 
 
 RULE = Rule(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.view import WHOLE, View
 
 
@@ -14,7 +14,7 @@ def check(view: View) -> Iterator[Finding]:
         for muscle in view.terms.muscles:
             sets = view.day_sets(muscle, day.index) / WHOLE
             if sets > most:
-                yield Finding("muscle-day-cap", f"{day.name}: {muscle} has {sets:g} sets, at most {most:g}")
+                yield Finding("muscle-day-cap", f"{day.name}: {muscle} has {some_sets(sets)}, at most {most:g}")
 
 
 RULE = Rule(

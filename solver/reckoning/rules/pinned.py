@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.solver.brief.schema import Pin
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.view import Line, View
 
 
@@ -25,7 +25,7 @@ def pin_words(pin: Pin) -> str:
     if pin.day:
         parts.append(f"on {pin.day}")
     if pin.sets:
-        parts.append(f"for {pin.sets} sets")
+        parts.append(f"for {some_sets(pin.sets)}")
     if pin.pair_with:
         parts.append(f"paired with {pin.pair_with}")
     return "pin " + " ".join(parts)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.solver.reckoning.options import MOST_WITH_TECHNIQUE, set_span
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.view import View
 
 
@@ -15,7 +15,7 @@ def check(view: View) -> Iterator[Finding]:
         if line.entry.technique != "straight":
             most = min(most, MOST_WITH_TECHNIQUE)
         if not least <= line.sets <= most:
-            yield Finding("set-range", f"{line.where} has {line.sets} sets, not {least} to {most}")
+            yield Finding("set-range", f"{line.where} has {some_sets(line.sets)}, not {least} to {most}")
 
 
 RULE = Rule(

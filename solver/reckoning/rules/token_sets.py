@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.reckoning.rule import Finding, Rule
+from setwright.solver.reckoning.rule import Finding, Rule, some_sets
 from setwright.solver.reckoning.terms import DayTerms, Terms
 from setwright.solver.reckoning.view import View
 
@@ -24,7 +24,7 @@ def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
 def check(view: View) -> Iterator[Finding]:
     for line in view.lines:
         if applies(view.terms, line.exercise, line.sets, line.day):
-            yield Finding("token-sets", f"{line.where} has {line.sets} sets", view.terms.charge("token-sets", 1))
+            yield Finding("token-sets", f"{line.where} has {some_sets(line.sets)}", view.terms.charge("token-sets", 1))
 
 
 RULE = Rule(
