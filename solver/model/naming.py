@@ -9,6 +9,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.model.columns import Atom, Board, Column
 from setwright.solver.reckoning.options import reps_of, rir_of
 from setwright.solver.reckoning.order import in_order
+from setwright.solver.reckoning.rules.priority_variety import exercises_due
 from setwright.solver.reckoning.week import Entry, Week
 
 Use = tuple[int, int, Atom, int | None]
@@ -29,35 +30,51 @@ def week_of(board: Board, chosen: Iterable[tuple[int, Column]]) -> Week:
 
 def named(board: Board, uses: list[Use]) -> dict[tuple[int, int], Exercise]:
     """(class, place) -> exercise: the uses of a class in day order, by turns over as few members as cost least."""
-    found: dict[tuple[int, int], Exercise] = {}
-    for cls in sorted({atom.cls for _, _, atom, _ in uses}):
-        places = sorted((day, place) for day, place, atom, _ in uses if atom.cls == cls)
-        members = board.classes[cls].members
-        on_one_day = max(Counter(day for day, _ in places).values())
-        used = max(on_one_day, members_used(board, cls, len(places)))
-        for i, (_, place) in enumerate(places):
-            found[cls, place] = members[i % used]
-    return found
+    places: dict[int, list[tuple[int, int]]] = {}
+    for day, place, atom, _ in uses:
+        places.setdefault(atom.cls, []).append((day, place))
+    counts = members_used(board, {cls: [day for day, _ in found] for cls, found in sorted(places.items())})
+    return {
+        (cls, place): board.classes[cls].members[i % counts[cls]]
+        for cls, found in places.items()
+        for i, (_, place) in enumerate(sorted(found))
+    }
 
 
-def members_used(board: Board, cls: int, uses: int) -> int:
-    """How many members of a class its uses are shared among: the number that costs least."""
+def members_used(board: Board, days: dict[int, list[int]]) -> dict[int, int]:
+    """How many members of each class its uses (their days) are shared among: the numbers that cost least."""
+    counts = {cls: least_members(board, cls, found) for cls, found in days.items()}
+    while True:
+        gains = {cls: gain_of_one_more(board, days, counts, cls) for cls in counts}
+        best = max(gains, key=lambda cls: (gains[cls], -cls), default=None)
+        if best is None or gains[best] <= 0:
+            return counts
+        counts[best] += 1
+
+
+def least_members(board: Board, cls: int, days: list[int]) -> int:
+    """The fewest members that can take a class's uses: never twice a day, never on too many days."""
     terms = board.terms
-    members = board.classes[cls].members
-    most = 1 if members[0].once_a_week else round(terms.limit("third-day", "most"))
-    free = 1 if members[0].once_a_week else round(terms.limit("third-day", "days"))
+    once = board.classes[cls].exercise.once_a_week
+    most = 1 if once else round(terms.limit("third-day", "most"))
     if terms.off("exercise-days"):
         most = len(terms.days)
-    wanted = any(m in terms.priorities for m in members[0].direct)
+    return min(max(*Counter(days).values(), -(-len(days) // most)), len(board.classes[cls].members))
 
-    def cost(count: int) -> float:
-        distinct = 0.0 if terms.off("distinct") else count * terms.cost("distinct")
-        third = 0.0 if terms.off("third-day") else max(0, uses - free * count) * terms.cost("third-day")
-        variety = terms.cost("priority-variety") if wanted and count < 2 and uses > 1 else 0.0
-        return distinct + third + variety
 
-    able = [c for c in range(1, len(members) + 1) if c * most >= uses and c <= uses]
-    return min(able, key=lambda c: (cost(c), c)) if able else len(members)
+def gain_of_one_more(board: Board, days: dict[int, list[int]], counts: dict[int, int], cls: int) -> float:
+    """What a further member of a class saves: third days and a priority's second exercise, less one more to learn."""
+    terms, members, uses = board.terms, board.classes[cls].members, len(days[cls])
+    if counts[cls] >= min(len(members), uses):
+        return 0.0
+    free = 1 if members[0].once_a_week else round(terms.limit("third-day", "days"))
+    beyond = max(0, uses - free * counts[cls]) - max(0, uses - free * (counts[cls] + 1))
+    saved = 0.0 if terms.off("third-day") else beyond * terms.cost("third-day")
+    for muscle in terms.priorities:
+        serving = sum(n for other, n in counts.items() if muscle in board.classes[other].exercise.direct)
+        if muscle in members[0].direct and serving < exercises_due(terms, muscle) and not terms.off("priority-variety"):
+            saved += terms.cost("priority-variety")
+    return saved - (0.0 if terms.off("distinct") else terms.cost("distinct"))
 
 
 def ordered(board: Board, day: int, uses: list[Use], names: dict[tuple[int, int], Exercise]) -> tuple[Entry, ...]:
