@@ -24,6 +24,8 @@ class Limits:
     """HiGHS nodes for the bound of a week of up to three days."""
     theme_nodes: int
     """The same for longer weeks, whose bound goes by themes of days."""
+    leap_nodes: int
+    """HiGHS nodes for a better start of a longer week; 0 leaves it out."""
     finish_nodes: int
     """HiGHS nodes for settling a week of up to three days after the climb; 0 leaves it out."""
     seconds: float
@@ -37,13 +39,37 @@ class Limits:
 SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
     {
         "quick": Limits(
-            "quick", rounds=8, work=0.25, columns=50, nodes=20, theme_nodes=1, finish_nodes=0, seconds=60.0
+            "quick",
+            rounds=8,
+            work=0.25,
+            columns=50,
+            nodes=20,
+            theme_nodes=1,
+            leap_nodes=0,
+            finish_nodes=0,
+            seconds=60.0,
         ),
         "normal": Limits(
-            "normal", rounds=23, work=0.5, columns=60, nodes=1500, theme_nodes=8, finish_nodes=600, seconds=120.0
+            "normal",
+            rounds=23,
+            work=0.5,
+            columns=60,
+            nodes=1500,
+            theme_nodes=8,
+            leap_nodes=1,
+            finish_nodes=600,
+            seconds=120.0,
         ),
         "thorough": Limits(
-            "thorough", rounds=150, work=0.8, columns=80, nodes=3000, theme_nodes=200, finish_nodes=5000, seconds=600.0
+            "thorough",
+            rounds=150,
+            work=0.8,
+            columns=80,
+            nodes=3000,
+            theme_nodes=200,
+            leap_nodes=400,
+            finish_nodes=5000,
+            seconds=600.0,
         ),
     }
 )

@@ -15,6 +15,7 @@ from setwright.solver.model.search.bounding import Beside, Bound, prove
 from setwright.solver.model.search.candidates import candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.finish import finish
+from setwright.solver.model.search.leap import leap
 from setwright.solver.reckoning.audit import Audit
 
 
@@ -67,6 +68,7 @@ def search(
         thread.join()
     try:
         if climb.start():
+            leap(climb)
             climb.climb(limits.rounds_for(len(board.terms.days)))
         while thread.is_alive():
             climb.check()
