@@ -1,75 +1,103 @@
-"""The bench: `python -m tests.bench [SCENARIO ...]` prints one row a scenario for docs/benchmarks.md.
+"""The bench: `python -m tests.bench [NAME ...] [--peers]` prints the tables of docs/benchmarks.md.
 
-Beside our search, the same columns on days go whole to HiGHS for 30 s, alone on the machine, in the same run.
+Each brief runs in a process of its own, alone on the machine. With --peers the same columns on days go whole to
+HiGHS (one thread) and to CP-SAT (two workers), ten seconds each, in the same run.
 """
 
 from __future__ import annotations
 
-import io
-import resource
+import json
+import subprocess
 import sys
-import time
 from pathlib import Path
+from statistics import median
+from typing import Any
 
 ROOT = Path(__file__).parents[2]
-sys.path.insert(0, str(ROOT / ".names"))
-
-from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.file import read_brief
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.engines import highs
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import Outcome, Progress, search
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.rule import UNITS
-
-PEER_SECONDS = 30.0
-MOMENTS = (5.0, 10.0, 30.0)
-HEAD = "| scenario | first week s | done s | gap 5 s | gap 10 s | gap 30 s | HiGHS whole, 30 s | memory MB |"
+HERE = Path(__file__).parent
+HEAD = (
+    "brief", "first week s", "done s", "gap 3 s", "gap 5 s", "gap 10 s", "gap 30 s", "to 1 % s", "to 0.5 % s",
+    "MB", "HiGHS 10 s", "CP-SAT 10 s",
+)  # fmt: skip
 
 
-def main(names: list[str]) -> None:
-    """Print the table's rows as they are measured."""
-    print(HEAD + "\n" + "|---" * 8 + "|", flush=True)
-    for path in sorted((ROOT / "scenarios").glob("*.toml")):
-        if not names or any(name in path.name for name in names):
-            print(row(path), flush=True)
+def main(words: list[str]) -> None:
+    """Print a row as each brief is measured, then the medians and the worst."""
+    peers = "--peers" in words
+    names = [w for w in words if not w.startswith("--")]
+    paths = [*sorted((ROOT / "scenarios").glob("*.toml")), *sorted((HERE / "instances").glob("*.toml"))]
+    print(line(HEAD) + "\n" + "|---" * len(HEAD) + "|", flush=True)
+    rows = []
+    for path in paths:
+        if not names or any(path.name.startswith(name) for name in names):
+            rows.append(row(path, peers))
+            print(line(cells(path, rows[-1])), flush=True)
+    print("\n" + summary([r for r in rows if r["ours"]["week"]]))
 
 
-def row(path: Path) -> str:
-    """One scenario's measures; gaps are shares of the stimulus."""
-    catalogue = load_catalogue()
-    terms = resolve(read_brief(str(path), catalogue, io.BytesIO(b"")).brief, catalogue)
-    heard: list[Progress] = []
-    begun = time.monotonic()
-    outcome = search(board_of(terms), SEARCHES["normal"], heard.append)
-    done = time.monotonic() - begun
-    if outcome.best is None:
-        return f"| {path.stem} | no week |"
-    first = next(p.seconds for p in heard if p.score > -1e12)
-    gaps = " | ".join(shown(gap_at(heard, moment, outcome)) for moment in MOMENTS)
-    memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024
-    return f"| {path.stem} | {first:.1f} | {done:.1f} | {gaps} | {shown(peer(outcome))} | {memory} |"
+def row(path: Path, peers: bool) -> dict[str, Any]:
+    """One brief by our search, and by the peers where they are asked for."""
+    return {who: run(path, who) for who in (("ours", "highs", "cpsat") if peers else ("ours",))}
 
 
-def gap_at(heard: list[Progress], moment: float, outcome: Outcome) -> float | None:
-    """The proven gap so many seconds after the start."""
-    known = [p for p in heard if p.seconds <= moment and p.score > -1e12]
-    return (known[-1].bound - known[-1].score) / stimulus(outcome) if known else None
+def run(path: Path, who: str) -> dict[str, Any]:
+    """One measure in a process of its own."""
+    command = [sys.executable, "-m", "tests.bench.one", str(path), who]
+    ended = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=True)
+    found: dict[str, Any] = json.loads(ended.stdout.splitlines()[-1])
+    return found
 
 
-def peer(outcome: Outcome) -> float | None:
-    """The gap of HiGHS alone on the same columns on days."""
-    found = highs.bound(outcome.climb.sheet, 10**9, PEER_SECONDS)
-    return (found.bound - found.value) / stimulus(outcome) if found.amounts else None
+def cells(path: Path, row: dict[str, Any]) -> list[str]:
+    """A row's cells as text."""
+    ours = row["ours"]
+    if not ours["week"]:
+        return [path.stem, "no week", f"{ours['seconds']:.1f}", *[""] * (len(HEAD) - 3)]
+    gaps = [percent(share(gap, ours)) for gap in ours["gaps"]]
+    times = [f"{s:.1f}" if s is not None else "-" for s in (ours["to_1"], ours["to_half"])]
+    peers = [percent(share(row[who]["end"], ours)) if who in row else "" for who in ("highs", "cpsat")]
+    return [
+        path.stem, f"{ours['first']:.1f}", f"{ours['seconds']:.1f}", *gaps, *times, str(ours["megabytes"]), *peers,
+    ]  # fmt: skip
 
 
-def stimulus(outcome: Outcome) -> float:
-    return outcome.best.stimulus * UNITS if outcome.best else 1.0
+def share(gap: float | None, ours: dict[str, Any]) -> float | None:
+    """A gap as a share of the stimulus of our week."""
+    return None if gap is None else gap / ours["stimulus"]
 
 
-def shown(gap: float | None) -> str:
-    return "no week" if gap is None else f"{100 * gap:.2f} %"
+def percent(value: float | None) -> str:
+    return "no week" if value is None or value == float("inf") else f"{100 * value:.2f} %"
+
+
+def line(words: Any) -> str:
+    return "| " + " | ".join(words) + " |"
+
+
+def summary(rows: list[dict[str, Any]]) -> str:
+    """Median, ninetieth part and worst of each gap; a brief without a week yet counts as the worst."""
+    said = []
+    named: list[tuple[str, list[float]]] = [
+        (f"gap at {moment} s", [endless(share(r["ours"]["gaps"][i], r["ours"])) for r in rows])
+        for i, moment in enumerate((3, 5, 10, 30))
+    ]
+    for who in ("highs", "cpsat"):
+        if rows and who in rows[0]:
+            named.append((f"{who} whole at 10 s", [endless(share(r[who]["end"], r["ours"])) for r in rows]))
+    for name, values in named:
+        ordered = sorted(values)
+        ninety = ordered[min(len(ordered) - 1, round(0.9 * (len(ordered) - 1)))]
+        said.append(
+            f"{name}: median {percent(median(ordered))}, 90 % at most {percent(ninety)}, worst {percent(ordered[-1])}"
+        )
+    for name, key in (("first week", "first"), ("done", "seconds"), ("memory MB", "megabytes")):
+        values = sorted(float(r["ours"][key]) for r in rows)
+        said.append(f"{name}: median {median(values):.1f}, worst {values[-1]:.1f}")
+    return "\n".join(said)
+
+
+def endless(value: float | None) -> float:
+    return float("inf") if value is None else value
 
 
 if __name__ == "__main__":

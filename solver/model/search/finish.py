@@ -12,6 +12,9 @@ from setwright.solver.model.search.climb import Climb
 
 MOST_COLUMNS = 12_000
 MOST_LEFT = 6_000
+USUAL = 2_000
+"""Columns left at which the limit's nodes are what they say; fewer columns, whose nodes are cheaper, get more."""
+MOST_TIMES = 4
 
 
 def finish(climb: Climb, bound: Bound, limits: Limits) -> None:
@@ -30,7 +33,8 @@ def finish(climb: Climb, bound: Bound, limits: Limits) -> None:
     if len(left) > MOST_LEFT:
         return
     core = day_sheet(board, [c for c, _ in left])
-    found = highs.bound(core, limits.finish_nodes, limits.seconds, None, climb.stopped)
+    nodes = round(limits.finish_nodes * min(MOST_TIMES, max(1.0, USUAL / max(1, len(left)))))
+    found = highs.bound(core, nodes, limits.seconds, None, climb.stopped)
     bound.lower(max(found.bound, float(best.score_units)))
     if found.amounts is not None:
         chosen = frozenset(j for j, amount in enumerate(found.amounts) if amount > 0.5)
