@@ -7,6 +7,7 @@ import tomllib
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from datetime import date, time
+from datetime import time as TimeOfDay
 from types import MappingProxyType
 from typing import Any, Final, Literal
 
@@ -39,8 +40,8 @@ class Coach:
     weeks: int = 1
     start: date | None = None
     review_weeks: int | None = None
-    time: time = time(18, 0)
-    times: Mapping[str, time] = field(default_factory=lambda: MappingProxyType({}))
+    time: TimeOfDay = time(18, 0)
+    times: Mapping[str, TimeOfDay] = field(default_factory=lambda: MappingProxyType({}))
     """Weekday -> when its session starts, where that is not `time`."""
     alarm: int | None = None
     """Minutes before a session at which the calendar reminds; None: never."""
@@ -153,13 +154,13 @@ class _Reader:
             return ()
         return tuple(sorted({self.day(f"{path}[{place}]", one) for place, one in enumerate(value)}))
 
-    def time(self, path: str, value: Any) -> time:
+    def time(self, path: str, value: Any) -> TimeOfDay:
         """A time of day as TOML has it or in quotes, whole minutes."""
         found = value if isinstance(value, time) else None
         if isinstance(value, str) and re.fullmatch(r"([01]\d|2[0-3]):[0-5]\d", value):
             found = time.fromisoformat(value)
         if found is None or found.second or found.microsecond:
-            self.fault(path, f"got {str(value)!r}, expected a time such as \"18:00\"")
+            self.fault(path, f'got {str(value)!r}, expected a time such as "18:00"')
             return time(18, 0)
         return found
 
@@ -169,7 +170,7 @@ class _Reader:
             return {}
         return value
 
-    def times(self, path: str, value: Any) -> Mapping[str, time]:
+    def times(self, path: str, value: Any) -> Mapping[str, TimeOfDay]:
         rows = self.table(path, value).items()
         found = {day: self.time(f"{path}.{day}", at) for day, at in rows if self.known(day, WEEKDAYS, f"{path}.")}
         return MappingProxyType(found)
