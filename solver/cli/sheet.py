@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, TypeVar
 
@@ -62,15 +63,23 @@ def command(
     kept.all(undated(names, coach))
     document = kept.of(lambda: document_of(week))
     handout = (
-        None if document is None else kept.of(lambda: handed(document, catalogue, coach, str(week), names, private))
+        None
+        if document is None
+        else kept.of(lambda: handed(document, catalogue, coach, place_of(week), names, private))
     )
     files = {} if handout is None else {name: file_name(name, handout) for name in names}
     kept.all(folder_faults(folder, tuple(files.values()), force))
     kept.stop()
     assert handout is not None
-    made = {files[name]: kept.of(lambda name=name: written(name, handout)) for name in names}
+    own = replace(handout, document=document) if private else handout
+    made: dict[str, bytes] = {}
+    for name in names:
+        data = kept.of(partial(written, name, own if name == "json" else handout))
+        made |= {} if data is None else {files[name]: data}
     kept.stop()
-    deliver_all({name: data for name, data in made.items() if data is not None}, folder, force)
+    deliver_all(made, folder, force)
+    if private:
+        say("note: the json carries health notes (--private); it is not for the client's folder")
 
 
 class Kept:
@@ -167,15 +176,11 @@ def place_of(week: Path) -> str:
 
 
 def handed(
-    document: Any, catalogue: Catalogue, coach: Coach | None, week: str, names: tuple[str, ...], private: bool
+    document: Any, catalogue: Catalogue, coach: Coach | None, where: str, names: tuple[str, ...], private: bool
 ) -> Handout:
-    """The handout; with `private` its document keeps the cautions, and json alone needs no clearance."""
+    """The handout; only a private json, alone, waits for no clearance."""
     from setwright.solver.sheets.coach import DEFAULT_COACH
     from setwright.solver.sheets.handout import handout_of
 
-    where = "standard input" if week == "-" else week
     due = not (private and names == ("json",))
-    found = handout_of(document, catalogue, coach or DEFAULT_COACH, where=where, clearance_due=due)
-    if private:
-        say("note: the json carries health notes (--private); it is not for the client's folder")
-    return replace(found, document=document) if private else found
+    return handout_of(document, catalogue, coach or DEFAULT_COACH, where=where, clearance_due=due)
