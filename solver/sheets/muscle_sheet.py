@@ -55,7 +55,7 @@ def muscle_row(sheet: Worksheet, row: int, m: MuscleRow, handout: Handout, forma
 
 
 def chart(book: Workbook, name: str, first: int, last: int, handout: Handout) -> Any:
-    """Weekly sets as bars in one ink, with a dash at each end of the band."""
+    """Weekly sets as bars in one ink, a triangle and a dash at the ends of the band."""
     words = handout.coach.words
     bars = book.add_chart({"type": "column"})
     marks = book.add_chart({"type": "line"})
@@ -67,16 +67,16 @@ def chart(book: Workbook, name: str, first: int, last: int, handout: Handout) ->
             "values": [name, first, column, last, column],
         }
 
-    ink = {"color": "#404040"}
+    ink = {"color": "#A6A6A6"}
     sets = series(SETS, words["weekly_sets"])
     bars.add_series({**sets, "fill": ink, "gap": 60, "data_labels": {"value": True, "font": {"size": 8}}})
     for column, heading, mark in ((LOW, "band_from", "triangle"), (HIGH, "band_to", "long_dash")):
-        look = {"type": mark, "size": 8, "border": {"color": "#000000"}, "fill": {"color": "#FFFFFF"}}
+        look = {"type": mark, "size": 7, "border": {"color": "#000000"}, "fill": {"color": "#000000"}}
         marks.add_series({**series(column, words[heading]), "line": {"none": True}, "marker": look})
     bars.combine(marks)
     bars.set_title({"name": text_of(words["weekly_sets"]), "name_font": {"size": 12}})
     bars.set_y_axis({"name": text_of(words["sets"]), "min": 0, "major_gridlines": {"visible": False}})
     bars.set_x_axis({"num_font": {"rotation": -45, "size": 9}})
     bars.set_legend({"position": "bottom"})
-    bars.set_size({"width": 700, "height": 20 * CHART_ROWS - 20})
+    bars.set_size({"width": 660, "height": 20 * CHART_ROWS - 20})
     return bars

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets import log_sheet
 from setwright.solver.sheets.handout import CardLine, Handout, Session
-from setwright.solver.sheets.week_sheet import LINE, lines_of, page, paragraph, text_of
+from setwright.solver.sheets.week_sheet import LINE, SMALL, lines_of, page, paragraph, text_of
 
 if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet
@@ -18,8 +18,8 @@ PLANNED: Final = ("order", "exercise", "sets_reps", "rir", "rest", "technique", 
 WIDTHS: Final = (6, 38, 14, 5, 6, 18, 9)
 BOX: Final = 7.5
 NOTES: Final = 18
-SMALL: Final = 1.15
-"""How many more letters of the small font fit."""
+TALL: Final = 38
+"""Points of the lowest row: a box that a pen can write in."""
 
 
 def session_sheet(sheet: Worksheet, session: Session, handout: Handout, formats: Formats) -> None:
@@ -36,7 +36,7 @@ def session_sheet(sheet: Worksheet, session: Session, handout: Handout, formats:
     sheet.freeze_panes(row, 2)
     for line in session.lines:
         row = log_row(sheet, row, line, sets, formats)
-    row = foot(sheet, row + 1, handout, formats)
+    row = foot(sheet, row + 1, notes, handout, formats)
     for line in session.lines:
         row = paragraph(sheet, row, notes, details(line, handout), formats["small"], letters * SMALL)
     row = paragraph(sheet, row, notes, f"{handout.coach.words['rir_meaning']}.", formats["small"], letters * SMALL)
@@ -117,8 +117,8 @@ def log_row(sheet: Worksheet, row: int, line: CardLine, sets: int, formats: Form
     sheet.write_blank(row, notes, None, formats["cell"])
     sheet.write_string(row, notes + 1, line.exercise, formats["key"])
     under = lines_of(line.setting, WIDTHS[1] * SMALL) if line.setting else 0
-    tall = max(lines_of(line.name, WIDTHS[1] * 0.95) + under, lines_of(line.technique, WIDTHS[5]))
-    sheet.set_row(row, max(2 * LINE, LINE * tall) + 4)
+    high = max(lines_of(line.name, WIDTHS[1] * 0.95) + under, lines_of(line.technique, WIDTHS[5]))
+    sheet.set_row(row, max(TALL, LINE * high))
     return row + 1
 
 
@@ -153,7 +153,7 @@ def takes(kind: str, low: Any, high: Any) -> dict[str, Any]:
     }
 
 
-def foot(sheet: Worksheet, row: int, handout: Handout, formats: Formats) -> int:
+def foot(sheet: Worksheet, row: int, notes: int, handout: Handout, formats: Formats) -> int:
     """Date, minutes taken, how hard and notes of the session; the row after next."""
     words, at, form = handout.coach.words, load_column(1), formats["strong"]
     inputs = (
@@ -165,16 +165,13 @@ def foot(sheet: Worksheet, row: int, handout: Handout, formats: Formats) -> int:
     for key, name, cell, valid in inputs:
         sheet.merge_range(row, 4, row, at - 1, "", form)
         sheet.write_string(row, 4, text_of(name), form)
-        sheet.merge_range(row, at, row, at + 1, "", cell)
+        wide = valid is None
+        sheet.merge_range(row, at, row, notes if wide else at + 1, "", cell)
+        sheet.set_row(row, TALL if wide else 20)
         if valid:
             sheet.data_validation(row, at, row, at, valid)
-        row = keyed(sheet, row, key)
-    return row + 1
-
-
-def keyed(sheet: Worksheet, row: int, key: str) -> int:
-    """The row named in the column of keys; the next row."""
-    sheet.write_string(row, sheet.dim_colmax, key)
+        sheet.write_string(row, notes + 1, key)
+        row += 1
     return row + 1
 
 

@@ -17,6 +17,8 @@ PAPERS: Final = {"a4": 9, "letter": 1}
 WIDTHS: Final = (20, 12, 44, 14)
 LINE: Final = 15
 """Points that one line of text takes."""
+SMALL: Final = 1.2
+"""How many more letters of the small font fit."""
 MOST_LETTERS: Final = 32_000
 """A cell holds a little more (32,767)."""
 
@@ -58,6 +60,7 @@ def week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
         row = paragraph(sheet, row, last, line, formats["text"], letters)
     row = paragraph(sheet, row, last, f"{handout.title}: {handout.week}", formats["title"], letters * 0.6)
     sheet.set_row(row - 1, 22 * lines_of(handout.title, letters * 0.6))
+    row += 1
     for name, said in facts(handout):
         row = fact(sheet, row, name, said, formats)
     row = sessions(sheet, row + 1, handout, formats)
@@ -67,9 +70,10 @@ def week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
     if handout.left_out:
         left_out = f"{words['left_out']}: {', '.join(handout.left_out)}."
         row = paragraph(sheet, row + 1, last, left_out, formats["text"], letters)
-    row = paragraph(sheet, row + 1, last, f"{words['caution']}: {handout.caution}", formats["small"], letters)
-    row = paragraph(sheet, row, last, f"{words['rir_meaning']}.", formats["small"], letters)
-    row = paragraph(sheet, row, last, f"{words['made_by']} {handout.made_by}.", formats["small"], letters)
+    caution, made_by = f"{words['caution']}: {handout.caution}", f"{words['made_by']} {handout.made_by}."
+    row = paragraph(sheet, row + 1, last, f"{words['rir_meaning']}.", formats["small"], letters * SMALL)
+    row = paragraph(sheet, row, last, caution, formats["small"], letters * SMALL)
+    row = paragraph(sheet, row, last, made_by, formats["small"], letters * SMALL)
     page(sheet, handout, row - 1, last)
 
 
