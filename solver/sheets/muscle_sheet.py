@@ -69,7 +69,9 @@ def chart(book: Workbook, name: str, first: int, last: int, handout: Handout) ->
 
     ink = {"color": "#A6A6A6"}
     sets = series(SETS, words["weekly_sets"])
-    bars.add_series({**sets, "fill": ink, "gap": 60, "data_labels": {"value": True, "font": {"size": 8}}})
+    bars.add_series(
+        {**sets, "fill": ink, "gap": 60, "data_labels": {"value": True, "position": "inside_base", "font": {"size": 8}}}
+    )
     for column, heading, mark in ((LOW, "band_from", "triangle"), (HIGH, "band_to", "long_dash")):
         look = {"type": mark, "size": 7, "border": {"color": "#000000"}, "fill": {"color": "#000000"}}
         marks.add_series({**series(column, words[heading]), "line": {"none": True}, "marker": look})

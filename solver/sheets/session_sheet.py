@@ -155,7 +155,7 @@ def takes(kind: str, low: Any, high: Any) -> dict[str, Any]:
 
 def foot(sheet: Worksheet, row: int, notes: int, handout: Handout, formats: Formats) -> int:
     """Date, minutes taken, how hard and notes of the session; the row after next."""
-    words, at, form = handout.coach.words, load_column(1), formats["strong"]
+    words, at, form = handout.coach.words, load_column(1), formats["beside"]
     inputs = (
         (log_sheet.DATE, words["date"], formats["date"], takes("date", date(2000, 1, 1), date(2099, 12, 31))),
         (log_sheet.MINUTES, words["minutes"], formats["reps"], takes("integer", 0, log_sheet.MOST_MINUTES)),

@@ -29,6 +29,7 @@ FORMATS: Final[Mapping[str, Mapping[str, Any]]] = {
     "heading": {"bold": True, "font_size": 12},
     "text": {"text_wrap": True, "valign": "top"},
     "strong": {"bold": True, "text_wrap": True, "valign": "top"},
+    "beside": {"bold": True, "text_wrap": True, "valign": "vcenter", "align": "right", "indent": 1},
     "small": {"text_wrap": True, "valign": "top", "font_size": 9},
     "name": {"bold": True},
     "under": {"font_size": 9},
