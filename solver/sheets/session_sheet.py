@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets import log_sheet
 from setwright.solver.sheets.handout import CardLine, Handout, Session
-from setwright.solver.sheets.week_sheet import LINE, SMALL, lines_of, page, paragraph, text_of
+from setwright.solver.sheets.week_sheet import LINE, SMALL, lines_of, page, paragraph, set_height, text_of
 
 if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet
@@ -29,7 +29,7 @@ def session_sheet(sheet: Worksheet, session: Session, handout: Handout, formats:
     letters = sum(WIDTHS) + 2 * sets * BOX + NOTES
     columns(sheet, sets, formats)
     row = paragraph(sheet, 1, notes, heading(session, handout), formats["title"], letters * 0.6)
-    sheet.set_row(row - 1, 22 * lines_of(heading(session, handout), letters * 0.6))
+    set_height(sheet, row - 1, 22 * lines_of(heading(session, handout), letters * 0.6))
     sheet.write_string(row - 1, notes + 1, f"{log_sheet.SESSION} {session.number} {session.weekday or ''}".strip())
     row = paragraph(sheet, row, notes, about(session, handout), formats["text"], letters)
     row = header(sheet, row, sets, handout, formats)
@@ -119,7 +119,7 @@ def log_row(sheet: Worksheet, row: int, line: CardLine, sets: int, formats: Form
     named = lines_of(line.name, WIDTHS[1] * 0.85) + (lines_of(line.setting, WIDTHS[1]) if line.setting else 0)
     asked = 1 + (lines_of(line.technique, WIDTHS[2] * SMALL) if line.technique else 0)
     high = max(named, asked)
-    sheet.set_row(row, max(TALL, LINE * high))
+    set_height(sheet, row, max(TALL, LINE * high))
     return row + 1
 
 
@@ -171,7 +171,7 @@ def foot(sheet: Worksheet, row: int, notes: int, handout: Handout, formats: Form
         sheet.write_string(row, 2, text_of(name), form)
         wide = valid is None
         sheet.merge_range(row, at, row, notes if wide else at + 1, "", cell)
-        sheet.set_row(row, TALL if wide else 20)
+        set_height(sheet, row, TALL if wide else 20)
         if valid:
             sheet.data_validation(row, at, row, at, valid)
         sheet.write_string(row, notes + 1, key)

@@ -20,6 +20,7 @@ LINE: Final = 15
 SMALL: Final = 1.2
 """How many more letters of the small font fit."""
 NARROW: Final = frozenset("iljtfrI.,;:'!|-() ")
+TALLEST: Final = 409
 MOST_LETTERS: Final = 32_000
 """A cell holds a little more (32,767)."""
 
@@ -39,12 +40,17 @@ def breadth(text: str) -> float:
     return sum(0.55 if x in NARROW else 2 if x > "\u2e80" else 1.4 if x in "mwMW@%" else 0.95 for x in text)
 
 
+def set_height(sheet: Worksheet, row: int, points: float) -> None:
+    """A row's height, as high as a row may be at most."""
+    sheet.set_row(row, min(points, TALLEST))
+
+
 def paragraph(sheet: Worksheet, row: int, last: int, words: str, form: Any, letters: float) -> int:
     """One text over the columns 0 to `last`, its row as high as it needs; the next row."""
     text = text_of(words)
     sheet.merge_range(row, 0, row, last, "", form)
     sheet.write_string(row, 0, text, form)
-    sheet.set_row(row, LINE * lines_of(text, letters))
+    set_height(sheet, row, LINE * lines_of(text, letters))
     return row + 1
 
 
@@ -66,7 +72,7 @@ def week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
         row = paragraph(sheet, row, last, line, formats["text" if place else "strong"], letters) if line else row
     row += row > 0
     row = paragraph(sheet, row, last, f"{handout.title}: {handout.week}", formats["title"], letters * 0.6)
-    sheet.set_row(row - 1, 22 * lines_of(handout.title, letters * 0.6))
+    set_height(sheet, row - 1, 22 * lines_of(handout.title, letters * 0.6))
     row += 1
     for name, said in facts(handout):
         row = fact(sheet, row, name, said, formats)
@@ -98,7 +104,7 @@ def fact(sheet: Worksheet, row: int, name: str, said: str, formats: Mapping[str,
     sheet.write_string(row, 0, text_of(name), formats["strong"])
     sheet.merge_range(row, 1, row, len(WIDTHS) - 1, "", formats["text"])
     sheet.write_string(row, 1, text, formats["text"])
-    sheet.set_row(row, LINE * max(lines_of(text, sum(WIDTHS[1:])), lines_of(name, WIDTHS[0])))
+    set_height(sheet, row, LINE * max(lines_of(text, sum(WIDTHS[1:])), lines_of(name, WIDTHS[0])))
     return row + 1
 
 
@@ -115,5 +121,5 @@ def sessions(sheet: Worksheet, row: int, handout: Handout, formats: Mapping[str,
             sheet.write_string(row, column, text_of(text), formats["cell"])
         sheet.write_number(row, 1, session.minutes, formats["number"])
         sheet.write_number(row, 2, sum(line.sets for line in session.lines), formats["number"])
-        sheet.set_row(row, LINE * max(lines_of(text, 0.85 * WIDTHS[column]) for column, text in said) + 3)
+        set_height(sheet, row, LINE * max(lines_of(text, 0.85 * WIDTHS[column]) for column, text in said) + 3)
     return row + 1
