@@ -16,9 +16,9 @@ from setwright.solver.sheets.done_cells import MOST_COLUMNS, MOST_ROWS, DoneSet,
 if TYPE_CHECKING:
     from openpyxl.worksheet.worksheet import Worksheet
 
+__all__ = ["Done", "DoneSession", "DoneSet", "read_workbook"]
 MOST_BYTES: Final = 5_000_000
 MOST_UNPACKED: Final = 50_000_000
-__all__ = ["Done", "DoneSession", "DoneSet", "read_workbook"]
 
 
 @dataclass(frozen=True)
