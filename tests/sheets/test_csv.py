@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from dataclasses import replace
 
 import pytest
 from handed import PAIRS, THREE, document, handed, shipped
@@ -12,10 +13,45 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from setwright.catalogue.faults import UsageFault
+from setwright.solver.reckoning.week import Entry
 from setwright.solver.sheets.csv import COLUMNS, guarded, unguarded
 from setwright.solver.sheets.csv import csv as as_csv
 from setwright.solver.sheets.csv_reading import read_csv
 from setwright.solver.sheets.reading import read_week
+
+ENTRIES = st.builds(
+    Entry,
+    exercise=st.sampled_from(sorted(shipped().exercises)),
+    sets=st.integers(1, 20),
+    reps=st.tuples(st.integers(1, 100), st.integers(1, 100)).map(lambda ends: (min(ends), max(ends))),
+    rir=st.integers(0, 10),
+    rest=st.integers(0, 3600),
+    technique=st.sampled_from(("straight", "rest-pause")),
+    partner=st.none() | st.sampled_from(sorted(shipped().exercises)),
+) | st.builds(
+    Entry, st.just("pull-up"), st.just(2), st.just((8, 8)), st.just(1), st.just(60), st.just("drop"), st.integers(0, 5)
+)
+
+
+@given(st.lists(st.lists(ENTRIES, max_size=4), min_size=3, max_size=3))
+def test_any_entries_come_back_the_same(days: list[list[Entry]]) -> None:
+    h = handed()
+    sessions, rows = [], []
+    for session, entries in zip(h.sessions, days, strict=True):
+        lines = tuple(
+            replace(session.lines[0], exercise=entry.exercise, sets=entry.sets, rir=entry.rir) for entry in entries
+        )
+        sessions.append(replace(session, lines=lines))
+        rows.append({"entries": [raw(entry) for entry in entries]})
+    week = replace(h, sessions=tuple(sessions), document={**h.document, "days": rows})
+    found = read_csv(as_csv(week), shipped())
+    assert found == tuple((s.weekday, e) for s, entries in zip(h.sessions, days, strict=True) for e in entries)
+
+
+def raw(entry: Entry) -> dict[str, object]:
+    said: dict[str, object] = {"rest_seconds": entry.rest, "paired_with": entry.partner}
+    return said | {"reps": list(entry.reps), "technique": entry.technique, "drops": entry.drops}
+
 
 RUNS = ("=", "+", "-", "@", "\t", "\r", "\n", "\uff1d", "\uff0b", "\uff0d", "\uff20")
 """What OWASP's page on CSV injection names as the beginning of a formula."""

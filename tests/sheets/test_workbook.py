@@ -17,6 +17,8 @@ import openpyxl
 import pytest
 from handed import PAIRS, THREE, handed
 from hostile import NAMES, hostile
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from offices import office, resaved
 
 from setwright.catalogue.faults import UsageFault
@@ -81,6 +83,25 @@ def check_all_done(done: Done, handout: Handout) -> None:
 @pytest.mark.parametrize("name", [THREE, PAIRS])
 def test_a_filled_in_copy_is_read_back(name: str) -> None:
     check_all_done(read_workbook(filled(handed(name))), handed(name))
+
+
+BOXES = st.tuples(st.none() | st.decimals(0, 1000, places=2).map(float), st.none() | st.integers(0, 100))
+
+
+@settings(max_examples=12, deadline=None, derandomize=True)
+@given(st.lists(BOXES, min_size=3, max_size=3))
+def test_any_numbers_in_the_boxes_come_back_or_are_faulted(boxes: list[tuple[float | None, int | None]]) -> None:
+    def write(book: Any) -> None:
+        sheet = book.worksheets[1]
+        keys, rows = places(sheet)
+        for number, (load, reps) in enumerate(boxes, 1):
+            sheet.cell(rows["parallel-bar-dip"], keys[log_sheet.load_key(number)]).value = load
+            sheet.cell(rows["parallel-bar-dip"], keys[log_sheet.reps_key(number)]).value = reps
+
+    done = read_workbook(filled(handed(), write))
+    found = [(s.number, s.load, s.reps) for s in done.sessions[0].sets if s.exercise == "parallel-bar-dip"]
+    assert found == [(n, load, reps) for n, (load, reps) in enumerate(boxes, 1) if reps is not None]
+    assert len(done.faults) == sum(load is not None and reps is None for load, reps in boxes)
 
 
 def test_an_empty_copy_has_nothing_done() -> None:
