@@ -142,7 +142,7 @@ def foot(handout: Handout) -> list[str]:
         "",
         f"{inert(words['rir_meaning'])}.",
         "",
-        *([f"**{inert(words['left_out'])}:** {inert(', '.join(handout.left_out))}.", ""] if handout.left_out else []),
+        *([f"**{inert(words['left_out'])}:** {inert('; '.join(handout.left_out))}.", ""] if handout.left_out else []),
         f"**{inert(words['caution'])}:** {inert(handout.caution).replace(inert(SCREENING), f'<{SCREENING}>')}",
         "",
         f"{inert(words['made_by'])} {inert(handout.made_by)}.",

@@ -81,7 +81,7 @@ def week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
     for sentence in handout.why:
         row = paragraph(sheet, row, last, sentence, formats["text"], letters)
     if handout.left_out:
-        left_out = f"{words['left_out']}: {', '.join(handout.left_out)}."
+        left_out = f"{words['left_out']}: {'; '.join(handout.left_out)}."
         row = paragraph(sheet, row + 1, last, left_out, formats["text"], letters)
     caution, made_by = f"{words['caution']}: {handout.caution}", f"{words['made_by']} {handout.made_by}."
     row = paragraph(sheet, row + 1, last, f"{words['rir_meaning']}.", formats["small"], letters * SMALL)
@@ -115,7 +115,7 @@ def sessions(sheet: Worksheet, row: int, handout: Handout, formats: Mapping[str,
         sheet.write_string(row, column, text_of(words[name]), formats["head"])
     for session in handout.sessions:
         row += 1
-        exercises = ", ".join(line.name for line in session.lines) or words["nothing"]
+        exercises = "; ".join(line.name for line in session.lines) or words["nothing"]
         said = ((0, session.title), (3, session.place), (4, exercises))
         for column, text in said:
             sheet.write_string(row, column, text_of(text), formats["cell"])
