@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 from typing import Protocol
 
 from setwright.solver.sheets.chart_curve import curve_chart
@@ -76,7 +75,7 @@ def bands_row(look: Look, muscle: Muscle, top: float, left: float, right: float,
     fill = "solid" if muscle.band is not None else "none"
     marks.append(box(look, left, top + 5, muscle.sets * scale, ROW - 12, fill, "bar"))
     marks.append(label(0, base, clipped(muscle.name, left - 36), bold=bold))
-    marks.append(label(left - 8, base, figure(muscle.sets), "end", bold=bold))
+    marks.append(label(left - 8, base, number(muscle.sets), "end", bold=bold))
     marks.append(label(right + 8, base, band_said(look, muscle), size=SMALL))
     return marks
 
@@ -107,7 +106,7 @@ def band_said(look: Look, muscle: Muscle) -> str:
 def muscle_said(look: Look, muscle: Muscle) -> str:
     """One muscle's values for a reader who does not see the chart."""
     band = band_said(look, muscle)
-    sets = f"{muscle.name}: {figure(muscle.sets)} {look.word('sets')}"
+    sets = f"{muscle.name}: {number(muscle.sets)} {look.word('sets')}"
     return f"{sets}, {look.word('band')} {band}" if band else sets
 
 
@@ -115,7 +114,7 @@ def time_chart(sessions: Sequence[Timed], look: Look | None = None) -> str:
     """Each session as one bar of its minutes, stacked by kind and told apart by hatching, with minutes and seconds."""
     look = look or Look(key="time")
     at = ticks(max([60, *(session.seconds for session in sessions)]) / 60)
-    scale = (look.width - 12) / at[-1] / 60
+    scale = (look.width - 2) / at[-1] / 60
     height = 50.0
     foot = 4 + height * len(sessions)
     marks = [rule(look, 1 + t * scale * 60, 20, 1 + t * scale * 60, foot, "grid") for t in at]
@@ -170,16 +169,9 @@ def session_said(look: Look, session: Timed) -> str:
 def axis(look: Look, at: Sequence[float], left: float, scale: float, foot: float, unit: str) -> list[str]:
     """The line under a chart with its ticks, figures and unit."""
     marks = [rule(look, left, foot, left + at[-1] * scale, foot, "axis")]
-    marks += [label(left + t * scale, foot + 12, f"{t:g}", "middle" if t else "start", SMALL) for t in at]
+    last = "end" if left + at[-1] * scale > look.width - 8 else "middle"
+    marks += [label(left, foot + 12, "0", size=SMALL)]
+    marks += [label(left + t * scale, foot + 12, f"{t:g}", "middle", SMALL) for t in at[1:-1]]
+    marks += [label(left + at[-1] * scale, foot + 12, f"{at[-1]:g}", last, SMALL)]
     marks.append(label(left + at[-1] * scale, foot + 25, unit, "end", SMALL))
     return marks
-
-
-def figure(value: float) -> str:
-    """A number of sets as printed."""
-    return number(value)
-
-
-def keyed(look: Look, key: str) -> Look:
-    """The same look with other ids, for a second chart of its kind on one page."""
-    return replace(look, key=key)
