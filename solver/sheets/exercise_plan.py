@@ -39,7 +39,10 @@ def line_plan(place: int, line: CardLine) -> dict[str, Any]:
     """One exercise; repetitions are those of one set, rests in seconds (UN/CEFACT code SEC)."""
     minutes, seconds = line.rest.split(":")
     low, _, high = line.reps.split("/")[0].partition("-")
-    said = [f"{line.sets} sets", *(text for text in (line.reps.partition("/")[2] and "reps are for each side",) if text)]
+    said = [
+        f"{line.sets} sets",
+        *(text for text in (line.reps.partition("/")[2] and "reps are for each side",) if text),
+    ]
     said += [text for text in (line.technique, line.load and f"load: {line.load}") if text]
     return {
         **plan(line.name),

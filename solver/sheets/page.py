@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any, Final
 from setwright.solver.sheets.caution import SCREENING
 from setwright.solver.sheets.chart import bands_chart, curve_chart, side_by_side, time_chart
 from setwright.solver.sheets.drawing import Look, number
-from setwright.solver.sheets.exercise_plan import exercise_plan, embedded
+from setwright.solver.sheets.exercise_plan import embedded, exercise_plan
 
 if TYPE_CHECKING:
     from jinja2 import Environment
