@@ -139,7 +139,7 @@ def stacked(session: Timed) -> list[tuple[str, str, int]]:
 def time_row(look: Look, session: Timed, top: float, scale: float) -> list[str]:
     """One session: its title and length, its bar, and under each part wide enough its minutes and seconds."""
     marks = [label(1, top + 11, clipped(session.title, look.width - 70), bold=True)]
-    marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} min", "end"))
+    marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} {look.word('min')}", "end"))
     x = 1.0
     for _, fill, seconds in stacked(session):
         wide = seconds * scale

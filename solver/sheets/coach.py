@@ -159,7 +159,7 @@ class _Reader:
         if isinstance(value, str) and re.fullmatch(r"([01]\d|2[0-3]):[0-5]\d", value):
             found = time.fromisoformat(value)
         if found is None or found.second or found.microsecond:
-            self.fault(path, f"got {str(value)!r}, expected a time such as \"18:00\"")
+            self.fault(path, f'got {str(value)!r}, expected a time such as "18:00"')
             return time(18, 0)
         return found
 

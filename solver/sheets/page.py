@@ -21,6 +21,36 @@ if TYPE_CHECKING:
 
 DATA: Final = Path(__file__).parent / "data"
 PAPERS: Final = {"a4": "210mm 297mm", "letter": "8.5in 11in"}
+CHART_WORDS: Final = {
+    "Muscle": "muscle",
+    "Sets": "sets",
+    "Band": "band",
+    "sets": "sets",
+    "band": "band",
+    "below": "below",
+    "above": "above",
+    "from": "from",
+    "counted along": "counted_along",
+    "Bold: priority": "bold_priority",
+    "sets a week": "sets_a_week",
+    "warm-up": "warm_up",
+    "ramp-up": "ramp_up",
+    "lifting": "lifting",
+    "resting": "resting",
+    "change-over": "change_over",
+    "minutes": "minutes",
+    "min": "min",
+    "week index": "week_index",
+    "minutes a week": "minutes_a_week",
+    "bend at": "bend_at",
+    "Weekly sets of each muscle against its band": "bands_title",
+    "Where the minutes of each session go": "time_title",
+    "What a week's minutes buy": "what_minutes_buy",
+    "Side by side": "compared",
+}
+"""The charts' English words -> the coach's labels."""
+LOWER: Final = ("sets", "band", "warm-up", "ramp-up", "lifting", "resting", "change-over", "minutes", "week index")
+"""Words that stand inside a chart, where headings would shout."""
 
 
 @dataclass(frozen=True)
@@ -124,10 +154,7 @@ def look_of(handout: Handout, key: str) -> Look:
 
 def chart_words(words: Mapping[str, str]) -> dict[str, str]:
     """The charts' English words in the client's language."""
-    heads = {"Muscle": "muscle", "Sets": "sets", "Band": "band"}
-    plain = {"sets": "sets", "band": "band", "lifting": "lifting", "resting": "resting", "ramp-up": "ramp_up"}
-    plain |= {"warm-up": "warm_up", "change-over": "change_over", "minutes": "minutes", "week index": "week_index"}
-    return {said: words[key] for said, key in heads.items()} | {said: words[key].lower() for said, key in plain.items()}
+    return {said: words[key].lower() if said in LOWER else words[key] for said, key in CHART_WORDS.items()}
 
 
 def plots_of(handout: Handout, plots: Plots) -> Sequence[tuple[str, Any]]:
