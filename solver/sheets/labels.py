@@ -75,7 +75,6 @@ LABELS: Final[Mapping[str, str]] = MappingProxyType(
         "skip": "Skip to the sessions",
         "back": "Back to the week",
         "all_numbers": "All numbers",
-        "straight_on": "none yet",
         "what_minutes_buy": "What a week's minutes buy",
         "compared": "Side by side",
         "bend_at": "bend at",

@@ -76,6 +76,7 @@ def page(handout: Handout, plots: Plots | None = None) -> bytes:
         house.get_template("page.html")
         .render(
             h=handout,
+            cards=[session for session in handout.sessions if session.lines],
             coach=handout.coach,
             w=words,
             language=handout.coach.language,
@@ -100,7 +101,7 @@ def environment() -> Environment:
     from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
     house = Environment(autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA))
-    house.filters |= {"openable": openable, "sentence": sentence, "capitalize_first": capitalised}
+    house.filters |= {"openable": openable, "sentence": sentence, "capitalised": capitalised, "unbroken": unbroken}
     house.globals["number"] = number
     return house
 
@@ -117,7 +118,6 @@ def facts(handout: Handout) -> list[tuple[str, str]]:
         (words["client"], handout.client),
         (words["week"], handout.week),
         (words["asked"], handout.asked),
-        (words["goal"], handout.goal),
         (words["date"], handout.start),
         (words["review"], handout.review),
     ]
@@ -145,6 +145,11 @@ def capitalised(text: str) -> str:
 def sentence(text: str) -> str:
     """A text as a sentence: a capital, and a full stop where it ends with a letter."""
     return capitalised(text) + ("." if text[-1:].isalnum() else "")
+
+
+def unbroken(text: str) -> str:
+    """A text whose figures stay beside their signs: no line ends before or after an x or before a %."""
+    return text.replace(" %", "\u00a0%").replace(" x ", "\u00a0x\u00a0")
 
 
 def look_of(handout: Handout, key: str) -> Look:
