@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets.caution import SCREENING
 from setwright.solver.sheets.chart import bands_chart, curve_chart, side_by_side, time_chart
-from setwright.solver.sheets.drawing import Look, number
+from setwright.solver.sheets.drawing import UNFIT, Look, number
 from setwright.solver.sheets.exercise_plan import embedded, exercise_plan
 
 if TYPE_CHECKING:
@@ -71,29 +71,25 @@ def page(handout: Handout, plots: Plots | None = None) -> bytes:
     from markupsafe import Markup
 
     house = environment()
-    words = handout.coach.words
-    return (
-        house.get_template("page.html")
-        .render(
-            h=handout,
-            cards=[session for session in handout.sessions if session.lines],
-            coach=handout.coach,
-            w=words,
-            language=handout.coach.language,
-            head=headed(handout),
-            facts=facts(handout),
-            style=Markup(house.get_template("page.css").render(paper=PAPERS[handout.coach.paper])),
-            plan=Markup(embedded(exercise_plan(handout))),
-            unit=handout.document["brief"]["client"]["unit"],
-            index=number(handout.index),
-            caution=linked(handout.caution),
-            caution_text=handout.caution,
-            bands_chart=Markup(bands_chart(handout.muscles, look_of(handout, "bands"))),
-            time_chart=Markup(time_chart([s for s in handout.sessions if s.lines], look_of(handout, "time"))),
-            plots=tuple(plots_of(handout, plots or Plots())),
-        )
-        .encode()
+    text = house.get_template("page.html").render(
+        h=handout,
+        cards=[session for session in handout.sessions if session.lines],
+        coach=handout.coach,
+        w=handout.coach.words,
+        language=handout.coach.language,
+        head=headed(handout),
+        facts=facts(handout),
+        style=Markup(house.get_template("page.css").render(paper=PAPERS[handout.coach.paper])),
+        plan=Markup(embedded(exercise_plan(handout))),
+        unit=handout.document["brief"]["client"]["unit"],
+        index=number(handout.index),
+        caution=linked(handout.caution),
+        caution_text=handout.caution,
+        bands_chart=Markup(bands_chart(handout.muscles, look_of(handout, "bands"))),
+        time_chart=Markup(time_chart([s for s in handout.sessions if s.lines], look_of(handout, "time"))),
+        plots=tuple(plots_of(handout, plots or Plots())),
     )
+    return UNFIT.sub("\ufffd", text).encode()
 
 
 def environment() -> Environment:
