@@ -47,11 +47,11 @@ def bands_chart(muscles: Sequence[Muscle], look: Look | None = None) -> str:
     Priority muscles stand in bold; a bar outside its band says so in words.
     """
     look = look or Look(key="bands")
-    left, right = 136.0, look.width - 80.0
+    left, right = 140.0, look.width - 80.0
     at = ticks(max([1.0, *(m.sets for m in muscles), *(edge for m in muscles for edge in m.band or () if edge)]))
     scale = (right - left) / at[-1]
     foot = HEAD + ROW * len(muscles) + 4
-    marks = [label(0, 12, look.word("Muscle"), size=SMALL), label(left - 8, 12, look.word("Sets"), "end", SMALL)]
+    marks = [label(1, 12, look.word("Muscle"), size=SMALL), label(left - 8, 12, look.word("Sets"), "end", SMALL)]
     marks.append(label(right + 8, 12, look.word("Band"), size=SMALL))
     marks += [rule(look, left + t * scale, HEAD - 4, left + t * scale, foot, "grid") for t in at]
     for place, muscle in enumerate(muscles):
@@ -74,7 +74,7 @@ def bands_row(look: Look, muscle: Muscle, top: float, left: float, right: float,
         marks += [rule(look, ends[1], top + 1, ends[1], top + ROW - 3, "edge")] if high is not None else []
     fill = "solid" if muscle.band is not None else "none"
     marks.append(box(look, left, top + 5, muscle.sets * scale, ROW - 12, fill, "bar"))
-    marks.append(label(0, base, clipped(muscle.name, left - 36), bold=bold))
+    marks.append(label(1, base, clipped(muscle.name, left - 36, bold=bold), bold=bold))
     marks.append(label(left - 8, base, number(muscle.sets), "end", bold=bold))
     marks.append(label(right + 8, base, band_said(look, muscle), size=SMALL))
     return marks
@@ -138,7 +138,7 @@ def stacked(session: Timed) -> list[tuple[str, str, int]]:
 
 def time_row(look: Look, session: Timed, top: float, scale: float) -> list[str]:
     """One session: its title and length, its bar, and under each part wide enough its minutes and seconds."""
-    marks = [label(1, top + 11, clipped(session.title, look.width - 70), bold=True)]
+    marks = [label(1, top + 11, clipped(session.title, look.width - 76, bold=True), bold=True)]
     marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} {look.word('min')}", "end"))
     x = 1.0
     for _, fill, seconds in stacked(session):

@@ -45,7 +45,7 @@ def spoilt(handout: Handout, text: str, labels: bool = False) -> Handout:
 
 def _session(session: Session, text: str) -> Session:
     lines = tuple(_line(line, text) for line in session.lines)
-    return replace(session, title=text, place=text, warm_up=text, lines=lines)
+    return replace(session, title=f"{text} {session.number}", place=text, warm_up=text, lines=lines)
 
 
 def _line(line: CardLine, text: str) -> CardLine:

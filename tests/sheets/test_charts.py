@@ -9,6 +9,7 @@ from itertools import pairwise
 
 import pytest
 
+from setwright.catalogue.load import load_catalogue
 from setwright.solver.sheets.chart import bands_chart, curve_chart, side_by_side, time_chart
 from setwright.solver.sheets.drawing import Look, clipped, escaped, number, ticks
 
@@ -194,8 +195,14 @@ def test_ticks_numbers_and_clipping() -> None:
     assert ticks(3) == (0, 1, 2, 3) and ticks(250, 5) == (0, 50, 100, 150, 200, 250)
     assert [number(v) for v in (4.0, 4.5, -0.001, 1 / 3, 100)] == ["4", "4.5", "0", "0.33", "100"]
     assert clipped("Spinal erectors", 100) == "Spinal erectors" and clipped("m" * 300, 100).endswith("\u2026")
+    assert clipped("\u4e00" * 9, 60) == "\u4e00" * 4 + "\u2026" and clipped("anything", 0) == "\u2026"
     assert escaped('<a href="x">\'&') == "&lt;a href=&quot;x&quot;&gt;&#x27;&amp;"
 
 
 def test_the_same_values_give_the_same_bytes() -> None:
     assert bands_chart(ROWS) == CHARTS["bands"] and time_chart(SITTINGS) == CHARTS["time"]
+
+
+def test_no_muscle_of_the_catalogue_is_cut_short() -> None:
+    for muscle in load_catalogue().muscles.values():
+        assert muscle.name in texts(bands_chart((Row(muscle.name, 4.0, emphasis="priority"),)))
