@@ -47,7 +47,7 @@ def bands_chart(muscles: Sequence[Muscle], look: Look | None = None) -> str:
     Priority muscles stand in bold; a bar outside its band says so in words.
     """
     look = look or Look(key="bands")
-    left, right = 140.0, look.width - 80.0
+    left, right = 148.0, look.width - 80.0
     at = ticks(max([1.0, *(m.sets for m in muscles), *(edge for m in muscles for edge in m.band or () if edge)]))
     scale = (right - left) / at[-1]
     foot = HEAD + ROW * len(muscles) + 4
@@ -74,7 +74,7 @@ def bands_row(look: Look, muscle: Muscle, top: float, left: float, right: float,
         marks += [rule(look, ends[1], top + 1, ends[1], top + ROW - 3, "edge")] if high is not None else []
     fill = "solid" if muscle.band is not None else "none"
     marks.append(box(look, left, top + 5, muscle.sets * scale, ROW - 12, fill, "bar"))
-    marks.append(label(1, base, clipped(muscle.name, left - 36, bold=bold), bold=bold))
+    marks.append(label(1, base, clipped(muscle.name, left - 38, bold=bold), bold=bold))
     marks.append(label(left - 8, base, number(muscle.sets), "end", bold=bold))
     marks.append(label(right + 8, base, band_said(look, muscle), size=SMALL))
     return marks
