@@ -57,7 +57,7 @@ def bands_chart(muscles: Sequence[Muscle], look: Look | None = None) -> str:
     for place, muscle in enumerate(muscles):
         marks += bands_row(look, muscle, HEAD + ROW * place, left, right, scale)
     marks += axis(look, at, left, scale, foot, look.word("sets a week"))
-    marks += bands_key(look, foot + 42)
+    marks += bands_key(look, muscles, foot + 42)
     said = "; ".join(muscle_said(look, muscle) for muscle in muscles)
     return picture(look, foot + 50, look.word("Weekly sets of each muscle against its band"), said, marks)
 
@@ -80,17 +80,22 @@ def bands_row(look: Look, muscle: Muscle, top: float, left: float, right: float,
     return marks
 
 
-def bands_key(look: Look, base: float) -> list[str]:
-    """What the marks mean."""
-    return [
-        box(look, 0, base - 8, 16, 7, "solid", "key"),
-        label(21, base, look.word("sets"), size=SMALL),
-        box(look, 56, base - 10, 16, 11, "hatch", "key"),
-        label(77, base, look.word("band"), size=SMALL),
-        box(look, 116, base - 8, 16, 7, "none", "key"),
-        label(137, base, look.word("counted along"), size=SMALL),
-        label(222, base, look.word("Bold: priority"), size=SMALL, bold=True),
+def bands_key(look: Look, muscles: Sequence[Muscle], base: float) -> list[str]:
+    """What the marks mean; only marks that are drawn."""
+    marks = [
+        box(look, 1, base - 8, 16, 7, "solid", "key"),
+        label(22, base, look.word("sets"), size=SMALL),
+        box(look, 57, base - 10, 16, 11, "hatch", "key"),
+        label(78, base, look.word("band"), size=SMALL),
     ]
+    x = 117.0
+    if any(muscle.band is None for muscle in muscles):
+        marks.append(box(look, x, base - 8, 16, 7, "none", "key"))
+        marks.append(label(x + 21, base, look.word("counted along"), size=SMALL))
+        x = 223.0
+    if any(muscle.emphasis == "priority" for muscle in muscles):
+        marks.append(label(x, base, look.word("Bold: priority"), size=SMALL, bold=True))
+    return marks
 
 
 def band_said(look: Look, muscle: Muscle) -> str:
