@@ -71,7 +71,7 @@ def command(
     kept.all(folder_faults(folder, tuple(files.values()), force))
     kept.stop()
     assert handout is not None
-    own = replace(handout, document=document) if private else handout
+    own = replace(handout, document=document) if private and document is not None else handout
     made: dict[str, bytes] = {}
     for name in names:
         data = kept.of(partial(written, name, own if name == "json" else handout))

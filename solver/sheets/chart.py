@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import accumulate
 from typing import Protocol
 
 from setwright.solver.sheets.chart_curve import curve_chart
@@ -15,6 +16,9 @@ __all__ = ["Look", "bands_chart", "curve_chart", "side_by_side", "time_chart"]
 ROW, HEAD = 19.0, 24.0
 KINDS = (("warm-up", "none"), ("ramp-up", "dots"), ("lifting", "solid"), ("resting", "hatch"), ("change-over", "bars"))
 """A session's kinds of time in the order they are stacked, and how each is filled."""
+
+MOST_ROOMY = 5
+"""Up to so many sessions each part of a bar has its own figures; beyond, the key has those of the week."""
 
 
 class Muscle(Protocol):
@@ -118,19 +122,21 @@ def muscle_said(look: Look, muscle: Muscle) -> str:
 def time_chart(sessions: Sequence[Timed], look: Look | None = None) -> str:
     """Each session as one bar of its minutes, stacked by kind and told apart by hatching, with minutes and seconds."""
     look = look or Look(key="time")
+    dense = len(sessions) > MOST_ROOMY
+    left, right = (86.0, look.width - 66.0) if dense else (1.0, look.width - 1.0)
     at = ticks(max([60, *(session.seconds for session in sessions)]) / 60)
-    scale = (look.width - 2) / at[-1] / 60
-    height = 42.0
-    foot = 4 + height * len(sessions)
-    marks = [rule(look, 1 + t * scale * 60, 19, 1 + t * scale * 60, foot, "grid") for t in at]
+    scale = (right - left) / at[-1] / 60
+    high = 20.0 if dense else 42.0
+    foot = 4 + high * len(sessions)
+    marks = [rule(look, left + t * scale * 60, 4 if dense else 19, left + t * scale * 60, foot, "grid") for t in at]
     for place, session in enumerate(sessions):
-        marks += time_row(look, session, 4 + height * place, scale)
-    marks += axis(look, at, 1, scale * 60, foot, look.word("minutes"))
-    kinds = tuple(dict.fromkeys(kind for session in sessions for kind, _, _ in stacked(session)))
-    marks += time_key(look, kinds, foot + 42)
+        row = dense_row if dense else time_row
+        marks += row(look, session, 4 + high * place, left, scale)
+    marks += axis(look, at, left, scale * 60, foot, look.word("minutes"))
+    key = time_key(look, sessions, foot + 42, totals=dense)
     said = "; ".join(session_said(look, session) for session in sessions)
-    rows = (len(kinds) + 2) // 3
-    return picture(look, foot + 34 + 16 * rows, look.word("Where the minutes of each session go"), said, marks)
+    deep = foot + 50 + 16 * ((len(key) // 2 - 1) // (2 if dense else 3))
+    return picture(look, deep, look.word("Where the minutes of each session go"), said, marks + key)
 
 
 def stacked(session: Timed) -> list[tuple[str, str, int]]:
@@ -141,27 +147,45 @@ def stacked(session: Timed) -> list[tuple[str, str, int]]:
     return [(kind, known.get(kind, "back"), found[kind]) for kind in ordered if found[kind] > 0]
 
 
-def time_row(look: Look, session: Timed, top: float, scale: float) -> list[str]:
+def time_row(look: Look, session: Timed, top: float, left: float, scale: float) -> list[str]:
     """One session: its title and length, its bar, and under each part wide enough its minutes and seconds."""
-    marks = [label(1, top + 11, clipped(session.title, look.width - 76, bold=True), bold=True)]
+    marks = [label(left, top + 11, clipped(session.title, look.width - 76, bold=True), bold=True)]
     marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} {look.word('min')}", "end"))
-    x = 1.0
-    for _, fill, seconds in stacked(session):
-        wide = seconds * scale
-        marks.append(box(look, x, top + 15, wide, 10, fill, "part"))
-        if wide >= 26:
-            marks.append(label(x + wide / 2, top + 36, clock(seconds), "middle", SMALL))
-        x += wide
+    for _, fill, seconds, x in placed(session, left, scale):
+        marks.append(box(look, x, top + 15, seconds * scale, 10, fill, "part"))
+        if seconds * scale >= 26:
+            marks.append(label(x + seconds * scale / 2, top + 36, clock(seconds), "middle", SMALL))
     return marks
 
 
-def time_key(look: Look, kinds: Sequence[str], top: float) -> list[str]:
-    """What the fillings mean, three to a line."""
-    marks = []
-    for place, kind in enumerate(kinds):
-        x, y = (place % 3) * look.width / 3, top + 16 * (place // 3)
-        marks.append(box(look, x + 1, y - 9, 18, 10, dict(KINDS).get(kind, "back"), "key"))
-        marks.append(label(x + 24, y, clipped(look.word(kind), look.width / 3 - 26, SMALL), size=SMALL))
+def dense_row(look: Look, session: Timed, top: float, left: float, scale: float) -> list[str]:
+    """One session of many: title, bar and length on one line."""
+    marks = [label(1, top + 13, clipped(session.title, left - 7, bold=True), bold=True)]
+    marks.append(label(look.width - 1, top + 13, f"{clock(session.seconds)} {look.word('min')}", "end", SMALL))
+    return marks + [
+        box(look, x, top + 4, n * scale, 10, fill, "part") for _, fill, n, x in placed(session, left, scale)
+    ]
+
+
+def placed(session: Timed, left: float, scale: float) -> list[tuple[str, str, int, float]]:
+    """A session's kinds with their filling, seconds and where each begins."""
+    parts = stacked(session)
+    begins = accumulate((seconds for _, _, seconds in parts), initial=0)
+    return [(*part, left + begin * scale) for part, begin in zip(parts, begins, strict=False)]
+
+
+def time_key(look: Look, sessions: Sequence[Timed], top: float, totals: bool) -> list[str]:
+    """What the fillings mean, three to a line; with the minutes of all sessions, two to a line."""
+    marks: list[str] = []
+    found: dict[str, tuple[str, int]] = {}
+    for kind, fill, seconds in (part for session in sessions for part in stacked(session)):
+        found[kind] = (fill, found.get(kind, (fill, 0))[1] + seconds)
+    row = 2 if totals else 3
+    for place, (kind, (fill, seconds)) in enumerate(found.items()):
+        x, y = (place % row) * look.width / row, top + 16 * (place // row)
+        marks.append(box(look, x + 1, y - 9, 18, 10, fill, "key"))
+        said = f"{look.word(kind)}: {clock(seconds)} {look.word('min')}" if totals else look.word(kind)
+        marks.append(label(x + 24, y, clipped(said, look.width / row - 26, SMALL), size=SMALL))
     return marks
 
 

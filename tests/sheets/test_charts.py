@@ -130,6 +130,22 @@ def test_parts_are_as_long_as_their_seconds_and_touch() -> None:
     assert {"39:34 min", "30:00 min", "20:00", "8:34"} <= set(texts(CHARTS["time"]))
 
 
+def test_many_sessions_stand_on_one_line_each_and_the_key_has_the_weeks_figures() -> None:
+    week = time_chart(
+        tuple(
+            Sitting(f"Session {n}", *rest)
+            for n in range(3)
+            for rest in ((x.seconds, x.seconds_by_kind) for x in SITTINGS)
+        )
+    )
+    parts, scale = marked(week, "part"), (360 - 86 - 66) / 40 / 60
+    assert [float(part["width"]) for part in parts[:4]] == pytest.approx(
+        [n * scale for n in (300, 360, 514, 1200)], abs=0.02
+    )
+    assert len({part["y"] for part in parts}) == 6
+    assert {"lifting: 50:42 min", "warm-up: 24:00 min", "39:34 min"} <= set(texts(week))
+
+
 def test_each_kind_of_time_is_filled_in_its_own_way_and_named_in_the_key() -> None:
     fills = [part["fill"] for part in marked(CHARTS["time"], "part")]
     assert (

@@ -18,7 +18,7 @@ from xml.etree.ElementTree import Element
 import html5lib
 import pytest
 from handed import PAIRS, THREE, handed
-from hostile import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
+from unruly import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
 
 from setwright.solver.sheets.caution import SCREENING
 from setwright.solver.sheets.coach import Coach

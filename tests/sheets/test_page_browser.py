@@ -15,7 +15,7 @@ from typing import Any
 
 import pytest
 from handed import PAIRS, THREE, handed
-from hostile import LONG, MARKUP, TURNED, spoilt
+from unruly import LONG, MARKUP, TURNED, spoilt
 
 from setwright.solver.sheets.coach import Coach
 from setwright.solver.sheets.handout import Handout
