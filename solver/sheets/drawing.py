@@ -113,13 +113,24 @@ def rule(look: Look, x1: float, y1: float, x2: float, y2: float, role: str = "ru
     return f'<line class="{role}" {ends} stroke="{look.ink}" stroke-width="1"{faint}{dashes}/>'
 
 
+def axis(look: Look, at: Sequence[float], left: float, scale: float, foot: float, unit: str) -> list[str]:
+    """The line under a chart with its ticks, figures and unit."""
+    marks = [rule(look, left, foot, left + at[-1] * scale, foot, "axis")]
+    last = "end" if left + at[-1] * scale > look.width - 8 else "middle"
+    marks += [label(left, foot + 12, "0", size=SMALL)]
+    marks += [label(left + t * scale, foot + 12, f"{t:g}", "middle", SMALL) for t in at[1:-1]]
+    marks += [label(left + at[-1] * scale, foot + 12, f"{at[-1]:g}", last, SMALL)]
+    marks.append(label(left + at[-1] * scale, foot + 25, unit, "end", SMALL))
+    return marks
+
+
 def picture(look: Look, height: float, title: str, description: str, marks: Sequence[str]) -> str:
     """A whole `<svg>` with its title, its values in words, and the hatches that its marks use."""
     used = "".join(hatch(look, name) for name in HATCHES if any(f"url(#{look.key}-{name})" in m for m in marks))
     defs = f"<defs>{used}</defs>" if used else ""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(look.width)} {number(height)}" role="img"'
-        ' preserveAspectRatio="xMinYMin meet"'
+        ' direction="ltr" preserveAspectRatio="xMinYMin meet"'
         f' aria-labelledby="{look.key}-title {look.key}-desc" fill="{look.ink}" font-family="{escaped(look.family)}">'
         f'<title id="{look.key}-title">{escaped(title)}</title><desc id="{look.key}-desc">{escaped(description)}</desc>'
         f"{defs}{''.join(marks)}</svg>"

@@ -50,6 +50,7 @@ def handouts() -> dict[str, Handout]:
         "pairs": handed(PAIRS, Coach(paper="letter")),
         "full": full(handed(THREE, LETTERHEAD)),
         "full-letter": full(handed(THREE, replace(LETTERHEAD, paper="letter"))),
+        "right": replace(handed(PAIRS), coach=Coach(language="ar")),
         "long": spoilt(handed(THREE), LONG),
         "markup": spoilt(handed(PAIRS), MARKUP),
         "turned": spoilt(handed(PAIRS), TURNED),
@@ -112,12 +113,12 @@ CUT = """() => [...document.querySelectorAll('svg')].flatMap(svg => [...svg.quer
 
 
 @pytest.mark.parametrize("width", WIDTHS)
-@pytest.mark.parametrize("name", ["three", "pairs", "full", "long", "markup", "turned"])
+@pytest.mark.parametrize("name", ["three", "pairs", "full", "right", "long", "markup", "turned"])
 def test_nothing_overflows_speaks_or_leaves(browser: Any, files: dict[str, str], name: str, width: int) -> None:
     with Seen(browser, files[name], viewport={"width": width, "height": 800}) as seen:
         assert seen.page.evaluate("document.documentElement.scrollWidth") <= width
         assert seen.page.evaluate(OUTSIDE) == []
-        if name in ("three", "pairs", "full", "long"):
+        if name in ("three", "pairs", "full", "right", "long"):
             assert seen.page.evaluate(CUT) == []
         assert seen.said == []
         assert seen.asked == [files[name]]
