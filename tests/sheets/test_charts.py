@@ -222,3 +222,9 @@ def test_the_same_values_give_the_same_bytes() -> None:
 def test_no_muscle_of_the_catalogue_is_cut_short() -> None:
     for muscle in load_catalogue().muscles.values():
         assert muscle.name in texts(bands_chart((Row(muscle.name, 4.0, emphasis="priority"),)))
+
+
+def test_the_key_explains_only_what_is_drawn() -> None:
+    said = texts(bands_chart((Row("Chest", 4.0),)))
+    assert "band" in said and "counted along" not in said and "Bold: priority" not in said
+    assert {"counted along", "Bold: priority"} <= set(texts(CHARTS["bands"]))

@@ -296,3 +296,10 @@ def test_the_same_week_gives_the_same_bytes() -> None:
         for seed in ("0", "1")
     }
     assert len(digests) == 1
+
+
+@pytest.mark.parametrize(("language", "side"), [("ar", "rtl"), ("he-IL", "rtl"), ("en", "ltr"), ("arn", "ltr")])
+def test_a_language_written_from_the_right_turns_the_page_but_no_figures(language: str, side: str) -> None:
+    tree = read(handed(THREE, Coach(language=language)))
+    assert (tree.get("lang"), tree.get("dir")) == (language, side)
+    assert {svg.get("direction") for svg in all_of(tree, "svg")} == {"ltr"}
