@@ -74,7 +74,7 @@ def first_reason(view: View, names: Mapping[str, str]) -> str:
         many = len(wanted) > MOST_NAMED
         said = listed(f"{names[m]} {dose(view, m)}" for m in wanted[:MOST_NAMED])
         more = f", and {len(wanted) - MOST_NAMED} more" if many else ""
-        return f"You asked for these first, and they get the most care: {said}{more}."
+        return f"First come the muscles you asked for: {said}{more}."
     sought = [m.id for m in view.terms.muscles.values() if m.weight]
     if not sought:
         return "No muscle was asked for before another."
@@ -98,7 +98,9 @@ def minutes_reason(view: View, names: Mapping[str, str]) -> str:
     busy = [day.index for day in view.terms.days if view.on[day.index]]
     minutes = sum(whole_minutes(view.seconds(day)) for day in busy)
     sets = sum(line.sets for line in view.lines)
-    in_all = f"Your {minutes} minutes a week hold {sets} working sets in {len(busy)} session{'s' * (len(busy) != 1)}"
+    given = sum(day.minutes for day in view.terms.days)
+    used = f"{minutes} of your {given}" if minutes < given else f"Your {minutes}"
+    in_all = f"{used} minutes a week hold {sets} working sets in {len(busy)} session{'s' * (len(busy) != 1)}"
     aimed = [m for m in view.terms.muscles.values() if m.weight and m.low > 0]
     low = below(view)
     if not aimed:
