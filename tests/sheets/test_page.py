@@ -18,6 +18,7 @@ from xml.etree.ElementTree import Element
 import html5lib
 import pytest
 from handed import PAIRS, THREE, handed
+from hostile import NAMES, hostile
 from unruly import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
 
 from setwright.solver.sheets.caution import SCREENING
@@ -153,6 +154,13 @@ def test_hostile_texts_are_text(kind: str) -> None:
     assert set(tags) <= set(usual) and tags.count("script") == 1 and tags.count("style") == 1
     assert not [key for e in tree.iter() for key in e.attrib if str(key).startswith("on") or key == "autofocus"]
     assert {url for _, url in urls(tree) if not url.startswith("#")} <= {SCREENING}
+
+
+@pytest.mark.parametrize("name", NAMES)
+def test_the_names_that_every_sheet_must_bear_are_text(name: str) -> None:
+    tree = read(hostile(NAMES[name]))
+    assert len(all_of(tree, "script")) == len(all_of(tree, "style")) == 1 and not all_of(tree, "img")
+    assert {url for _, url in urls(tree) if not url.startswith("#")} == {SCREENING}
 
 
 @pytest.mark.parametrize("text", [MARKUP, QUOTES, LONG, TURNED])
