@@ -67,8 +67,7 @@ def cover(handout: Handout) -> dict[str, Any]:
     low, high = handout.interval
     return {
         "title": handout.title,
-        "week": handout.week,
-        "start": handout.start.isoformat() if handout.start else "",
+        "week": " · ".join(part for part in (handout.week, handout.start.isoformat() if handout.start else "") if part),
         "asked": handout.asked,
         "days": [day(handout, session) for session in handout.sessions],
         "chart": chart(handout),
@@ -129,7 +128,6 @@ def page(handout: Handout, session: Session, number: int, of: int) -> dict[str, 
 
 def row(handout: Handout, line: CardLine) -> dict[str, Any]:
     """One line of the card: what is printed in words, and how many boxes stand beside it."""
-    turn = line.label[1:]
     return {
         "label": line.label,
         "name": line.name,
@@ -140,8 +138,8 @@ def row(handout: Handout, line: CardLine) -> dict[str, Any]:
         "rir": line.rir,
         "rest": line.rest,
         "load": line.load,
-        "paired": bool(turn),
-        "joined": turn == "2",
+        "paired": bool(line.partner),
+        "joined": bool(line.partner) and line.label.endswith("2"),
     }
 
 
