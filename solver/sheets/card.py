@@ -8,6 +8,7 @@ from typing import Any
 from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.sheets.chart import Look, bands_chart, muscle_said
 from setwright.solver.sheets.handout import CardLine, Handout, Session
+from setwright.solver.sheets.hatching import drawn_out
 from setwright.solver.sheets.labels import LABELS
 from setwright.solver.sheets.words import listed
 
@@ -100,7 +101,7 @@ def look(handout: Handout) -> Look:
 
 def chart(handout: Handout) -> str:
     """Weekly sets of each muscle against its band, as SVG."""
-    return bands_chart(handout.muscles, look(handout))
+    return drawn_out(bands_chart(handout.muscles, look(handout)))
 
 
 def chart_said(handout: Handout) -> str:
