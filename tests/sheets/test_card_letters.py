@@ -57,7 +57,9 @@ def test_a_letter_that_cannot_be_drawn_is_named_with_its_place() -> None:
     with pytest.raises(LetterFault) as caught:
         fitted(values)
     first, second = (str(fault) for fault in caught.value.faults)
-    assert first.startswith("sessions: Monday: lines: A1: name: the card's typeface has no 'क' (DEVANAGARI LETTER KA, U+0915)")
+    assert first.startswith(
+        "sessions: Monday: lines: A1: name: the card's typeface has no 'क' (DEVANAGARI LETTER KA, U+0915)"
+    )
     assert "cue: the card's typeface has no '🙂' (SLIGHTLY SMILING FACE, U+1F642)" in second
     assert "Latin, Greek or Cyrillic" in first
     assert caught.value.exit_code == 1

@@ -1,4 +1,4 @@
-"""The card's PDF says what the handout says, a page a session, tagged, the same bytes each time, and text stays text."""
+"""The card's PDF says what the handout says, a page a session, tagged, byte for byte the same, and text stays text."""
 
 from __future__ import annotations
 
@@ -25,8 +25,8 @@ from setwright.solver.sheets.pdf import pdf
 SIX = "six-90"
 """Scenario 08: six days asked, eight lines a day, the last day left free."""
 COACH = Coach(
-    name="Harbour Street Strength",
-    lines=("12 Harbour Street", "coach@example.org"),
+    name="Example Street Strength",
+    lines=("1 Example Street", "coach@example.org"),
     review_weeks=4,
     start=date(2026, 1, 5),
 )
@@ -36,8 +36,8 @@ LONG = "Long " * 60
 UNBROKEN = "W" * 300
 HOSTILE = (
     "#let x = 1", "#panic()", "=1+1", "*a* _b_ $x^2$ `c` @ref <label>", "<script>alert(1)</script>",
-    "\\r\\nATTENDEE:mailto:x@example.org", "]#read(\"card.typ\")[", "// gone? /* gone? */", "- + 1. /", "\"}", "\u202eabc\u202c",
-    LONG, UNBROKEN,
+    "\\r\\nATTENDEE:mailto:x@example.org", "]#read(\"card.typ\")[", "// gone? /* gone? */", "- + 1. /", "\"}",
+    "\u202eabc\u202c", LONG, UNBROKEN,
 )  # fmt: skip
 
 
@@ -79,7 +79,15 @@ def test_every_line_is_on_its_sessions_page(name: str) -> None:
         assert pressed(f"{session.minutes} min") in text
         assert pressed(session.warm_up) in text
         for line in session.lines:
-            said = (line.label, line.name, line.setting, line.cue, f"{line.sets} x {line.reps}", line.rest, line.ramp_up)
+            said = (
+                line.label,
+                line.name,
+                line.setting,
+                line.cue,
+                f"{line.sets} x {line.reps}",
+                line.rest,
+                line.ramp_up,
+            )
             for part in (*said, line.technique[1:], line.partner, *line.swaps):
                 assert pressed(part) in text, part
 
@@ -95,7 +103,14 @@ def test_there_is_a_box_for_each_set(name: str) -> None:
 def test_every_page_has_its_head_and_foot(name: str) -> None:
     week = handed(name, COACH)
     for text in texts(printed(name))[1:]:
-        for said in (week.client, week.goal[1:], "Harbour Street Strength", "12 Harbour Street", week.caution, "2026-02-02"):
+        for said in (
+            week.client,
+            week.goal[1:],
+            "Example Street Strength",
+            "1 Example Street",
+            week.caution,
+            "2026-02-02",
+        ):
             assert pressed(said) in text, said
         assert pressed("0 1 2 3 4 5 6 7 8 9 10") in text
         assert "NOTES" in text
@@ -222,7 +237,9 @@ def test_the_same_bytes_in_any_process() -> None:
 def test_a_strange_name_is_only_text(name: str) -> None:
     """It neither runs, nor breaks the page, nor vanishes."""
     said = handed(PAIRS, LETTER)
-    strange = replace(said, sessions=(with_one(said.sessions[0], name), *said.sessions[1:]), client=name[:40], title=name)
+    strange = replace(
+        said, sessions=(with_one(said.sessions[0], name), *said.sessions[1:]), client=name[:40], title=name
+    )
     data = pdf(strange)
     found = texts(data)
     assert len(found) == 1 + len(busy(PAIRS))
@@ -293,7 +310,9 @@ def test_a_letter_it_cannot_draw_is_an_error_that_names_it() -> None:
     assert len(caught.value.faults) == 2 * sum(len(session.lines) for session in week.sessions)
 
 
-@pytest.mark.parametrize("said", ["Жим штанги лёжа", "Πιέσεις πάγκου", "Élévation latérale", "Bankdrücken ß ẞ", "Đẩy tạ"])
+@pytest.mark.parametrize(
+    "said", ["Жим штанги лёжа", "Πιέσεις πάγκου", "Élévation latérale", "Bankdrücken ß ẞ", "Đẩy tạ"]
+)
 def test_names_in_the_three_scripts_are_drawn(said: str) -> None:
     assert pressed(said) in texts(pdf(with_lines(handed(), lambda x: replace(x, name=said))))[1]
 
