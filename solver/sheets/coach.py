@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, time
+from datetime import time as TimeOfDay
 from types import MappingProxyType
 from typing import Any, Final, Literal
 
@@ -21,6 +22,7 @@ MOST_BYTES: Final = 200_000
 MOST_LETTERS: Final = 300
 MOST_LINES: Final = 6
 MOST_WEEKS: Final = 52
+MOST_REVISION: Final = 10_000
 MOST_ALARM: Final = 24 * 60
 LANGUAGE: Final = re.compile(r"[a-z]{2,3}(-[A-Za-z0-9]{2,8})*\Z")
 """The usual shape of a language tag (BCP 47, RFC 5646)."""
@@ -37,10 +39,12 @@ class Coach:
     """Said after the usual caution, never in its place."""
     paper: Paper = "a4"
     weeks: int = 1
+    revision: int = 0
+    """How often the calendar was written anew; said by option only."""
     start: date | None = None
     review_weeks: int | None = None
-    time: time = time(18, 0)
-    times: Mapping[str, time] = field(default_factory=lambda: MappingProxyType({}))
+    time: TimeOfDay = time(18, 0)
+    times: Mapping[str, TimeOfDay] = field(default_factory=lambda: MappingProxyType({}))
     """Weekday -> when its session starts, where that is not `time`."""
     alarm: int | None = None
     """Minutes before a session at which the calendar reminds; None: never."""
@@ -71,6 +75,20 @@ def parse_coach(data: bytes, catalogue: Catalogue, where: str = "coach.toml") ->
     return Coach(words=words, **found)
 
 
+def overlaid(coach: Coach, said: Mapping[str, str | None]) -> Coach:
+    """The coach with the options start, paper, weeks and revision laid over; raises UsageFault with every fault."""
+    reader = _Reader("")
+    acts = {"start": _Reader.day, "paper": _Reader.paper, "weeks": _Reader.weeks, "revision": _Reader.revision}
+    changes: dict[str, Any] = {}
+    for name, value in said.items():
+        if value is not None:
+            number = int(value) if re.fullmatch(r"\d{1,9}", value) else value
+            changes[name] = acts[name](reader, f"--{name}", number)
+    if reader.faults:
+        raise UsageFault(reader.faults)
+    return replace(coach, **changes)
+
+
 def _tables(data: bytes, where: str) -> dict[str, Any]:
     if len(data) > MOST_BYTES:
         raise UsageFault(Fault(where, "is larger than 200 kB, expected a page", "name the coach's own file"))
@@ -90,7 +108,7 @@ class _Reader:
         self.faults: list[Fault] = []
 
     def fault(self, path: str, said: str, remedy: str = "") -> None:
-        self.faults.append(Fault(f"{self.where}: {path}", said, remedy))
+        self.faults.append(Fault(f"{self.where}: {path}" if self.where else path, said, remedy))
 
     def known(self, name: str, names: Any, table: str = "") -> bool:
         if name in names:
@@ -137,6 +155,9 @@ class _Reader:
     def weeks(self, path: str, value: Any) -> int:
         return self.whole(path, value, 1, MOST_WEEKS)
 
+    def revision(self, path: str, value: Any) -> int:
+        return self.whole(path, value, 0, MOST_REVISION)
+
     def alarm(self, path: str, value: Any) -> int:
         return self.whole(path, value, 0, MOST_ALARM)
 
@@ -153,13 +174,13 @@ class _Reader:
             return ()
         return tuple(sorted({self.day(f"{path}[{place}]", one) for place, one in enumerate(value)}))
 
-    def time(self, path: str, value: Any) -> time:
+    def time(self, path: str, value: Any) -> TimeOfDay:
         """A time of day as TOML has it or in quotes, whole minutes."""
         found = value if isinstance(value, time) else None
         if isinstance(value, str) and re.fullmatch(r"([01]\d|2[0-3]):[0-5]\d", value):
             found = time.fromisoformat(value)
         if found is None or found.second or found.microsecond:
-            self.fault(path, f"got {str(value)!r}, expected a time such as \"18:00\"")
+            self.fault(path, f'got {str(value)!r}, expected a time such as "18:00"')
             return time(18, 0)
         return found
 
@@ -169,7 +190,7 @@ class _Reader:
             return {}
         return value
 
-    def times(self, path: str, value: Any) -> Mapping[str, time]:
+    def times(self, path: str, value: Any) -> Mapping[str, TimeOfDay]:
         rows = self.table(path, value).items()
         found = {day: self.time(f"{path}.{day}", at) for day, at in rows if self.known(day, WEEKDAYS, f"{path}.")}
         return MappingProxyType(found)

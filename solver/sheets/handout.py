@@ -18,6 +18,7 @@ from setwright.solver.reckoning.view import WHOLE, Line, View
 from setwright.solver.sheets.caution import CAUTION, CLEARANCE, clearance_needed
 from setwright.solver.sheets.coach import DEFAULT_COACH, Coach
 from setwright.solver.sheets.document import groups
+from setwright.solver.sheets.inert import one_line
 from setwright.solver.sheets.parts import seconds_by_kind
 from setwright.solver.sheets.planned import Planned, planned_of
 from setwright.solver.sheets.private import open_part
@@ -124,16 +125,22 @@ def handout_of(
     coach: Coach = DEFAULT_COACH,
     start: date | None = None,
     where: str = "week",
+    clearance_due: bool = True,
 ) -> Handout:
-    """The handout of a week's document; raises UsageFault with every fault, SetwrightError while clearance is due."""
+    """The handout of a week's document; raises UsageFault with every fault.
+
+    While its client needs a clearance that is not recorded it raises SetwrightError, unless `clearance_due` is
+    False: for a copy that stays with the coach.
+    """
     understood, week = read_week(document, catalogue, where)
-    refuse_uncleared(document, understood, catalogue, where)
+    if clearance_due:
+        refuse_uncleared(document, understood, catalogue, where)
     view = View(resolve(understood.brief, catalogue), week)
     planned = planned_of(document, view, where)
     brief, terms, start = understood.brief, view.terms, start or coach.start
     return Handout(
-        title=open_part(document, catalogue)["brief"]["title"] or UNTITLED,
-        client=brief.client.code,
+        title=one_line(open_part(document, catalogue)["brief"]["title"]) or UNTITLED,
+        client=one_line(brief.client.code),
         week=f"{coach.words['week']} 1",
         goal=goal_words(terms, coach),
         asked=asked_words(brief),
@@ -229,7 +236,7 @@ def card_line(
 
 
 def exercise_name(exercise: Exercise, coach: Coach) -> str:
-    return coach.exercises.get(exercise.id, exercise.name)
+    return one_line(coach.exercises.get(exercise.id, exercise.name))
 
 
 def place_words(terms: Terms, day: int) -> str:

@@ -61,6 +61,8 @@ LABELS: Final[Mapping[str, str]] = MappingProxyType(
         "muscles": "Muscles",
         "emphasis": "Emphasis",
         "band": "Band",
+        "band_from": "Band from",
+        "band_to": "Band to",
         "time": "Time",
         "nothing": "No exercises on this day",
         # emphases
