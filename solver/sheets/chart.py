@@ -47,7 +47,7 @@ def bands_chart(muscles: Sequence[Muscle], look: Look | None = None) -> str:
     Priority muscles stand in bold; a bar outside its band says so in words.
     """
     look = look or Look(key="bands")
-    left, right = 136.0, look.width - 66.0
+    left, right = 136.0, look.width - 80.0
     at = ticks(max([1.0, *(m.sets for m in muscles), *(edge for m in muscles for edge in m.band or () if edge)]))
     scale = (right - left) / at[-1]
     foot = HEAD + ROW * len(muscles) + 4
@@ -115,9 +115,9 @@ def time_chart(sessions: Sequence[Timed], look: Look | None = None) -> str:
     look = look or Look(key="time")
     at = ticks(max([60, *(session.seconds for session in sessions)]) / 60)
     scale = (look.width - 2) / at[-1] / 60
-    height = 50.0
+    height = 42.0
     foot = 4 + height * len(sessions)
-    marks = [rule(look, 1 + t * scale * 60, 20, 1 + t * scale * 60, foot, "grid") for t in at]
+    marks = [rule(look, 1 + t * scale * 60, 19, 1 + t * scale * 60, foot, "grid") for t in at]
     for place, session in enumerate(sessions):
         marks += time_row(look, session, 4 + height * place, scale)
     marks += axis(look, at, 1, scale * 60, foot, look.word("minutes"))
@@ -139,13 +139,13 @@ def stacked(session: Timed) -> list[tuple[str, str, int]]:
 def time_row(look: Look, session: Timed, top: float, scale: float) -> list[str]:
     """One session: its title and length, its bar, and under each part wide enough its minutes and seconds."""
     marks = [label(1, top + 11, clipped(session.title, look.width - 70), bold=True)]
-    marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} min", "end"))
+    marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} {look.word('min')}", "end"))
     x = 1.0
     for _, fill, seconds in stacked(session):
         wide = seconds * scale
-        marks.append(box(look, x, top + 17, wide, 12, fill, "part"))
+        marks.append(box(look, x, top + 15, wide, 10, fill, "part"))
         if wide >= 26:
-            marks.append(label(x + wide / 2, top + 40, clock(seconds), "middle", SMALL))
+            marks.append(label(x + wide / 2, top + 36, clock(seconds), "middle", SMALL))
         x += wide
     return marks
 

@@ -98,6 +98,7 @@ def picture(look: Look, height: float, title: str, description: str, marks: Sequ
     defs = f"<defs>{used}</defs>" if used else ""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(look.width)} {number(height)}" role="img"'
+        ' preserveAspectRatio="xMinYMin meet"'
         f' aria-labelledby="{look.key}-title {look.key}-desc" fill="{look.ink}" font-family="{escaped(look.family)}">'
         f'<title id="{look.key}-title">{escaped(title)}</title><desc id="{look.key}-desc">{escaped(description)}</desc>'
         f"{defs}{''.join(marks)}</svg>"

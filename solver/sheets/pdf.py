@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from typing import Any, Final
 
-from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.sheets.card import card
 from setwright.solver.sheets.handout import Handout
 from setwright.solver.sheets.letters import DATA, fitted
@@ -24,11 +23,8 @@ def pdf(handout: Handout) -> bytes:
 
 def typeset(values: dict[str, Any]) -> bytes:
     """The PDF of a card's values; they reach the template as data and are never read as markup."""
-    try:
-        import typst
-    except ImportError:
-        remedy = "install it: pip install 'setwright[pdf]'"
-        raise SetwrightError(Fault("pdf", "needs the package typst, which is not installed", remedy)) from None
+    import typst
+
     written: bytes = typst.compile(
         DATA / "card.typ",
         root=DATA,

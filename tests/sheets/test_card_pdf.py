@@ -18,6 +18,7 @@ from paper import fonts, opened, pressed, tags, texts
 from setwright.catalogue.faults import SetwrightError
 from setwright.solver.sheets.card import card, language
 from setwright.solver.sheets.coach import Coach
+from setwright.solver.sheets.formats import written
 from setwright.solver.sheets.handout import CardLine, Handout, handout_of
 from setwright.solver.sheets.letters import DATA, LetterFault
 from setwright.solver.sheets.pdf import pdf
@@ -338,4 +339,4 @@ def test_health_notes_are_nowhere_in_it() -> None:
 def test_without_typst_the_remedy_is_said(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setitem(sys.modules, "typst", None)
     with pytest.raises(SetwrightError, match=r"pip install 'setwright\[pdf\]'"):
-        pdf(handed())
+        written("pdf", handed())
