@@ -1,7 +1,8 @@
-"""Builds the pictures of docs/gallery: `python -m tests.gallery [FOLDER]`, from the fixed weeks under tests/sheets/weeks.
+"""Builds the pictures of docs/gallery out of fixed weeks: `python -m tests.gallery [FOLDER]`.
 
-The card is drawn with pdftoppm (Debian's poppler-utils), the page with chromium, the workbook with LibreOffice; a format
-or a tool that is not there is named and left out. No picture is made by the solver, so they change only with the sheets.
+The card is drawn with pdftoppm (Debian's poppler-utils), the page with chromium, the workbook with LibreOffice; a
+format or a tool that is not there is named and left out. The weeks are those of tests/sheets/weeks, never solved anew,
+so the pictures change only with the sheets.
 """
 
 from __future__ import annotations

@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
 from typing import Any
 
-from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.sheets.chart import Look, bands_chart, muscle_said
+from setwright.solver.sheets.dates import first_day, free
 from setwright.solver.sheets.handout import CardLine, Handout, Session
 from setwright.solver.sheets.hatching import drawn_out
 from setwright.solver.sheets.labels import LABELS
@@ -160,8 +159,8 @@ def details(handout: Handout, line: CardLine) -> list[dict[str, Any]]:
 
 
 def date_of(handout: Handout, session: Session) -> str:
-    """The day a session falls on, where the week's start and the weekday are both said."""
-    if handout.start is None or session.weekday is None:
+    """The day a session falls on; left to be written where the card serves more than one day, or the day is free."""
+    if handout.start is None or session.weekday is None or handout.coach.weeks > 1:
         return ""
-    monday: date = handout.start
-    return (monday + timedelta(days=WEEKDAYS.index(session.weekday))).isoformat()
+    day = first_day(session, handout, handout.start)
+    return "" if free(day, handout.coach) else day.isoformat()

@@ -147,6 +147,15 @@ def test_a_date_a_load_and_a_link_are_printed_where_there_are_any() -> None:
     assert {str(link["/A"]["/URI"]) for link in links} == {"https://example.org/how"}
 
 
+def test_a_date_is_left_to_be_written_where_the_card_serves_many_days() -> None:
+    def dates(coach: Coach) -> list[str]:
+        return [page["date"] for page in card(handed(THREE, coach))["sessions"]]
+
+    assert dates(COACH) == ["2026-01-05", "2026-01-07", "2026-01-09"]
+    assert dates(replace(COACH, holidays=(date(2026, 1, 7),))) == ["2026-01-05", "", "2026-01-09"]
+    assert dates(replace(COACH, weeks=4)) == dates(Coach()) == ["", "", ""]
+
+
 def test_a_link_that_is_no_web_address_stays_text() -> None:
     data = pdf(with_lines(handed(), lambda x: replace(x, link="javascript:alert(1)")))
     assert "javascript:alert(1)" in texts(data)[1]
