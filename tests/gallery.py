@@ -30,14 +30,19 @@ DOTS = 84
 
 @dataclass(frozen=True)
 class Shown:
-    """One week of the gallery: its file, the paper, and the pages of its card that are shown."""
+    """One week of the gallery: its file, the paper, the pages of its card that are shown, and the formats."""
 
     week: str
     paper: Literal["a4", "letter"]
     pages: tuple[int, ...]
+    formats: tuple[str, ...] = ("card",)
 
 
-SHOWN = (Shown("three-40", "a4", (1, 2)), Shown("pairs-private", "a4", (2,)), Shown("six-90", "letter", (1, 2)))
+SHOWN = (
+    Shown("three-40", "a4", (1, 2), ("card", "page", "workbook")),
+    Shown("pairs-private", "a4", (2,)),
+    Shown("six-90", "letter", (1, 2)),
+)
 FORMATS = {
     "card": ("setwright.solver.sheets.pdf", "pdf", "pdf"),
     "page": ("setwright.solver.sheets.page", "page", "html"),
@@ -80,10 +85,10 @@ def page_pictures(source: Path, shown: Shown, target: Path) -> None:
 
 
 def workbook_pictures(source: Path, shown: Shown, target: Path) -> None:
-    """The workbook's first sheet as it prints."""
+    """The workbook's first session as it prints; its page one is the week."""
     run("soffice", "--headless", "--convert-to", "pdf", "--outdir", source.parent, source)
     printed, name = source.with_suffix(".pdf"), target / f"workbook-{shown.week}"
-    run("pdftoppm", "-png", "-singlefile", "-r", str(DOTS), "-f", "1", "-l", "1", printed, name)
+    run("pdftoppm", "-png", "-singlefile", "-r", str(DOTS), "-f", "2", "-l", "2", printed, name)
 
 
 PICTURES: dict[str, Callable[[Path, Shown, Path], None]] = {
@@ -107,7 +112,7 @@ def build(target: Path, names: Iterable[str]) -> None:
     for name in names:
         module, function, ending = FORMATS[name]
         written: Callable[[Any], bytes] = getattr(importlib.import_module(module), function)
-        for shown in SHOWN:
+        for shown in (shown for shown in SHOWN if name in shown.formats):
             with tempfile.TemporaryDirectory() as folder:
                 source = Path(folder) / f"week.{ending}"
                 source.write_bytes(written(handout(shown)))
