@@ -30,7 +30,10 @@ def drawn() -> frozenset[int]:
 
 
 def plain(text: str) -> str:
-    """Text in composed form (Unicode NFC) on one line, without the characters that have no ink but steer a line."""
+    """Text in composed form (Unicode NFC) on one line, without the characters that have no ink but steer a line.
+
+    A letter that the typeface lacks but can build from its parts stays in parts.
+    """
     kept = (inked(letter) for letter in unicodedata.normalize("NFC", text))
     return " ".join("".join(kept).split())
 
@@ -39,7 +42,10 @@ def inked(letter: str) -> str:
     """A character as the card sets it: white space of any kind as a space, control characters as nothing."""
     if letter.isspace() or unicodedata.category(letter) in BREAKS:
         return " "
-    return "" if unicodedata.category(letter) in UNSEEN else letter
+    if unicodedata.category(letter) in UNSEEN:
+        return ""
+    parts = unicodedata.normalize("NFD", letter)
+    return parts if ord(letter) not in drawn() and drawn().issuperset(map(ord, parts)) else letter
 
 
 def fitted(value: Any, where: str = "") -> Any:

@@ -81,6 +81,7 @@ def test_half_a_pair_of_surrogates_is_named_and_printable() -> None:
         ("a\tb\u2028c\u00a0d", "a b c d"),
         ("nul\x00l\x1b[31m", "null[31m"),
         ("e\u0301pauler", "\u00e9pauler"),
+        ("\u04dc\u0443\u0439", "\u0416\u0308\u0443\u0439"),
         ("#let x = 1", "#let x = 1"),
         ("<script>&amp;", "<script>&amp;"),
     ],

@@ -262,8 +262,7 @@ def with_one(session, name: str):
     return replace(session, lines=(replace(first, name=name, swaps=(name, name), cue=name), *rest))
 
 
-@pytest.mark.parametrize("name", [LONG, UNBROKEN], ids=["words", "unbroken"])
-@pytest.mark.parametrize("coach", [COACH, LETTER], ids=["a4", "letter"])
+@pytest.mark.parametrize(("name", "coach"), [(LONG, COACH), (UNBROKEN, LETTER)], ids=["words-a4", "unbroken-letter"])
 def test_names_of_300_letters_everywhere_stay_on_their_page(name: str, coach: Coach) -> None:
     """Every name, swap, the goal, the kit, the client and the letterhead at once; nothing lies outside a page."""
     loud = replace(coach, name=name, lines=(name,) * 6)
