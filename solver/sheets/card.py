@@ -122,7 +122,7 @@ def page(handout: Handout, session: Session, number: int, of: int) -> dict[str, 
         "place": capital(session.place),
         "date": date_of(handout, session),
         "warm_up": session.warm_up,
-        "lines": [row(handout, line) for line in session.lines],
+        "rows": [row(handout, line) for line in session.lines],
     }
 
 
@@ -144,18 +144,18 @@ def row(handout: Handout, line: CardLine) -> dict[str, Any]:
 
 
 def details(handout: Handout, line: CardLine) -> list[dict[str, Any]]:
-    """What stands under an exercise's name, each with its label where it needs one; bare ones are left away."""
+    """What stands under an exercise's name, with a label where the card needs one; what is empty is left out."""
     words = handout.coach.words
     swaps = listed(line.swaps, words["or"])
     said = (
-        ("", line.setting, False),
-        ("", line.cue, False),
-        ("", capital(line.technique), True),
-        (words["pair"], line.partner, False),
-        (words["ramp_up"], line.ramp_up, False),
-        (words["swap"], swaps, False),
+        ("setting", "", line.setting),
+        ("cue", "", line.cue),
+        ("technique", "", capital(line.technique)),
+        ("pair", words["pair"], line.partner),
+        ("ramp_up", words["ramp_up"], line.ramp_up),
+        ("swap", words["swap"], swaps),
     )
-    return [{"label": label, "text": text, "strong": strong} for label, text, strong in said if text]
+    return [{"what": what, "label": label, "text": text} for what, label, text in said if text]
 
 
 def date_of(handout: Handout, session: Session) -> str:

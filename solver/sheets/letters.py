@@ -15,6 +15,10 @@ REMEDY: Final = "write it in Latin, Greek or Cyrillic letters, or hand the week 
 BREAKS: Final = ("Zl", "Zp", "Zs")
 UNSEEN: Final = ("Cc", "Cf")
 """Unicode's categories of control and format characters: line ends, joiners, marks that turn the writing around."""
+SILENT: Final = ("sessions", "rows", "details", "text")
+"""Names of the card's parts that say nothing about where a letter stands."""
+SAID_ELSEWHERE: Final = ("chart", "exercises")
+"""Parts whose every word stands in another part too, so that a fault is not named twice."""
 
 
 class LetterFault(SetwrightError):
@@ -78,7 +82,8 @@ def undrawn(value: Any, where: str) -> Iterator[Fault]:
                 yield Fault(where, f"the card's typeface has no {named(letter)}", REMEDY)
         case Mapping():
             for name, held in value.items():
-                yield from undrawn(held, joined(where, str(name)))
+                if name not in SAID_ELSEWHERE:
+                    yield from undrawn(held, where if name in SILENT else joined(where, str(name)))
         case Sequence():
             for place, held in enumerate(value, start=1):
                 yield from undrawn(held, joined(where, called(held, place)))
@@ -92,12 +97,9 @@ def named(letter: str) -> str:
 
 
 def called(value: Any, place: int) -> str:
-    """What a part of a list is called: its title or label where it has one, else its place."""
-    if isinstance(value, Mapping):
-        for key in ("title", "label"):
-            if value.get(key):
-                return str(value[key])
-    return str(place)
+    """What a part of a list is called: by what it is, its title or its label where it has one, else by its place."""
+    names = [value.get(key) for key in ("what", "title", "label")] if isinstance(value, Mapping) else []
+    return str(next((name for name in names if name), place))
 
 
 def joined(where: str, name: str) -> str:

@@ -53,15 +53,17 @@ def test_the_typeface_bears_a_name_of_its_own_and_its_licence(font) -> None:
 
 
 def test_a_letter_that_cannot_be_drawn_is_named_with_its_place() -> None:
-    values = {"sessions": [{"title": "Monday", "lines": [{"label": "A1", "name": "Press क", "cue": "up 🙂 up 🙂"}]}]}
+    rows = [{"label": "A1", "name": "Press क", "details": [{"what": "cue", "label": "", "text": "up 🙂 up 🙂"}]}]
     with pytest.raises(LetterFault) as caught:
-        fitted(values)
-    first, second = (str(fault) for fault in caught.value.faults)
-    assert first.startswith(
-        "sessions: Monday: lines: A1: name: the card's typeface has no 'क' (DEVANAGARI LETTER KA, U+0915)"
-    )
-    assert "cue: the card's typeface has no '🙂' (SLIGHTLY SMILING FACE, U+1F642)" in second
-    assert "Latin, Greek or Cyrillic" in first
+        fitted({"coach": {"lines": ["fine", "水"]}, "sessions": [{"title": "Monday", "rows": rows}]})
+    assert [str(fault) for fault in caught.value.faults] == [
+        f"{said}; write it in Latin, Greek or Cyrillic letters, or hand the week over as html"
+        for said in (
+            "coach: lines: 2: the card's typeface has no '水' (CJK UNIFIED IDEOGRAPH-6C34, U+6C34)",
+            "Monday: A1: name: the card's typeface has no 'क' (DEVANAGARI LETTER KA, U+0915)",
+            "Monday: A1: cue: the card's typeface has no '🙂' (SLIGHTLY SMILING FACE, U+1F642)",
+        )
+    ]
     assert caught.value.exit_code == 1
 
 

@@ -310,13 +310,22 @@ def test_the_template_reads_its_data_and_nothing_else() -> None:
     assert text.count("sys.inputs") == 1
 
 
-def test_a_letter_it_cannot_draw_is_an_error_that_names_it() -> None:
+def test_a_letter_it_cannot_draw_is_an_error_that_names_it_once_where_it_stands() -> None:
     week = with_lines(handed(), lambda x: replace(x, cue="\u6c34 and \u0915"))
     with pytest.raises(LetterFault) as caught:
         pdf(week)
-    first = str(caught.value.faults[0])
-    assert "Monday" in first and "CJK UNIFIED IDEOGRAPH-6C34" in first
-    assert len(caught.value.faults) == 2 * sum(len(session.lines) for session in week.sessions)
+    where = [fault.where for fault in caught.value.faults]
+    assert where == [f"{s.title}: {x.label}: cue" for s in week.sessions for x in s.lines for _ in range(2)]
+    assert "CJK UNIFIED IDEOGRAPH-6C34" in str(caught.value.faults[0])
+
+
+def test_a_name_that_stands_on_the_cover_too_is_faulted_once() -> None:
+    first, *rest = handed().sessions
+    line, *lines = first.lines
+    week = replace(handed(), sessions=(replace(first, lines=(replace(line, name="A\u0915"), *lines)), *rest))
+    with pytest.raises(LetterFault) as caught:
+        pdf(week)
+    assert [fault.where for fault in caught.value.faults] == ["Monday: A: name"]
 
 
 @pytest.mark.parametrize(
