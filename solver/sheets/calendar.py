@@ -20,7 +20,7 @@ MAKER: Final = "-//setwright//week//EN"
 
 
 def calendar(handout: Handout) -> bytes:
-    """The sessions as an iCalendar object; raises UsageFault where no start date is said.
+    """The sessions as an iCalendar object; raises UsageFault where no start date is said or no day is left.
 
     A session keeps its UID from one writing to the next as long as client, first calendar week and place in the week
     are the same, so that a calendar that took it in before updates it; `revision` raises SEQUENCE and DTSTAMP.
@@ -34,9 +34,11 @@ def calendar(handout: Handout) -> bytes:
     found.add("prodid", MAKER)
     found.add("version", "2.0")
     found.add("calscale", "GREGORIAN")
-    for session in handout.sessions:
-        if session.lines and held(session, handout, start):
-            found.add_component(event(session, handout, start))
+    kept = [session for session in handout.sessions if session.lines and held(session, handout, start)]
+    if not kept:
+        raise UsageFault(Fault("holidays", "no session is left for the calendar", "start later, or drop a holiday"))
+    for session in kept:
+        found.add_component(event(session, handout, start))
     return bytes(found.to_ical(sorted=False))
 
 

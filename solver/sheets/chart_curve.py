@@ -35,7 +35,7 @@ def curve_chart(
     def y_of(value: float) -> float:
         return foot - value * up_scale
 
-    marks = [label(0, 12, look.word(up), size=SMALL)]
+    marks = [label(1, 12, look.word(up), size=SMALL)]
     for t in ys:
         marks.append(rule(look, LEFT, y_of(t), x_of(xs[-1]), y_of(t), "axis" if t == 0 else "grid"))
         marks.append(label(LEFT - 5, y_of(t) + 4, f"{t:g}", "end", SMALL))

@@ -48,7 +48,7 @@ def name_row(look: Look, place: int, name: str) -> list[str]:
 
 def bars_row(look: Look, top: float, said: str, values: Sequence[float], scale: float) -> list[str]:
     """One row: its label, then a bar and a figure for each week."""
-    marks = [label(0, top + BAR * len(values) / 2 + 4, clipped(said, LEFT - 8))]
+    marks = [label(1, top + BAR * len(values) / 2 + 4, clipped(said, LEFT - 8))]
     for place, value in enumerate(values):
         y = top + BAR * place
         marks.append(box(look, LEFT, y + 1, value * scale, BAR - 2, FILLS[place], "bar"))

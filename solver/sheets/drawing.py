@@ -5,13 +5,16 @@ from __future__ import annotations
 import html
 import math
 import re
+import unicodedata
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from itertools import accumulate
 
 UNFIT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]")
 """What XML 1.0 forbids or discourages in text (W3C, XML 1.0 fifth edition, 2.2 Characters)."""
-LETTER = 0.52
-"""The mean width of a letter in a sans font, in parts of its size; common practice, no source."""
+LETTERS = (("iljI.,:;'|! ", 0.32), ("rtf()[]/-*", 0.42), ("cksvxyzJ", 0.57), ("mwMW@%", 0.98))
+"""Widths of letters in parts of their size, measured in DejaVu Sans, the widest sans in common use."""
+USUAL, CAPITAL, SQUARE, BOLDER = 0.64, 0.72, 1.0, 1.1
 SIZE, SMALL = 12.0, 10.5
 """Letter sizes, in units of the view box."""
 HATCHES = {
@@ -48,10 +51,28 @@ def number(value: float) -> str:
     return f"{round(value, 2) + 0.0:.2f}".rstrip("0").rstrip(".")
 
 
-def clipped(text: str, room: float, size: float = SIZE) -> str:
+def width_of(text: str, size: float = SIZE, bold: bool = False) -> float:
+    """About how wide a text is set, never much less than it is."""
+    return sum(map(letter_width, text)) * size * (BOLDER if bold else 1)
+
+
+def letter_width(letter: str) -> float:
+    """One letter's width in parts of its size; East Asian ones fill a square (Unicode UAX 11)."""
+    for letters, width in LETTERS:
+        if letter in letters:
+            return width
+    if unicodedata.east_asian_width(letter) in "WF":
+        return SQUARE
+    return CAPITAL if letter.isupper() or not letter.isalnum() else USUAL
+
+
+def clipped(text: str, room: float, size: float = SIZE, bold: bool = False) -> str:
     """Text short enough for its room, an ellipsis where it was cut; the whole text stands in the description."""
-    most = max(1, int(room / (size * LETTER)))
-    return text if len(text) <= most else text[: most - 1].rstrip() + "\u2026"
+    if width_of(text, size, bold) <= room:
+        return text
+    dots = width_of("\u2026", size, bold)
+    ends = accumulate(width_of(letter, size, bold) for letter in text)
+    return text[: sum(end + dots <= room for end in ends)].rstrip() + "\u2026"
 
 
 def step_of(highest: float, most: int = 6) -> float:
@@ -92,13 +113,24 @@ def rule(look: Look, x1: float, y1: float, x2: float, y2: float, role: str = "ru
     return f'<line class="{role}" {ends} stroke="{look.ink}" stroke-width="1"{faint}{dashes}/>'
 
 
+def axis(look: Look, at: Sequence[float], left: float, scale: float, foot: float, unit: str) -> list[str]:
+    """The line under a chart with its ticks, figures and unit."""
+    marks = [rule(look, left, foot, left + at[-1] * scale, foot, "axis")]
+    last = "end" if left + at[-1] * scale > look.width - 8 else "middle"
+    marks += [label(left, foot + 12, "0", size=SMALL)]
+    marks += [label(left + t * scale, foot + 12, f"{t:g}", "middle", SMALL) for t in at[1:-1]]
+    marks += [label(left + at[-1] * scale, foot + 12, f"{at[-1]:g}", last, SMALL)]
+    marks.append(label(left + at[-1] * scale, foot + 25, unit, "end", SMALL))
+    return marks
+
+
 def picture(look: Look, height: float, title: str, description: str, marks: Sequence[str]) -> str:
     """A whole `<svg>` with its title, its values in words, and the hatches that its marks use."""
     used = "".join(hatch(look, name) for name in HATCHES if any(f"url(#{look.key}-{name})" in m for m in marks))
     defs = f"<defs>{used}</defs>" if used else ""
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(look.width)} {number(height)}" role="img"'
-        ' preserveAspectRatio="xMinYMin meet"'
+        ' direction="ltr" preserveAspectRatio="xMinYMin meet"'
         f' aria-labelledby="{look.key}-title {look.key}-desc" fill="{look.ink}" font-family="{escaped(look.family)}">'
         f'<title id="{look.key}-title">{escaped(title)}</title><desc id="{look.key}-desc">{escaped(description)}</desc>'
         f"{defs}{''.join(marks)}</svg>"

@@ -18,7 +18,7 @@ from setwright.solver.reckoning.view import WHOLE, Line, View
 from setwright.solver.sheets.caution import CAUTION, CLEARANCE, clearance_needed
 from setwright.solver.sheets.coach import DEFAULT_COACH, Coach
 from setwright.solver.sheets.document import groups
-from setwright.solver.sheets.inert import one_line
+from setwright.solver.sheets.inert import one_line, web_link
 from setwright.solver.sheets.parts import seconds_by_kind
 from setwright.solver.sheets.planned import Planned, planned_of
 from setwright.solver.sheets.private import open_part
@@ -221,7 +221,7 @@ def card_line(
         name=exercise_name(e, coach),
         setting=e.setting,
         cue=e.cue,
-        link=e.link or None,
+        link=web_link(e.link),
         sets=entry.sets,
         reps=span(*entry.reps) + ("/side" if e.limb != "both" or e.alternating else ""),
         rir=entry.rir,

@@ -7,7 +7,7 @@ from typing import Final
 
 from setwright.solver.sheets.caution import SCREENING
 from setwright.solver.sheets.handout import CardLine, Handout, MuscleRow, Session
-from setwright.solver.sheets.inert import isolated
+from setwright.solver.sheets.inert import isolated, web_link
 from setwright.solver.sheets.words import clock, span
 
 _MARKS: Final = re.compile(r"([\\`*_\[\]<>|~&$]|://|(?<=www)\.|@)")
@@ -100,7 +100,8 @@ def details(line: CardLine, handout: Handout) -> list[str]:
         (words["swap"], f" {words['or']} ".join(line.swaps)),
     ]
     text = ". ".join(f"{inert(name)}: {inert(words_said)}" for name, words_said in said if words_said)
-    link = f" [{inert(words['link'])}](<{address(line.link)}>)" if line.link else ""
+    to = web_link(line.link)
+    link = f" [{inert(words['link'])}](<{address(to)}>)" if to else ""
     return [f"- **{inert(line.label)} {inert(line.name)}.** {text}{'.' if text else ''}{link}"]
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets.caution import SCREENING
 from setwright.solver.sheets.chart import bands_chart, curve_chart, side_by_side, time_chart
+from setwright.solver.sheets.chart_words import chart_words
 from setwright.solver.sheets.drawing import UNFIT, Look, number
 from setwright.solver.sheets.exercise_plan import embedded, exercise_plan
 
@@ -20,37 +21,9 @@ if TYPE_CHECKING:
     from setwright.solver.sheets.handout import Handout
 
 DATA: Final = Path(__file__).parent / "data"
+FROM_THE_RIGHT: Final = ("ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi")
+"""Languages usually written from right to left; common practice, no source."""
 PAPERS: Final = {"a4": "210mm 297mm", "letter": "8.5in 11in"}
-CHART_WORDS: Final = {
-    "Muscle": "muscle",
-    "Sets": "sets",
-    "Band": "band",
-    "sets": "sets",
-    "band": "band",
-    "below": "below",
-    "above": "above",
-    "from": "from",
-    "counted along": "counted_along",
-    "Bold: priority": "bold_priority",
-    "sets a week": "sets_a_week",
-    "warm-up": "warm_up",
-    "ramp-up": "ramp_up",
-    "lifting": "lifting",
-    "resting": "resting",
-    "change-over": "change_over",
-    "minutes": "minutes",
-    "min": "min",
-    "week index": "week_index",
-    "minutes a week": "minutes_a_week",
-    "bend at": "bend_at",
-    "Weekly sets of each muscle against its band": "bands_title",
-    "Where the minutes of each session go": "time_title",
-    "What a week's minutes buy": "what_minutes_buy",
-    "Side by side": "compared",
-}
-"""The charts' English words -> the coach's labels."""
-LOWER: Final = ("sets", "band", "warm-up", "ramp-up", "lifting", "resting", "change-over", "minutes", "week index")
-"""Words that stand inside a chart, where headings would shout."""
 
 
 @dataclass(frozen=True)
@@ -77,6 +50,7 @@ def page(handout: Handout, plots: Plots | None = None) -> bytes:
         coach=handout.coach,
         w=handout.coach.words,
         language=handout.coach.language,
+        side="rtl" if handout.coach.language.split("-")[0] in FROM_THE_RIGHT else "ltr",
         head=headed(handout),
         facts=facts(handout),
         style=Markup(house.get_template("page.css").render(paper=PAPERS[handout.coach.paper])),
@@ -151,11 +125,6 @@ def unbroken(text: str) -> str:
 def look_of(handout: Handout, key: str) -> Look:
     """A chart's look on the page: the page's ink and the coach's words."""
     return Look(key=key, words=chart_words(handout.coach.words))
-
-
-def chart_words(words: Mapping[str, str]) -> dict[str, str]:
-    """The charts' English words in the client's language."""
-    return {said: words[key].lower() if said in LOWER else words[key] for said, key in CHART_WORDS.items()}
 
 
 def plots_of(handout: Handout, plots: Plots) -> Sequence[tuple[str, Any]]:

@@ -1,53 +1,75 @@
-"""A handout whose every free text is one hostile text, for the formats that must keep it inert."""
+"""Names that try to be more than names, and a handout that carries one everywhere."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from types import MappingProxyType
 
-from setwright.solver.sheets.handout import CardLine, Handout, Session
-from setwright.solver.sheets.labels import LABELS
+from handed import handed
 
-MARKUP = "</script><script>alert(1)</script></style><img src=https://evil.example/x onerror=alert(2)>"
-QUOTES = '"onmouseover="alert(3)" \' autofocus onfocus=\'alert(4)'
-TEMPLATE = "{{ 7*7 }}{% raw %}${9*9}<%= 3 %>"
-TURNED = "\u202eevil\u202d\u2066x"
-LONG = "Wide-grip pulldown " + "m" * 281
-CONTROLS = "a\x00b\x0bc\x1bd\ufffee\ud800f"
-TEXTS = {
-    "markup": MARKUP,
-    "quotes": QUOTES,
-    "template": TEMPLATE,
-    "turned": TURNED,
-    "long": LONG,
-    "controls": CONTROLS,
+from setwright.solver.sheets.handout import Handout
+
+NAMES = {
+    "formula": "=1+1",
+    "command": "=cmd|' /C calc'!A0",
+    "plus": "+1",
+    "minus": "-2+3",
+    "at": "@SUM(A1:A9)",
+    "space before formula": "  \t=1+1",
+    "tab": "\t=1",
+    "line end": "a\r\n=1+1",
+    "guarded already": "'=1+1",
+    "full-width": "\uff1d1+1",
+    "html": "<script>alert(1)</script>",
+    "image": "![x](http://127.0.0.1/x.png)",
+    "link": "[x](javascript:alert(1)) <http://127.0.0.1/> http://127.0.0.1/ www.example.com",
+    "code": "`#let x = 1` $x$ #eval",
+    "table": "a | b | c",
+    "heading": "# A",
+    "attendee": "x\r\nATTENDEE:mailto:a@example.com",
+    "event": "x\nEND:VEVENT\nBEGIN:VEVENT",
+    "lone return": "x\rATTENDEE:mailto:a@example.com",
+    "separators": "x\u2028ATTENDEE:y\u2029z\u0085w\x0bv",
+    "control": "x\x00\x07\x1b[31my",
+    "right to left": "\u202egnp.exe\u2066 x",
+    "marks": "a\u200fb\u200ec",
+    "arabic": "\u0633\u0643\u0648\u0627\u062a",
+    "long": "long name " * 30,
+    "longer than a line": "w" * 300,
+    "entity": "&lt;b&gt; &amp; &#60;",
+    "quotes": "\"quoted\", 'and' ; semi: colon \\ back \\n slash",
+    "footer code": "&R&D &A",
+    "sheet name": "[a]:*?/\\b'",
+    "braces": "{0} {name} %s",
 }
 
 
-def spoilt(handout: Handout, text: str, labels: bool = False) -> Handout:
-    """The same week, every free text replaced; with `labels` the coach's words too."""
-    words = MappingProxyType(dict.fromkeys(LABELS, text)) if labels else handout.coach.words
-    return replace(
-        handout,
-        title=text,
-        client=text,
-        week=text,
-        goal=text,
-        sessions=tuple(_session(session, text) for session in handout.sessions),
-        muscles=tuple(replace(muscle, name=text) for muscle in handout.muscles),
-        why=(text, text, text),
-        left_out=(text, text),
-        caution=f"{handout.caution} {text}",
-        coach=replace(handout.coach, name=text, lines=(text, text), words=words),
-        made_by=text,
+def hostile(name: str) -> Handout:
+    """The fixed handout with a name in each place that words of others can reach."""
+    h = handed()
+    sessions = tuple(
+        replace(
+            session,
+            title=name,
+            place=name,
+            lines=tuple(
+                replace(x, name=name, setting=name, cue=name, technique=name, load=name, swaps=(name, name), link=name)
+                for x in session.lines
+            ),
+        )
+        for session in h.sessions
     )
-
-
-def _session(session: Session, text: str) -> Session:
-    lines = tuple(_line(line, text) for line in session.lines)
-    return replace(session, title=text, place=text, warm_up=text, lines=lines)
-
-
-def _line(line: CardLine, text: str) -> CardLine:
-    free = ("name", "setting", "cue", "link", "technique", "load", "ramp_up", "why", "partner")
-    return replace(line, swaps=(text, text), **dict.fromkeys(free, text))  # type: ignore[arg-type]
+    words = {**h.coach.words, "rest": name, "muscles": name, "week": name}
+    coach = replace(h.coach, name=name, lines=(name, name), caution=name, words=words)
+    muscles = tuple(replace(m, name=name) for m in h.muscles)
+    return replace(
+        h,
+        title=name,
+        client=name,
+        week=name,
+        goal=name,
+        sessions=sessions,
+        muscles=muscles,
+        coach=coach,
+        left_out=(name,),
+        why=(name, name, name),
+    )

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 import pytest
 
+from setwright.catalogue.load import load_catalogue
 from setwright.solver.sheets.chart import bands_chart, curve_chart, side_by_side, time_chart
 from setwright.solver.sheets.drawing import Look, clipped, escaped, number, ticks
 
@@ -129,6 +130,22 @@ def test_parts_are_as_long_as_their_seconds_and_touch() -> None:
     assert {"39:34 min", "30:00 min", "20:00", "8:34"} <= set(texts(CHARTS["time"]))
 
 
+def test_many_sessions_stand_on_one_line_each_and_the_key_has_the_weeks_figures() -> None:
+    week = time_chart(
+        tuple(
+            Sitting(f"Session {n}", *rest)
+            for n in range(3)
+            for rest in ((x.seconds, x.seconds_by_kind) for x in SITTINGS)
+        )
+    )
+    parts, scale = marked(week, "part"), (360 - 86 - 66) / 40 / 60
+    assert [float(part["width"]) for part in parts[:4]] == pytest.approx(
+        [n * scale for n in (300, 360, 514, 1200)], abs=0.02
+    )
+    assert len({part["y"] for part in parts}) == 6
+    assert {"lifting: 50:42 min", "warm-up: 24:00 min", "39:34 min"} <= set(texts(week))
+
+
 def test_each_kind_of_time_is_filled_in_its_own_way_and_named_in_the_key() -> None:
     fills = [part["fill"] for part in marked(CHARTS["time"], "part")]
     assert (
@@ -194,8 +211,14 @@ def test_ticks_numbers_and_clipping() -> None:
     assert ticks(3) == (0, 1, 2, 3) and ticks(250, 5) == (0, 50, 100, 150, 200, 250)
     assert [number(v) for v in (4.0, 4.5, -0.001, 1 / 3, 100)] == ["4", "4.5", "0", "0.33", "100"]
     assert clipped("Spinal erectors", 100) == "Spinal erectors" and clipped("m" * 300, 100).endswith("\u2026")
+    assert clipped("\u4e00" * 9, 60) == "\u4e00" * 4 + "\u2026" and clipped("anything", 0) == "\u2026"
     assert escaped('<a href="x">\'&') == "&lt;a href=&quot;x&quot;&gt;&#x27;&amp;"
 
 
 def test_the_same_values_give_the_same_bytes() -> None:
     assert bands_chart(ROWS) == CHARTS["bands"] and time_chart(SITTINGS) == CHARTS["time"]
+
+
+def test_no_muscle_of_the_catalogue_is_cut_short() -> None:
+    for muscle in load_catalogue().muscles.values():
+        assert muscle.name in texts(bands_chart((Row(muscle.name, 4.0, emphasis="priority"),)))

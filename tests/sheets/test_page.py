@@ -18,13 +18,14 @@ from xml.etree.ElementTree import Element
 import html5lib
 import pytest
 from handed import PAIRS, THREE, handed
-from hostile import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
+from unruly import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
 
 from setwright.solver.sheets.caution import SCREENING
+from setwright.solver.sheets.chart_words import CHART_WORDS
 from setwright.solver.sheets.coach import Coach
 from setwright.solver.sheets.handout import Handout
 from setwright.solver.sheets.labels import LABELS
-from setwright.solver.sheets.page import CHART_WORDS, Plots, openable, page
+from setwright.solver.sheets.page import Plots, openable, page
 
 BOTH = pytest.mark.parametrize("name", [THREE, PAIRS])
 PLOTS = Plots(
@@ -237,7 +238,7 @@ def test_the_coachs_words_replace_every_label() -> None:
     """Each label the page uses is asked of the coach's table: none of them stands in English in a page of numbers."""
     words = {name: f"W{place}" for place, name in enumerate(LABELS)}
     tree = read(replace(handed(), coach=replace(handed().coach, words=words, language="de-CH")), PLOTS)
-    assert tree.get("lang") == "de-CH"
+    assert (tree.get("lang"), tree.get("dir")) == ("de-CH", "ltr")
     said = text_of(tree)
     for name in ("glance", "why_week", "weekly_sets", "sets_reps", "how_hard", "notes", "caution", "bold_priority"):
         assert words[name] in said
@@ -249,7 +250,7 @@ def test_every_word_of_the_charts_has_a_label() -> None:
     folder = Path(page.__code__.co_filename).parent
     used = {
         said
-        for name in ("chart", "chart_curve", "chart_pairs")
+        for name in ("chart_bands", "chart_curve", "chart_pairs", "chart_time", "drawing")
         for said in re.findall(
             r'look\.word\(["\']([^"\']+)["\']\)', (folder / f"{name}.py").read_text(encoding="utf-8")
         )
