@@ -61,23 +61,21 @@ def command(
     said = {"start": start, "paper": paper, "weeks": weeks, "revision": revision}
     coach = kept.of(lambda: coach_of(coach_file, said, catalogue))
     kept.all(undated(names, coach))
-    document = kept.of(lambda: document_of(week))
-    handout = (
-        None
-        if document is None
-        else kept.of(lambda: handed(document, catalogue, coach, place_of(week), names, private))
-    )
+    read = kept.of(lambda: (document_of(week),))
+    handout = None if read is None else kept.of(lambda: handed(*read, catalogue, coach, place_of(week), names, private))
     files = {} if handout is None else {name: file_name(name, handout) for name in names}
     kept.all(folder_faults(folder, tuple(files.values()), force))
     kept.stop()
-    assert handout is not None
-    own = replace(handout, document=document) if private and document is not None else handout
+    assert handout is not None and read is not None
+    own = replace(handout, document=read[0]) if private else handout
     made: dict[str, bytes] = {}
     for name in names:
         data = kept.of(partial(written, name, own if name == "json" else handout))
         made |= {} if data is None else {files[name]: data}
     kept.stop()
     deliver_all(made, folder, force)
+    if read[0]["brief"].get("title") and not handout.document["brief"]["title"]:
+        say("note: the brief's title tells of health and is left out")
     if private:
         say("note: the json carries health notes (--private); it is not for the client's folder")
 

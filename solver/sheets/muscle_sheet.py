@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets.handout import Handout, MuscleRow
-from setwright.solver.sheets.week_sheet import LINE, lines_of, page, paragraph, text_of
+from setwright.solver.sheets.week_sheet import LINE, lines_of, page, paragraph, set_height, text_of
 
 if TYPE_CHECKING:
     from xlsxwriter import Workbook
@@ -25,7 +25,7 @@ def muscle_sheet(book: Workbook, sheet: Worksheet, handout: Handout, formats: Ma
         sheet.set_column(column, column, width)
     title = ", ".join(part for part in (handout.client, handout.week, words["weekly_sets"]) if part)
     head = paragraph(sheet, 0, last, title, formats["title"], letters * 0.6)
-    sheet.set_row(0, 22 * lines_of(title, letters * 0.6))
+    set_height(sheet, 0, 22 * lines_of(title, letters * 0.6))
     for column, name in enumerate(HEADINGS):
         sheet.write_string(head, column, text_of(words[name]), formats["head"])
     sheet.freeze_panes(head + 1, 1)
@@ -50,7 +50,7 @@ def muscle_row(sheet: Worksheet, row: int, m: MuscleRow, handout: Handout, forma
         else:
             sheet.write_number(row, column, value, number)
     sheet.write_string(row, 7, "{} to {}".format(*m.interval), number)
-    sheet.set_row(row, LINE * lines_of(m.name, WIDTHS[0]) + 1)
+    set_height(sheet, row, LINE * lines_of(m.name, WIDTHS[0]) + 1)
     return row + 1
 
 

@@ -15,9 +15,8 @@ TELLING: Final = ("caution", "injur", "rehab", "surgery", "clearance", "pain", "
 
 def open_part(document: Mapping[str, Any], catalogue: Catalogue) -> dict[str, Any]:
     """The document without cautions and clearance, and without titles, names and rules that would tell of them."""
-    brief = dict(document["brief"])
-    client = brief.get("client", {})
-    brief["client"] = {key: value for key, value in client.items() if key not in PRIVATE}
+    document = without_private(document)
+    brief = document["brief"]
     brief["title"] = unless_telling(brief.get("title", ""), catalogue)
     brief["rules"] = {key: value for key, value in brief.get("rules", {}).items() if key != "caution"}
     others = brief.get("other", [])
@@ -28,6 +27,13 @@ def open_part(document: Mapping[str, Any], catalogue: Catalogue) -> dict[str, An
         "assumed": [said for said in document.get("assumed", []) if not tells(said, catalogue)],
         "overridden": [row for row in document.get("overridden", []) if row.get("id") != "caution"],
     }
+
+
+def without_private(part: Any) -> Any:
+    """The same without any field that is private, however deep it stands."""
+    if isinstance(part, Mapping):
+        return {key: without_private(value) for key, value in part.items() if key not in PRIVATE}
+    return [without_private(value) for value in part] if isinstance(part, list) else part
 
 
 def unless_telling(text: str, catalogue: Catalogue) -> str:

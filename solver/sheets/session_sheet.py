@@ -8,16 +8,16 @@ from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets import log_sheet
 from setwright.solver.sheets.handout import CardLine, Handout, Session
-from setwright.solver.sheets.week_sheet import LINE, SMALL, lines_of, page, paragraph, text_of
+from setwright.solver.sheets.week_sheet import LINE, SMALL, lines_of, page, paragraph, set_height, text_of
 
 if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet
 
 Formats = Mapping[str, Any]
-PLANNED: Final = ("order", "exercise", "sets_reps", "rir", "rest", "technique", "load")
-WIDTHS: Final = (6, 38, 14, 5, 6, 18, 9)
-BOX: Final = 7.5
-NOTES: Final = 18
+PLANNED: Final = ("order", "exercise", "sets_reps", "rir", "rest", "load")
+WIDTHS: Final = (6, 36, 17, 5, 6, 9)
+BOX: Final = 7
+NOTES: Final = 15
 TALL: Final = 38
 """Points of the lowest row: a box that a pen can write in."""
 
@@ -29,7 +29,7 @@ def session_sheet(sheet: Worksheet, session: Session, handout: Handout, formats:
     letters = sum(WIDTHS) + 2 * sets * BOX + NOTES
     columns(sheet, sets, formats)
     row = paragraph(sheet, 1, notes, heading(session, handout), formats["title"], letters * 0.6)
-    sheet.set_row(row - 1, 22 * lines_of(heading(session, handout), letters * 0.6))
+    set_height(sheet, row - 1, 22 * lines_of(heading(session, handout), letters * 0.6))
     sheet.write_string(row - 1, notes + 1, f"{log_sheet.SESSION} {session.number} {session.weekday or ''}".strip())
     row = paragraph(sheet, row, notes, about(session, handout), formats["text"], letters)
     row = header(sheet, row, sets, handout, formats)
@@ -38,10 +38,10 @@ def session_sheet(sheet: Worksheet, session: Session, handout: Handout, formats:
         row = log_row(sheet, row, line, sets, formats)
     row = foot(sheet, row + 1, notes, handout, formats)
     for line in session.lines:
-        row = paragraph(sheet, row, notes, details(line, handout), formats["small"], letters * SMALL)
-    row = paragraph(sheet, row, notes, f"{handout.coach.words['rir_meaning']}.", formats["small"], letters * SMALL)
+        row = paragraph(sheet, row, notes, details(line, handout), formats["text"], letters)
+    row = paragraph(sheet, row, notes, f"{handout.coach.words['rir_meaning']}.", formats["text"], letters)
     caution = f"{handout.coach.words['caution']}: {handout.caution}"
-    row = paragraph(sheet, row, notes, caution, formats["small"], letters * SMALL)
+    row = paragraph(sheet, row, notes, caution, formats["text"], letters)
     sheet.set_landscape()
     page(sheet, handout, row - 1, notes, first_row=1)
 
@@ -106,29 +106,33 @@ def over(sheet: Worksheet, row: int, column: int, words: str, form: Any) -> None
 
 def log_row(sheet: Worksheet, row: int, line: CardLine, sets: int, formats: Formats) -> int:
     """One line with its boxes; those beyond its sets are hatched. The next row."""
-    named(sheet, row, line, formats)
-    doing = f"{line.sets} x {line.reps}"
-    for column, said in ((0, line.label), (2, doing), (4, line.rest), (5, line.technique), (6, line.load or "")):
-        sheet.write_string(row, column, text_of(said), formats["cell" if column == 5 else "middle"])
+    two_lines(sheet, row, 1, line.name, line.setting, formats, "name", "cell")
+    two_lines(sheet, row, 2, f"{line.sets} x {line.reps}", line.technique, formats, "plain", "middle")
+    for column, said in ((0, line.label), (4, line.rest), (5, line.load or "")):
+        sheet.write_string(row, column, text_of(said), formats["middle"])
     sheet.write_number(row, 3, line.rir, formats["middle"])
     for number in range(1, sets + 1):
         box(sheet, row, number, number <= line.sets, formats)
     notes = load_column(sets + 1)
     sheet.write_blank(row, notes, None, formats["cell"])
     sheet.write_string(row, notes + 1, line.exercise, formats["key"])
-    under = lines_of(line.setting, WIDTHS[1] * SMALL) if line.setting else 0
-    high = max(lines_of(line.name, WIDTHS[1] * 0.95) + under, lines_of(line.technique, WIDTHS[5]))
-    sheet.set_row(row, max(TALL, LINE * high))
+    named = lines_of(line.name, WIDTHS[1] * 0.85) + (lines_of(line.setting, WIDTHS[1]) if line.setting else 0)
+    asked = 1 + (lines_of(line.technique, WIDTHS[2] * SMALL) if line.technique else 0)
+    high = max(named, asked)
+    set_height(sheet, row, max(TALL, LINE * high))
     return row + 1
 
 
-def named(sheet: Worksheet, row: int, line: CardLine, formats: Formats) -> None:
-    """The exercise's name over its setting line."""
-    name, setting = text_of(line.name), text_of(line.setting)
-    if name and setting:
-        sheet.write_rich_string(row, 1, formats["name"], name, formats["under"], f"\n{setting}", formats["cell"])
+def two_lines(
+    sheet: Worksheet, row: int, column: int, over: str, under: str, formats: Formats, font: str, form: str
+) -> None:
+    """A cell with one text over another in small."""
+    first, second = text_of(over), text_of(under)
+    if first and second:
+        parts = (formats[font], first, formats["under"], f"\n{second}")
+        sheet.write_rich_string(row, column, *parts, formats[form])
     else:
-        sheet.write_string(row, 1, name or setting, formats["cell"])
+        sheet.write_string(row, column, first or second, formats[form])
 
 
 def box(sheet: Worksheet, row: int, number: int, asked: bool, formats: Formats) -> None:
@@ -163,11 +167,11 @@ def foot(sheet: Worksheet, row: int, notes: int, handout: Handout, formats: Form
         (log_sheet.REMARKS, words["notes"], formats["cell"], None),
     )
     for key, name, cell, valid in inputs:
-        sheet.merge_range(row, 4, row, at - 1, "", form)
-        sheet.write_string(row, 4, text_of(name), form)
+        sheet.merge_range(row, 2, row, at - 1, "", form)
+        sheet.write_string(row, 2, text_of(name), form)
         wide = valid is None
         sheet.merge_range(row, at, row, notes if wide else at + 1, "", cell)
-        sheet.set_row(row, TALL if wide else 20)
+        set_height(sheet, row, TALL if wide else 20)
         if valid:
             sheet.data_validation(row, at, row, at, valid)
         sheet.write_string(row, notes + 1, key)

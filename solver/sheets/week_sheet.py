@@ -14,11 +14,13 @@ if TYPE_CHECKING:
 
 PAPERS: Final = {"a4": 9, "letter": 1}
 """The file format's numbers of the two sizes (ECMA-376 part 1, pageSetup)."""
-WIDTHS: Final = (20, 12, 44, 14)
+WIDTHS: Final = (16, 9, 7, 18, 44)
 LINE: Final = 15
 """Points that one line of text takes."""
 SMALL: Final = 1.2
 """How many more letters of the small font fit."""
+NARROW: Final = frozenset("iljtfrI.,;:'!|-() ")
+TALLEST: Final = 409
 MOST_LETTERS: Final = 32_000
 """A cell holds a little more (32,767)."""
 
@@ -29,8 +31,18 @@ def text_of(words: str) -> str:
 
 
 def lines_of(text: str, letters: float) -> int:
-    """About how many lines a text takes where so many letters fit on one."""
-    return max(1, math.ceil(len(text) / max(letters, 1)))
+    """About how many lines a text takes where so many digits fit on one; a little too many, so that none is cut."""
+    return max(1, math.ceil(breadth(text) / max(letters, 1)))
+
+
+def breadth(text: str) -> float:
+    """About how broad a text is, in digits of its font (measured by eye on common sans fonts, no source)."""
+    return sum(0.55 if x in NARROW else 2 if x > "\u2e80" else 1.4 if x in "mwMW@%" else 0.95 for x in text)
+
+
+def set_height(sheet: Worksheet, row: int, points: float) -> None:
+    """A row's height, as high as a row may be at most."""
+    sheet.set_row(row, min(points, TALLEST))
 
 
 def paragraph(sheet: Worksheet, row: int, last: int, words: str, form: Any, letters: float) -> int:
@@ -38,7 +50,7 @@ def paragraph(sheet: Worksheet, row: int, last: int, words: str, form: Any, lett
     text = text_of(words)
     sheet.merge_range(row, 0, row, last, "", form)
     sheet.write_string(row, 0, text, form)
-    sheet.set_row(row, LINE * lines_of(text, letters))
+    set_height(sheet, row, LINE * lines_of(text, letters))
     return row + 1
 
 
@@ -56,10 +68,11 @@ def week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
     for column, width in enumerate(WIDTHS):
         sheet.set_column(column, column, width)
     row = 0
-    for line in filter(None, (handout.coach.name, *handout.coach.lines)):
-        row = paragraph(sheet, row, last, line, formats["text"], letters)
+    for place, line in enumerate((handout.coach.name, *handout.coach.lines)):
+        row = paragraph(sheet, row, last, line, formats["text" if place else "strong"], letters) if line else row
+    row += row > 0
     row = paragraph(sheet, row, last, f"{handout.title}: {handout.week}", formats["title"], letters * 0.6)
-    sheet.set_row(row - 1, 22 * lines_of(handout.title, letters * 0.6))
+    set_height(sheet, row - 1, 22 * lines_of(handout.title, letters * 0.6))
     row += 1
     for name, said in facts(handout):
         row = fact(sheet, row, name, said, formats)
@@ -91,21 +104,22 @@ def fact(sheet: Worksheet, row: int, name: str, said: str, formats: Mapping[str,
     sheet.write_string(row, 0, text_of(name), formats["strong"])
     sheet.merge_range(row, 1, row, len(WIDTHS) - 1, "", formats["text"])
     sheet.write_string(row, 1, text, formats["text"])
-    sheet.set_row(row, LINE * max(lines_of(text, sum(WIDTHS[1:])), lines_of(name, WIDTHS[0])))
+    set_height(sheet, row, LINE * max(lines_of(text, sum(WIDTHS[1:])), lines_of(name, WIDTHS[0])))
     return row + 1
 
 
 def sessions(sheet: Worksheet, row: int, handout: Handout, formats: Mapping[str, Any]) -> int:
-    """A row for each session: minutes, kit, how many exercises and sets; the next row."""
+    """A row for each session: minutes, sets, kit and exercises; the next row."""
     words = handout.coach.words
-    for column, name in enumerate(("session", "minutes", "kit", "sets")):
+    for column, name in enumerate(("session", "minutes", "sets", "kit", "exercise")):
         sheet.write_string(row, column, text_of(words[name]), formats["head"])
     for session in handout.sessions:
         row += 1
-        place = text_of(session.place if session.lines else words["nothing"])
-        sheet.write_string(row, 0, text_of(session.title), formats["cell"])
+        exercises = ", ".join(line.name for line in session.lines) or words["nothing"]
+        said = ((0, session.title), (3, session.place), (4, exercises))
+        for column, text in said:
+            sheet.write_string(row, column, text_of(text), formats["cell"])
         sheet.write_number(row, 1, session.minutes, formats["number"])
-        sheet.write_string(row, 2, place, formats["cell"])
-        sheet.write_number(row, 3, sum(line.sets for line in session.lines), formats["number"])
-        sheet.set_row(row, LINE * max(lines_of(place, WIDTHS[2]), lines_of(session.title, WIDTHS[0])) + 3)
+        sheet.write_number(row, 2, sum(line.sets for line in session.lines), formats["number"])
+        set_height(sheet, row, LINE * max(lines_of(text, 0.85 * WIDTHS[column]) for column, text in said) + 3)
     return row + 1

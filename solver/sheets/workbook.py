@@ -32,6 +32,7 @@ FORMATS: Final[Mapping[str, Mapping[str, Any]]] = {
     "beside": {"bold": True, "text_wrap": True, "valign": "vcenter", "align": "right", "indent": 1},
     "small": {"text_wrap": True, "valign": "top", "font_size": 9},
     "name": {"bold": True},
+    "plain": {"font_size": 11},
     "under": {"font_size": 9},
     "head": {"bold": True, "border": 1, "text_wrap": True, "valign": "vcenter", "align": "center", "pattern": 1},
     "cell": {"border": 1, "text_wrap": True, "valign": "vcenter", "indent": 1, "quote_prefix": True},

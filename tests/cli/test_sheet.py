@@ -121,6 +121,14 @@ def test_standard_input_is_read(run: Run, tmp_path: Path) -> None:
     assert run("sheet", "-", "--as", "md", "-o", str(tmp_path / "x"), given=b"{}").stderr.startswith("standard input")
 
 
+@pytest.mark.parametrize("given", ["null", "[]", "3", "{}", "", "{", '{"schema": "setwright.week/1"}'])
+def test_what_is_no_week_is_a_fault(given: str, run: Run, tmp_path: Path) -> None:
+    result = run("sheet", "-", "--as", "md", "-o", str(tmp_path / "out"), given=given)
+    assert result.exit_code == 2
+    assert result.stderr.startswith("standard input")
+    assert result.exception is None or isinstance(result.exception, SystemExit)
+
+
 def test_a_code_that_is_no_file_name_becomes_one(run: Run, tmp_path: Path) -> None:
     for code, name in (("../../etc/x", "etc-x"), ("", "client"), ("\u00fc\u0000/", "client"), ("a" * 300, "a" * 40)):
         said = document()
@@ -144,6 +152,7 @@ def noted() -> dict[str, Any]:
     said["brief"]["title"] = "After wrist trouble"
     said["brief"]["rules"] = {"caution": "off"}
     said["brief"]["other"] = [{"weekday": "wed", "regions": ["pull"], "name": "physio for wrist trouble"}]
+    said["later"] = {"history": [{"clearance": SAYS[1], "kept": 1}]}
     said["assumed"] += ["caution wrist: as the client says", "physio for wrist trouble on Wed: hard on the legs"]
     return said
 
@@ -160,6 +169,7 @@ def everything(path: Path) -> str:
 def test_health_notes_stand_in_no_file(run: Run, tmp_path: Path) -> None:
     result = run("sheet", saved(noted(), tmp_path), "--as", ",".join(MINE), "-o", str(tmp_path / "out"), *DATED)
     assert result.exit_code == 0, result.stderr
+    assert "title tells of health" in result.stderr
     files = sorted((tmp_path / "out").iterdir())
     assert len(files) == len(MINE)
     for file in files:

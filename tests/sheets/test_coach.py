@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import tomllib
 from datetime import date, time
+from pathlib import Path
 
 import pytest
 from handed import shipped
@@ -110,3 +112,10 @@ def test_every_fault_is_named_at_once() -> None:
 def test_a_file_that_is_no_toml_says_why(data: bytes, said: str) -> None:
     with pytest.raises(UsageFault, match=said):
         parse_coach(data, shipped())
+
+
+def test_the_example_of_the_docs_is_one() -> None:
+    page = (Path(__file__).parents[2] / "docs" / "sheets.md").read_text(encoding="utf-8")
+    block = page.split("```toml\n")[1].split("```")[0]
+    assert set(tomllib.loads(block)) == set(FIELDS)
+    assert parse_coach(block.encode(), shipped()).words["rest"] == "Pause"
