@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.sheets.chart import Look, bands_chart, muscle_said
+from setwright.solver.sheets.chart_words import chart_words
 from setwright.solver.sheets.dates import first_day, free
 from setwright.solver.sheets.handout import CardLine, Handout, Session
 from setwright.solver.sheets.hatching import drawn_out
-from setwright.solver.sheets.labels import LABELS
 from setwright.solver.sheets.words import listed
 
 TYPEFACE = "Setwright Sans"
@@ -70,6 +70,7 @@ def cover(handout: Handout) -> dict[str, Any]:
         "week": " · ".join(part for part in (handout.week, handout.start.isoformat() if handout.start else "") if part),
         "asked": handout.asked,
         "days": [day(handout, session) for session in handout.sessions],
+        "order": handout.coach.words["any_order"] if handout.any_order else "",
         "chart": chart(handout),
         "chart_said": chart_said(handout),
         "index": f"{handout.index:.0f}",
@@ -94,7 +95,7 @@ def day(handout: Handout, session: Session) -> dict[str, Any]:
 
 def look(handout: Handout) -> Look:
     """How the chart is drawn on paper: black, in the card's typeface, in the client's words."""
-    words = {english: handout.coach.words[label] for label, english in LABELS.items()}
+    words = chart_words(handout.coach.words)
     return Look(ink="#000000", family=TYPEFACE, width=CHART_WIDTH, key="bands", words=words)
 
 

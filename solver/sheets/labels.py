@@ -65,6 +65,7 @@ LABELS: Final[Mapping[str, str]] = MappingProxyType(
         "band_to": "Band to",
         "time": "Time",
         "nothing": "No exercises on this day",
+        "any_order": "The sessions may be done in any order.",
         # emphases
         "priority": "priority",
         "normal": "normal",

@@ -13,6 +13,7 @@ from functools import cache
 
 import pytest
 from handed import PAIRS, THREE, document, handed, shipped
+from hostile import NAMES, hostile
 from paper import fonts, opened, pressed, tags, texts
 
 from setwright.catalogue.faults import SetwrightError
@@ -20,7 +21,7 @@ from setwright.solver.sheets.card import card, language
 from setwright.solver.sheets.coach import Coach
 from setwright.solver.sheets.formats import written
 from setwright.solver.sheets.handout import CardLine, Handout, handout_of
-from setwright.solver.sheets.letters import DATA, LetterFault
+from setwright.solver.sheets.letters import DATA, LetterFault, plain
 from setwright.solver.sheets.pdf import pdf
 
 SIX = "six-90"
@@ -35,11 +36,10 @@ LETTER = replace(COACH, paper="letter")
 EACH = pytest.mark.parametrize("name", [THREE, PAIRS, SIX])
 LONG = "Long " * 60
 UNBROKEN = "W" * 300
-HOSTILE = (
-    "#let x = 1", "#panic()", "=1+1", "*a* _b_ $x^2$ `c` @ref <label>", "<script>alert(1)</script>",
-    "\\r\\nATTENDEE:mailto:x@example.org", "]#read(\"card.typ\")[", "// gone? /* gone? */", "- + 1. /", "\"}",
-    "\u202eabc\u202c", LONG, UNBROKEN,
-)  # fmt: skip
+MARKUP = ("#panic()", "*a* _b_ $x^2$ `c` @ref <label>", ']#read("card.typ")[', "// gone? /* gone? */", "- + 1. /", '"}')
+"""What typst would take for more than text, beside the names that every format is tried with."""
+UNDRAWN = ("full-width", "arabic")
+HOSTILE = (*(name for key, name in NAMES.items() if key not in UNDRAWN), *MARKUP)
 
 
 @cache
@@ -147,6 +147,12 @@ def test_a_date_a_load_and_a_link_are_printed_where_there_are_any() -> None:
     assert {str(link["/A"]["/URI"]) for link in links} == {"https://example.org/how"}
 
 
+def test_an_order_left_open_is_said_on_the_cover() -> None:
+    said = pressed(COACH.words["any_order"])
+    assert said in texts(pdf(replace(handed(), any_order=True)))[0]
+    assert said not in texts(printed(THREE))[0]
+
+
 def test_a_date_is_left_to_be_written_where_the_card_serves_many_days() -> None:
     def dates(coach: Coach) -> list[str]:
         return [page["date"] for page in card(handed(THREE, coach))["sessions"]]
@@ -243,23 +249,20 @@ def test_the_same_bytes_in_any_process() -> None:
     assert len(found) == 1
 
 
-@pytest.mark.parametrize("name", HOSTILE, ids=lambda text: text[:12])
+@pytest.mark.parametrize("name", HOSTILE, ids=lambda text: repr(text[:14]))
 def test_a_strange_name_is_only_text(name: str) -> None:
-    """It neither runs, nor breaks the page, nor vanishes."""
-    said = handed(PAIRS, LETTER)
-    strange = replace(
-        said, sessions=(with_one(said.sessions[0], name), *said.sessions[1:]), client=name[:40], title=name
-    )
-    data = pdf(strange)
-    found = texts(data)
-    assert len(found) == 1 + len(busy(PAIRS))
-    shown = pressed(name.translate(dict.fromkeys(map(ord, "\u202e\u202c"))))
-    assert shown in found[0] and shown in found[1]
+    """In every place that words of others reach it neither runs, nor breaks the page, nor vanishes."""
+    data = pdf(hostile(name))
+    found, shown = texts(data), pressed(plain(name))
+    assert len(found) == 1 + len(busy(THREE))
+    assert all(text.count(shown) >= 20 for text in found)
+    assert not any(page.get("/Annots") for page in opened(data).pages)
 
 
-def with_one(session, name: str):
-    first, *rest = session.lines
-    return replace(session, lines=(replace(first, name=name, swaps=(name, name), cue=name), *rest))
+@pytest.mark.parametrize("key", UNDRAWN)
+def test_a_strange_name_that_cannot_be_drawn_is_refused(key: str) -> None:
+    with pytest.raises(LetterFault, match="the card's typeface has no"):
+        pdf(hostile(NAMES[key]))
 
 
 @pytest.mark.parametrize(("name", "coach"), [(LONG, COACH), (UNBROKEN, LETTER)], ids=["words-a4", "unbroken-letter"])
