@@ -40,6 +40,9 @@ LABELS: Final[Mapping[str, str]] = MappingProxyType(
         "warm_up": "Warm-up",
         "ramp_up": "Ramp-up",
         "how_hard": "How hard, 0-10",
+        "easiest": "no effort",
+        "hardest": "as hard as can be",
+        "took": "Minutes taken",
         "notes": "Notes",
         "date": "Date",
         "caution": "Caution",
@@ -62,6 +65,7 @@ LABELS: Final[Mapping[str, str]] = MappingProxyType(
         "band_to": "Band to",
         "time": "Time",
         "nothing": "No exercises on this day",
+        "any_order": "The sessions may be done in any order.",
         # emphases
         "priority": "priority",
         "normal": "normal",
