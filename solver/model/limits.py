@@ -47,7 +47,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             theme_nodes=1,
             leap_nodes=0,
             finish_nodes=0,
-            seconds=60.0,
+            seconds=120.0,
         ),
         "normal": Limits(
             "normal",
@@ -58,7 +58,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             theme_nodes=8,
             leap_nodes=1,
             finish_nodes=600,
-            seconds=120.0,
+            seconds=300.0,
         ),
         "thorough": Limits(
             "thorough",
@@ -69,7 +69,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             theme_nodes=200,
             leap_nodes=400,
             finish_nodes=5000,
-            seconds=600.0,
+            seconds=1800.0,
         ),
     }
 )
