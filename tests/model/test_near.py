@@ -26,7 +26,7 @@ LONGER: dict[str, Any] = {"days": days("mon thu", 35), "equipment": "home-dumbbe
 TINY: dict[str, Any] = {
     "days": days("mon thu", 12),
     "equipment": "bands",
-    "avoid": only("band-curl", "band-side-raise", "push-up"),
+    "avoid": only("band-curl", "push-up"),
     "techniques": False,
     "client": {"experience": "intermediate"},
 }
