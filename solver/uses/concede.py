@@ -9,16 +9,19 @@ from setwright.solver.brief.schema import Brief
 from setwright.solver.model.first import first_week
 from setwright.solver.plan import Clash
 from setwright.solver.reckoning.audit import Audit
+from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.uses.arithmetic import arithmetic
-from setwright.solver.uses.fewer_sets import set_mends
+from setwright.solver.uses.fewer_sets import asked, lowered, set_mends
 from setwright.solver.uses.mend import Case, Mend
-from setwright.solver.uses.more_time import time_mends
+from setwright.solver.uses.more_time import more_times, time_mends
 from setwright.solver.uses.other_lifts import choice_mends
 
 MINUTE = 0.2
 """Index points that a minute more a week weighs in the ranking (convention)."""
 KIND = {"kit": 3.0, "pin": 1.0, "movement": 1.0, "rule": 2.0, "goal": 2.0, "weekdays": 1.0}
 """Index points that a kind of concession weighs besides in the ranking (convention)."""
+FEW = 3
+"""With fewer concessions than these, more time and fewer sets are tried together."""
 MOST = 6
 """Concessions kept."""
 
@@ -59,8 +62,11 @@ def concede(clash: Clash) -> Conceded:
     so they are good to about a point. The same clash gives the same concessions.
     """
     case = Case(clash.terms, clash.conflicts)
-    found = [c for c in (solved(case, mend) for mend in distinct(mends(case))) if c is not None]
-    return Conceded(arithmetic(clash.terms), ranked(found)[:MOST])
+    found = list(distinct(mends(case)))
+    if len(found) < FEW:
+        found += together(case)
+    weeks = [solved(case, mend) for mend in found]
+    return Conceded(arithmetic(clash.terms), ranked([c for c in weeks if c is not None])[:MOST])
 
 
 def mends(case: Case) -> Iterator[Mend]:
@@ -68,6 +74,17 @@ def mends(case: Case) -> Iterator[Mend]:
     yield from choice_mends(case)
     yield from set_mends(case)
     yield from time_mends(case)
+
+
+def together(case: Case) -> Iterator[Mend]:
+    """More time and then the least equal reduction of every lower end."""
+    if not case.about("exact-band"):
+        return
+    for base in more_times(case):
+        rest = Case(resolve(base.brief, case.catalogue), case.conflicts)
+        for mend in lowered(rest, tuple(asked(rest, "at_least"))):
+            words = f"{base.words}, and {mend.words}"
+            yield Mend("sets", words, mend.brief, base.minutes, mend.sets)
 
 
 def distinct(found: Iterator[Mend]) -> Iterator[Mend]:

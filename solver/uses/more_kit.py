@@ -31,8 +31,14 @@ def missing(case: Case, lifts: list[Exercise], all_of_them: bool) -> list[tuple[
         lacks = [frozenset().union(*lacks)]
     able = {lack for lack in lacks if lack}
     least = [lack for lack in able if not any(other < lack for other in able)]
-    portable = {i.id for i in case.catalogue.items.values() if i.place == "portable"}
-    return sorted((tuple(sorted(lack)) for lack in least), key=lambda s: (len(s), sum(i not in portable for i in s), s))
+    return sorted(
+        (tuple(sorted(lack)) for lack in least), key=lambda items: (len(items), [burden(case, i) for i in items])
+    )
+
+
+def burden(case: Case, item: str) -> tuple[int, str]:
+    """How much it is to add an item: carried, a place to lift at, a station."""
+    return ("portable", "place", "fixed").index(case.catalogue.items[item].place), item
 
 
 def with_items(case: Case, items: tuple[str, ...]) -> Brief | None:

@@ -10,11 +10,14 @@ from setwright.solver.uses.mend import Case, Mend, least
 
 MOST_MINUTES = 60
 """Minutes more a session beyond which more time is not offered (convention)."""
+HALF_HOUR = 30
 ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh")
 
 
 def time_mends(case: Case) -> Iterator[Mend]:
-    """Every concession of time that frees the brief."""
+    """Every concession of time that frees the brief; none where a wish clashes with nothing but the kit or its lift."""
+    if len(case.conflicts) < 2:
+        return
     if case.about("day-minutes"):
         yield from longer(case)
         yield from in_less_time(case)
@@ -23,19 +26,31 @@ def time_mends(case: Case) -> Iterator[Mend]:
 
 
 def longer(case: Case) -> Iterator[Mend]:
-    """The fewest minutes more for every session; on weeks of several days also for the longest one alone."""
-    days = case.brief.days
+    """The fewest minutes more for every session."""
+    found = least(lambda minutes: all_longer(case, minutes), MOST_MINUTES, case.possible)
+    if found:
+        yield from given(case, found)
 
-    def all_longer(minutes: int) -> Brief | None:
-        most = int(LIMITS["minutes"][1])
-        changed = tuple(d.model_copy(update={"minutes": min(most, d.minutes + minutes)}) for d in days)
-        return case.changed(days=changed)
 
-    found = least(all_longer, MOST_MINUTES, case.possible)
-    brief = all_longer(found) if found else None
-    if found and brief is not None:
-        which = "each session" if len(days) > 1 else "the session"
-        yield Mend("minutes", f"give {which} {counted(found, 'minute')} more", brief, found * len(days))
+def all_longer(case: Case, minutes: int) -> Brief | None:
+    """The brief with so many minutes more for every session."""
+    most = int(LIMITS["minutes"][1])
+    days = tuple(d.model_copy(update={"minutes": min(most, d.minutes + minutes)}) for d in case.brief.days)
+    return case.changed(days=days)
+
+
+def given(case: Case, minutes: int) -> Iterator[Mend]:
+    """So many minutes more for every session, whether or not that is enough."""
+    brief, count = all_longer(case, minutes), len(case.brief.days)
+    if brief is not None:
+        which = "each session" if count > 1 else "the session"
+        yield Mend("minutes", f"give {which} {counted(minutes, 'minute')} more", brief, minutes * count)
+
+
+def more_times(case: Case) -> Iterator[Mend]:
+    """Time to give together with something else: half an hour a session, or a further day."""
+    yield from given(case, HALF_HOUR)
+    yield from a_day(case)
 
 
 def in_less_time(case: Case) -> Iterator[Mend]:
@@ -54,6 +69,11 @@ def in_less_time(case: Case) -> Iterator[Mend]:
 
 
 def another_day(case: Case) -> Iterator[Mend]:
+    """One day more, where it frees the brief."""
+    yield from (mend for mend in a_day(case) if case.possible(mend.brief))
+
+
+def a_day(case: Case) -> Iterator[Mend]:
     """One day more, on the weekday furthest from the others, as long as the longest day."""
     days = case.brief.days
     if len(days) >= len(WEEKDAYS):
@@ -62,10 +82,9 @@ def another_day(case: Case) -> Iterator[Mend]:
     weekday = None if case.brief.any_order else furthest([d.weekday for d in days])
     day = like.model_copy(update={"weekday": weekday, "focus": None})
     brief = case.changed(days=(*days, day))
-    if brief is not None and case.possible(brief):
+    if brief is not None:
         on = f" on {name_of(weekday)}" if weekday else ""
-        words = f"add a {ORDINALS[len(days)]} day{on}, {day.minutes} minutes"
-        yield Mend("day", words, brief, day.minutes)
+        yield Mend("day", f"add a {ORDINALS[len(days)]} day{on}, {day.minutes} minutes", brief, day.minutes)
 
 
 def furthest(taken: list[str | None]) -> str:
