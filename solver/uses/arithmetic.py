@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.brief.schema import Pin
 from setwright.solver.reckoning.options import Option, options_of
-from setwright.solver.reckoning.rules.pinned import pin_words
+from setwright.solver.reckoning.rule import some_sets
 from setwright.solver.reckoning.terms import DayTerms, Terms
+from setwright.solver.uses.more_time import name_of
 
 
 def arithmetic(terms: Terms) -> tuple[str, ...]:
@@ -73,16 +75,21 @@ def sets_a_minute(option: Option, exercise: Exercise, asked: dict[str, float]) -
 
 def pin_times(terms: Terms) -> Iterator[str]:
     """Pins of one day that take longer than the day, at the shortest rests."""
+    exercises = terms.catalogue.exercises
     for day in terms.days:
         pins = [pin for pin in terms.brief.pins if pin.day and pin.day == day.weekday]
         seconds = 0.0
         for pin in pins:
-            exercise = terms.catalogue.exercises[pin.exercise]
-            fitting = [o.half_seconds / 2 for o in options_of(terms, exercise, day) if pin.sets in (None, o.sets)]
+            options = options_of(terms, exercises[pin.exercise], day)
+            fitting = [o.half_seconds / 2 for o in options if pin.sets in (None, o.sets)]
             seconds += min(fitting, default=0.0)
         if pins and seconds / 60 > minutes_left(day):
-            words = ", ".join(pin_words(pin).removeprefix("pin ").removesuffix(f" on {day.weekday}") for pin in pins)
+            words = ", ".join(exercises[pin.exercise].name.lower() + said_sets(pin) for pin in pins)
             yield (
-                f"{day.name}: {words} take {seconds / 60:.0f} min at the shortest rests, ramp-up left aside; after the "
-                f"warm-up the day has {minutes_left(day):.0f}."
+                f"{name_of(day.weekday)}: {words} take {seconds / 60:.0f} min at the shortest rests, ramp-up left "
+                f"aside; after the warm-up the day has {minutes_left(day):.0f}."
             )
+
+
+def said_sets(pin: Pin) -> str:
+    return f" for {some_sets(pin.sets)}" if pin.sets else ""

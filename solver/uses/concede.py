@@ -18,7 +18,7 @@ from setwright.solver.uses.other_lifts import choice_mends
 
 MINUTE = 0.2
 """Index points that a minute more a week weighs in the ranking (convention)."""
-KIND = {"kit": 3.0, "pin": 1.0, "movement": 1.0, "rule": 2.0, "goal": 2.0, "weekdays": 1.0}
+KIND = {"kit": 3.0, "station": 6.0, "pin": 1.0, "movement": 1.0, "rule": 2.0, "goal": 2.0, "weekdays": 1.0}
 """Index points that a kind of concession weighs besides in the ranking (convention)."""
 FEW = 3
 """With fewer concessions than these, more time and fewer sets are tried together."""

@@ -21,7 +21,8 @@ def kit_mends(case: Case, lifts: list[Exercise], all_of_them: bool) -> Iterator[
         if found < MOST_KITS and brief is not None and case.possible(brief):
             found += 1
             names = [with_article(case.catalogue, item) for item in items]
-            yield Mend("kit", f"add {listed(names)} to the kit", brief)
+            fixed = any(case.catalogue.items[item].place == "fixed" for item in items)
+            yield Mend("station" if fixed else "kit", f"add {listed(names)} to the kit", brief)
 
 
 def missing(case: Case, lifts: list[Exercise], all_of_them: bool) -> list[tuple[str, ...]]:

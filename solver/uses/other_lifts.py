@@ -9,9 +9,9 @@ from setwright.solver.brief.schema import Pin
 from setwright.solver.reckoning.pairs import fits
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.rules.pinned import pin_words
-from setwright.solver.uses.mend import Case, Mend, first_able
+from setwright.solver.uses.mend import Case, Mend, first_able, least
 from setwright.solver.uses.more_kit import kit_mends
-from setwright.solver.uses.more_time import name_of
+from setwright.solver.uses.more_time import listed, name_of
 
 LET_GO = ("movement-once", "slot-once", "exercise-count", "day-sets", "exercise-days", "day-share")
 """Hard rules of order and variety that a coach may let go; those of safety, kit and time never."""
@@ -20,9 +20,15 @@ MOST_PARTNERS = 2
 
 def choice_mends(case: Case) -> Iterator[Mend]:
     """Every concession of choice that frees the brief."""
-    for place, pin in enumerate(case.brief.pins):
-        if pin_words(pin) in case.words("pinned"):
-            yield from pin_mends(case, place, pin)
+    alone = [
+        mend
+        for place, pin in enumerate(case.brief.pins)
+        if pin_words(pin) in case.words("pinned")
+        for mend in pin_mends(case, place, pin)
+    ]
+    yield from alone
+    if not alone and case.about("pinned") and len(case.brief.pins) > 1:
+        yield from many_pins(case)
     for movement in case.brief.must:
         if f"must {movement}" in case.words("must"):
             yield from must_mends(case, movement)
@@ -46,6 +52,19 @@ def pin_mends(case: Case, place: int, pin: Pin) -> Iterator[Mend]:
     brief = case.changed(pins=pins)
     if brief is not None and case.possible(brief):
         yield Mend("pin", f"drop the pin on {pinned_thing(pin, name)}", brief)
+
+
+def many_pins(case: Case) -> Iterator[Mend]:
+    """Where no one pin is enough: the sets of all of them left open, or the fewest dropped, the last ones first."""
+    pins = case.brief.pins
+    brief = case.changed(pins=tuple(p.model_copy(update={"sets": None}) for p in pins))
+    if brief is not None and any(p.sets for p in pins) and case.possible(brief):
+        yield Mend("pin", "leave the sets of every pinned exercise open", brief)
+    found = least(lambda count: case.changed(pins=pins[:-count]), len(pins), case.possible)
+    brief = case.changed(pins=pins[:-found]) if found else None
+    if found and brief is not None:
+        names = [case.catalogue.exercises[p.exercise].name.lower() for p in pins[-found:]]
+        yield Mend("pin", f"drop the pins on {listed(names)}", brief)
 
 
 def pinned_thing(pin: Pin, name: str) -> str:
@@ -76,12 +95,12 @@ def other_partners(case: Case, place: int, pin: Pin, name: str) -> Iterator[Mend
     """The pair with one of its two lifts exchanged for one of the same movement."""
     exercises = case.catalogue.exercises
     one, two = exercises[pin.exercise], exercises[pin.pair_with or ""]
-    found = 0
+    slots: list[str] = []
     for other in like_it(case, two):
-        if found < MOST_PARTNERS and fits(case.terms, one, other):
+        if len(slots) < MOST_PARTNERS and other.slot.id not in slots and fits(case.terms, one, other):
             brief = case.changed(pins=with_pin(case, place, pin.model_copy(update={"pair_with": other.id})))
             if brief is not None and case.possible(brief):
-                found += 1
+                slots.append(other.slot.id)
                 words = f"pair {name} with {other.name.lower()} instead of {two.name.lower()}"
                 yield Mend("partner", words, brief)
 
