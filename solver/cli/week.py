@@ -19,7 +19,8 @@ from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.understand import Understood
-    from setwright.solver.plan import End
+    from setwright.solver.plan import Clash, End
+    from setwright.solver.uses.concede import Conceded
 
 CLASH, OUT_OF_TIME, STOPPED = 3, 4, 130
 
@@ -109,6 +110,14 @@ def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stoppi
         line.clear()
 
 
+def conceded(clash: Clash) -> Conceded:
+    """The concessions that would free a clash."""
+    from setwright.solver.uses.concede import concede
+
+    with engines_silent():
+        return concede(clash)
+
+
 def shown(end: End, as_json: bool, private: bool) -> tuple[str, int]:
     """The result as text and the exit code; a search without a week has its message on stderr."""
     from setwright.solver.plan import Clash, OutOfTime, Solved
@@ -123,7 +132,8 @@ def shown(end: End, as_json: bool, private: bool) -> tuple[str, int]:
             from setwright.solver.sheets.clash import clash_document, clash_text
             from setwright.solver.sheets.document import dumped
 
-            return (dumped(clash_document(end)) if as_json else clash_text(end, columns())), CLASH
+            given = conceded(end)
+            return (dumped(clash_document(end, given)) if as_json else clash_text(end, columns(), given)), CLASH
         case OutOfTime():
             more = "; try --search thorough, a longer --time-limit or a wider brief"
             say(f"no week was found ({end.ended_by}){'' if end.ended_by == 'stopped' else more}")
