@@ -38,6 +38,8 @@ class Outcome:
     climb: Climb
 
 
+BEFORE_LEAP = 4
+"""Neighbourhoods tried before the leap, so that a fair week is at hand while HiGHS looks for a better start."""
 Watch = Callable[[Progress], None]
 
 
@@ -68,8 +70,10 @@ def search(
         thread.join()
     try:
         if climb.start():
+            rounds = limits.rounds_for(len(board.terms.days))
+            climb.climb(min(BEFORE_LEAP, rounds))
             leap(climb)
-            climb.climb(limits.rounds_for(len(board.terms.days)))
+            climb.climb(rounds - BEFORE_LEAP)
         while thread.is_alive():
             climb.check()
             thread.join(0.1)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 
 from setwright.solver.model.build import day_sheet
@@ -38,10 +38,14 @@ class Climb:
     chosen: frozenset[int] = frozenset()
     best: Audit | None = None
     ended: str = "work limit"
+    todo: Iterator[Neighbourhood] = field(init=False)
+    closed: set[Neighbourhood] = field(default_factory=set)
+    """Neighbourhoods solved to their end since the week last changed."""
     stopped: Callable[[], bool] = lambda: False
 
     def __post_init__(self) -> None:
         self.sheet = day_sheet(self.board, self.candidates.columns)
+        self.todo = neighbourhoods(len(self.board.terms.days), self.limits.columns)
 
     # ---- the week of some columns
 
@@ -90,22 +94,20 @@ class Climb:
 
     def climb(self, rounds: int) -> None:
         """Try so many neighbourhoods; one that was closed since the last change is not tried again."""
-        closed: set[Neighbourhood] = set()
-        todo = neighbourhoods(len(self.board.terms.days), self.limits.columns)
         for _ in range(rounds):
             self.check()
-            place = next(todo)
+            place = next(self.todo)
             for _ in range(20):
-                if place not in closed:
+                if place not in self.closed:
                     break
-                place = next(todo)
+                place = next(self.todo)
             else:
                 place = Neighbourhood(place.days, 2 * place.columns, place.used)
             before = self.chosen
             if self.try_days(place, self.limits.work) and self.chosen == before:
-                closed.add(place)
+                self.closed.add(place)
             if self.chosen != before:
-                closed.clear()
+                self.closed.clear()
 
     def try_days(self, place: Neighbourhood, work: float) -> bool:
         """Solve one neighbourhood and keep what is better; whether it was solved to its end."""

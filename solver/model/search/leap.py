@@ -14,7 +14,7 @@ COLUMNS = 320
 
 
 def leap(climb: Climb) -> None:
-    """Take HiGHS's week after so many nodes if it is better than the climb's."""
+    """Take HiGHS's week after so many nodes if it is better than the climb's; the climb's week is no start for it."""
     days = len(climb.board.terms.days)
     if days <= SHORT_DAYS or not climb.limits.leap_nodes:
         return
@@ -23,5 +23,7 @@ def leap(climb: Climb) -> None:
     sheet = day_sheet(climb.board, [climb.candidates.columns[j] for j in kept])
     left = max(0.1, climb.until - time.monotonic())
     found = highs.bound(sheet, climb.limits.leap_nodes, left, None, climb.stopped)
-    if found.amounts is not None:
-        climb.take(frozenset(j for j, amount in zip(kept, found.amounts, strict=True) if amount > 0.5))
+    if found.amounts is not None and climb.take(
+        frozenset(j for j, amount in zip(kept, found.amounts, strict=True) if amount > 0.5)
+    ):
+        climb.closed.clear()
