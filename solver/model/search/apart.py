@@ -10,7 +10,16 @@ from dataclasses import dataclass
 from setwright.solver.model.columns import Atom, Board, Column
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.search.climb import Climb, Stopped
-from setwright.solver.model.search.distance import Kinds, distance, kinds_of, lines, matchings, shared
+from setwright.solver.model.search.distance import (
+    Kinds,
+    distance,
+    exercises,
+    kinds_of,
+    lines,
+    matchings,
+    shared,
+    without,
+)
 from setwright.solver.model.search.neighbourhoods import Neighbourhood, neighbourhoods
 from setwright.solver.model.search.opening import widened
 from setwright.solver.model.sheet import combined
@@ -19,16 +28,19 @@ from setwright.solver.reckoning.week import Entry, Week
 
 LEAST_DISTANCE = 0.3
 """The share of lines in which two weeks must differ to be clearly different (convention)."""
+LEAST_OTHER = 0.2
+"""The share of the earlier week's exercises that a clearly different one must do without (convention)."""
 MARGIN = 300
 """Score units by which the model's tangents may lie above the true curve."""
 
 
 @dataclass(frozen=True)
 class Apart:
-    """Another week, and its distance from the nearest of those before it."""
+    """Another week, its distance from the nearest one before it, and the least share of their exercises it lacks."""
 
     audit: Audit
     distance: float
+    other_exercises: float
 
 
 def weeks_apart(
@@ -71,10 +83,24 @@ class Straying:
         for week in range(len(kept)):
             for matching in matchings(len(board.terms.days)):
                 self.post(week, matching)
+        self.post_exercises()
         if most is not None:
             self.post_seconds(most)
 
     # ---- rows
+
+    def post_exercises(self) -> None:
+        """Hold the exercises shared with each kept week, wherever they stand."""
+        sheet = self.climb.sheet
+        used = {cls: sheet.variable(1) for cls in sorted(frozenset().union(*map(exercises, self.kept)))}
+        for cell in sheet.cells:
+            for cls, y in used.items():
+                here = {j: 1 for j in sheet.by_cell[cell.index] if any(a.cls == cls for a in sheet.columns[j].atoms)}
+                sheet.row("apart", combined(here, {y: -1}), high=0)
+        for kinds, over in zip(self.kept, self.overs, strict=True):
+            mine = exercises(kinds)
+            row = combined({used[cls]: 1 for cls in sorted(mine)}, {over: -1})
+            sheet.row("apart", row, high=allowed(len(mine), LEAST_OTHER))
 
     def post(self, week: int, matching: tuple[int, ...]) -> None:
         """Hold the lines shared with a kept week under one matching of days: of its lines, and of the week's own."""
@@ -97,9 +123,15 @@ class Straying:
     # ---- weeks
 
     def excess(self, found: Audit) -> int:
-        """The lines too many that a week shares with the kept ones."""
+        """The lines or exercises too many that a week shares with the kept ones."""
         kinds = kinds_of(self.board, found.view.week)
-        return sum(max(0, shared(kinds, k)[0] - allowed(min(lines(kinds), lines(k)))) for k in self.kept)
+        return sum(self.excess_over(kinds, kept) for kept in self.kept)
+
+    def excess_over(self, kinds: Kinds, kept: Kinds) -> int:
+        by_lines = shared(kinds, kept)[0] - allowed(min(lines(kinds), lines(kept)))
+        mine = exercises(kept)
+        by_exercises = len(mine & exercises(kinds)) - allowed(len(mine), LEAST_OTHER)
+        return max(0, by_lines, by_exercises)
 
     def take(self, columns: frozenset[int]) -> bool:
         """Keep these columns if their week is sound, good enough, and further away or, as far, better."""
@@ -136,7 +168,11 @@ class Straying:
             if self.over:
                 return None
         kinds = kinds_of(self.board, self.best.view.week)
-        return Apart(self.best, min(distance(kinds, kept) for kept in self.kept))
+        return Apart(
+            self.best,
+            min(distance(kinds, kept) for kept in self.kept),
+            min(without(kept, kinds) for kept in self.kept),
+        )
 
     def try_days(self, place: Neighbourhood, work: float) -> None:
         """Go further away in one neighbourhood, or once far enough seek a better week there."""
@@ -156,9 +192,9 @@ class Straying:
         return self.best.score_units - self.floor
 
 
-def allowed(count: int) -> int:
-    """The most lines of so many that a week clearly different may share."""
-    return math.floor((1.0 - LEAST_DISTANCE) * count + 1e-9)
+def allowed(count: int, share: float = LEAST_DISTANCE) -> int:
+    """The most of so many that a week clearly different may share."""
+    return math.floor((1.0 - share) * count + 1e-9)
 
 
 def seconds(found: Audit) -> int:

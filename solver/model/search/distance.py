@@ -51,6 +51,17 @@ def distance(one: Kinds, two: Kinds) -> float:
     return 1.0 - shared(one, two)[0] / fewest if fewest else 0.0
 
 
+def exercises(kinds: Kinds) -> frozenset[int]:
+    """The classes in use anywhere in the week."""
+    return frozenset().union(*kinds)
+
+
+def without(one: Kinds, two: Kinds) -> float:
+    """The share, 0 to 1, of the first week's exercises that the second does without."""
+    mine = exercises(one)
+    return 1.0 - len(mine & exercises(two)) / len(mine) if mine else 0.0
+
+
 def matchings(days: int) -> tuple[tuple[int, ...], ...]:
     """Every matching of the days of weeks of up to four days; for longer ones the days as they stand and turned."""
     if days <= 4:
