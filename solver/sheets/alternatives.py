@@ -77,4 +77,4 @@ def price(other: Alternative) -> str:
     said = f"week index {other.audit.stimulus:.1f} ({'the same' if not index else f'{-index:+.1f}'})"
     minutes = round(other.seconds / 60)
     time = f", {abs(minutes)} min a week {'more' if minutes > 0 else 'less'}" if minutes else ""
-    return f"{score}; {said}{time}; {100 * other.distance:.0f} % of the lines are others"
+    return f"{score}; {said}{time}; {100 * other.distance:.0f} % of the lines are others than in the first"

@@ -23,7 +23,7 @@ class Alternative:
 
     audit: Audit
     distance: float
-    """The share of lines in which it differs from the nearest week before it, on the days that match best."""
+    """The share of lines in which it differs from the first, on the days that match best."""
     cost: float
     """Score points below the first; negative where the first search had not found it."""
     stimulus_cost: float
@@ -31,7 +31,7 @@ class Alternative:
     seconds: int
     """Seconds a week more than the first; negative for fewer."""
     gains: tuple[str, ...]
-    """Exercises that the first has not, by id in the catalogue's order."""
+    """Exercises that the first has not, by id in the catalogue's order; those worth the same as one of its left aside."""
     lacks: tuple[str, ...]
     """Exercises of the first that it has not."""
     muscles: tuple[tuple[str, float], ...]
@@ -56,22 +56,16 @@ def alternatives(
 
 def against(first: Audit, other: Apart) -> Alternative:
     """Another week set against the first."""
-    mine, theirs = used(first), used(other.audit)
-    order = tuple(first.view.terms.catalogue.exercises)
     return Alternative(
         audit=other.audit,
         distance=other.distance,
         cost=first.score - other.audit.score,
         stimulus_cost=first.stimulus - other.audit.stimulus,
         seconds=seconds(other.audit) - seconds(first),
-        gains=tuple(e for e in order if e in theirs - mine),
-        lacks=tuple(e for e in order if e in mine - theirs),
+        gains=other.gains,
+        lacks=other.lacks,
         muscles=differences(first, other.audit),
     )
-
-
-def used(audit: Audit) -> frozenset[str]:
-    return frozenset(entry.exercise for entry in audit.view.week.entries)
 
 
 def seconds(audit: Audit) -> int:

@@ -18,7 +18,6 @@ from setwright.solver.model.search.distance import (
     lines,
     matchings,
     shared,
-    without,
 )
 from setwright.solver.model.search.neighbourhoods import Neighbourhood, neighbourhoods
 from setwright.solver.model.search.opening import widened
@@ -36,17 +35,19 @@ MARGIN = 300
 
 @dataclass(frozen=True)
 class Apart:
-    """Another week, its distance from the nearest one before it, and the least share of their exercises it lacks."""
+    """Another week, and what sets it apart from the first, exercises that the model cannot tell apart left aside."""
 
     audit: Audit
     distance: float
-    other_exercises: float
+    gains: tuple[str, ...]
+    """Its exercises that the first has not, by id in the catalogue's order."""
+    lacks: tuple[str, ...]
 
 
 def weeks_apart(
     climb: Climb, first: Audit, count: int, share: float, limits: Limits, no_longer: bool = False
 ) -> tuple[Apart, ...]:
-    """Up to `count` weeks with score >= first - share * its stimulus, `LEAST_DISTANCE` from all before, best first.
+    """Up to `count` weeks with score >= first - share * its stimulus, clearly different from all before, best first.
 
     `no_longer` keeps the week's seconds within the first's. The same input gives the same weeks; fewer where the work
     finds no more.
@@ -60,9 +61,23 @@ def weeks_apart(
         other = straying.run(limits)
         if other is None:
             break
-        found.append(other)
-        kept.append(other.audit)
+        found.append(from_first(climb.board, first, other))
+        kept.append(other)
     return tuple(sorted(found, key=lambda a: -a.audit.score_units))
+
+
+def from_first(board: Board, first: Audit, other: Audit) -> Apart:
+    """What sets a week apart from the first."""
+    one, two = (kinds_of(board, audit.view.week) for audit in (first, other))
+    gains = only_in(board, other, exercises(two) - exercises(one))
+    return Apart(other, distance(one, two), gains, only_in(board, first, exercises(one) - exercises(two)))
+
+
+def only_in(board: Board, found: Audit, classes: frozenset[int]) -> tuple[str, ...]:
+    """A week's exercises of some classes, in the catalogue's order."""
+    used = {entry.exercise for entry in found.view.week.entries}
+    wanted = {member.id for cls in sorted(classes) for member in board.classes[cls].members}
+    return tuple(e for e in board.terms.catalogue.exercises if e in used and e in wanted)
 
 
 class Straying:
@@ -147,7 +162,7 @@ class Straying:
         self.best, self.over, self.climb.chosen = found, over, columns
         return True
 
-    def run(self, limits: Limits) -> Apart | None:
+    def run(self, limits: Limits) -> Audit | None:
         """The other week, or None where the work did not get far enough away."""
         days = len(self.board.terms.days)
         todo = neighbourhoods(days, limits.columns)
@@ -167,12 +182,7 @@ class Straying:
         except Stopped:
             if self.over:
                 return None
-        kinds = kinds_of(self.board, self.best.view.week)
-        return Apart(
-            self.best,
-            min(distance(kinds, kept) for kept in self.kept),
-            min(without(kept, kinds) for kept in self.kept),
-        )
+        return self.best
 
     def try_days(self, place: Neighbourhood, work: float) -> None:
         """Go further away in one neighbourhood, or once far enough seek a better week there."""

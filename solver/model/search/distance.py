@@ -33,7 +33,7 @@ def shared(one: Kinds, two: Kinds) -> tuple[int, tuple[int, ...]]:
     def best(day: int, taken: int) -> tuple[int, tuple[int, ...]]:
         if day == count:
             return 0, ()
-        found = (-1, ())  # type: tuple[int, tuple[int, ...]]
+        found: tuple[int, tuple[int, ...]] = (-1, ())
         for other in range(count):
             if not taken >> other & 1:
                 rest, places = best(day + 1, taken | 1 << other)
