@@ -93,7 +93,10 @@ def command(
         warn(understood, catalogue, as_document)
     limits = SEARCHES[search] if time_limit is None else replace(SEARCHES[search], seconds=time_limit)
     with Stopping() as stopping:
-        end, found = planned(understood, catalogue, limits, stopping, others, within)
+        if others:
+            end, found = with_others(understood, catalogue, limits, stopping, others, within)
+        else:
+            end, found = planned(understood, catalogue, limits, stopping), ()
     text, code = shown(end, as_document, private, Asked(others, within, found))
     if text:
         deliver(text, target, force)
@@ -127,30 +130,41 @@ class Asked:
     found: tuple[Alternative, ...]
 
 
-def planned(
-    understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping, others: int, within: float
-) -> tuple[End, tuple[Alternative, ...]]:
-    """The end of planning and the alternatives asked for, with a line of progress on a terminal."""
+def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
+    """The end of planning, with a line of progress on a terminal."""
     from setwright.solver.plan import plan
 
     line = ProgressLine()
     try:
         with engines_silent():
-            if not others:
-                return plan(understood, catalogue, limits, line, stopping), ()
-            from setwright.solver.uses.alternatives import alternatives
-
-            return alternatives(understood, catalogue, others, within, limits, line, stopping)
+            return plan(understood, catalogue, limits, line, stopping)
     finally:
         line.clear()
 
 
-def conceded(clash: Clash) -> Conceded:
-    """The concessions that would free a clash."""
+def with_others(
+    understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
+) -> tuple[End, tuple[Alternative, ...]]:
+    """The same with the alternatives asked for."""
+    from setwright.solver.uses.alternatives import alternatives
+
+    line = ProgressLine()
+    try:
+        with engines_silent():
+            return alternatives(understood, catalogue, count, within, limits, line, stopping)
+    finally:
+        line.clear()
+
+
+def conceded(clash: Clash) -> Conceded | None:
+    """The concessions that would free a clash; None where the user would not wait for them."""
     from setwright.solver.uses.concede import concede
 
-    with engines_silent():
-        return concede(clash)
+    try:
+        with engines_silent():
+            return concede(clash)
+    except KeyboardInterrupt:
+        return None
 
 
 def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> str:

@@ -31,7 +31,7 @@ class Alternative:
     seconds: int
     """Seconds a week more than the first; negative for fewer."""
     gains: tuple[str, ...]
-    """Exercises that the first has not, by id in the catalogue's order; those worth the same as one of its left aside."""
+    """Exercises that the first has not, nor their like, by id in the catalogue's order."""
     lacks: tuple[str, ...]
     """Exercises of the first that it has not."""
     muscles: tuple[tuple[str, float], ...]

@@ -1,4 +1,4 @@
-"""Weeks apart: the distance against one worked by hand, and that every alternative is sound, near in score, far away."""
+"""Weeks apart: the distance against one worked by hand; every alternative is sound, near in score and far away."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ from setwright.solver.reckoning.audit import audit
 CHEAP = replace(SEARCHES["quick"], rounds=6, work=0.15, nodes=1)
 BRIEFS: dict[str, dict[str, Any]] = {
     "gym": {"days": days("mon thu", 35)},
-    "efficiency": {"days": days("mon thu", 30), "goal": "efficiency", "pairs": False},
+    "efficiency": {"days": days("mon", 25), "goal": "efficiency", "pairs": False},
 }
 SHARE = 0.05
 
