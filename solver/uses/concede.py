@@ -100,6 +100,8 @@ def pin_and_time(case: Case) -> Iterator[Mend]:
 def time_and_sets(case: Case) -> Iterator[Mend]:
     """More time and then the least equal reduction of every lower end."""
     for base in more_times(case):
+        if case.possible(base.brief):
+            continue
         rest = Case(resolve(base.brief, case.catalogue), case.conflicts)
         for mend in lowered(rest, tuple(asked(rest, "at_least"))):
             words = f"{base.words}, and {mend.words}"
