@@ -12,6 +12,8 @@ from setwright.solver.model.sheet import Sheet
 
 WORK = 8.0
 SECONDS = 60.0
+PLAIN = ("day-minutes", "muscle-day-cap")
+"""Rules that need no explaining: named rather than others where either would do."""
 Part = tuple[str, str]
 """(rule, the wish's own words; empty for a rule that is no wish)."""
 
@@ -68,9 +70,9 @@ def half_seconds(column: Column) -> int:
 
 
 def parts_of(sheet: Sheet) -> list[Part]:
-    """What may clash, what is rather named first: wishes, then the minutes, then other rules; in a fixed order."""
+    """What may clash, what is rather named first: wishes, then minutes and caps, then other rules; in a fixed order."""
     parts = dict.fromkeys((row.rule, row.label) for row in sheet.rows)
-    return sorted(parts, key=lambda part: (not part[1], part[0] != "day-minutes", part))
+    return sorted(parts, key=lambda part: (not part[1], part[0] not in PLAIN, part))
 
 
 def clash_of(sheet: Sheet, parts: list[Part]) -> list[Part]:

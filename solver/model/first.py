@@ -6,7 +6,7 @@ import time
 from dataclasses import replace
 
 from setwright.solver.model.build import day_sheet, week_sheet
-from setwright.solver.model.clash import SECONDS, WORK, possible_sheet, quickest
+from setwright.solver.model.clash import SECONDS, possible_sheet, quickest
 from setwright.solver.model.columns import Board, Column, cells_of_days, pair_columns, single_columns
 from setwright.solver.model.engines import highs
 from setwright.solver.model.engines.cpsat import Found, Program
@@ -19,6 +19,8 @@ from setwright.solver.model.sheet import Sheet
 from setwright.solver.reckoning.audit import Audit
 
 CHEAP = replace(SEARCHES["quick"], rounds=4, work=0.2, columns=30)
+WORK = 3.0
+"""CP-SAT's work on whether there is a week: without a word by then it counts as none."""
 WEEK_COLUMNS = 90
 """Columns open in the first look at the whole week, shared among its days."""
 

@@ -13,7 +13,7 @@ from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.uses.arithmetic import arithmetic
 from setwright.solver.uses.fewer_sets import asked, lowered, set_mends
 from setwright.solver.uses.mend import Case, Mend
-from setwright.solver.uses.more_time import more_times, time_mends
+from setwright.solver.uses.more_time import longer, more_times, time_mends
 from setwright.solver.uses.other_lifts import choice_mends
 
 MINUTE = 0.2
@@ -22,6 +22,8 @@ KIND = {"kit": 3.0, "station": 6.0, "pin": 1.0, "movement": 1.0, "rule": 2.0, "g
 """Index points that a kind of concession weighs besides in the ranking (convention)."""
 FEW = 3
 """With fewer concessions than these, more time and fewer sets are tried together."""
+MOST_PINS = 2
+"""Pins dropped in turn, each together with more time."""
 MOST = 6
 """Concessions kept."""
 
@@ -77,10 +79,29 @@ def mends(case: Case) -> Iterator[Mend]:
 
 
 def together(case: Case) -> Iterator[Mend]:
+    """Two ways to give way at once, where one alone gives few."""
+    if case.about("exact-band"):
+        yield from time_and_sets(case)
+    if case.about("pinned") and case.about("day-minutes"):
+        yield from pin_and_time(case)
+
+
+def pin_and_time(case: Case) -> Iterator[Mend]:
+    """One pin dropped and then the fewest minutes more."""
+    for place, pin in enumerate(case.brief.pins[:MOST_PINS]):
+        brief = case.changed(pins=(*case.brief.pins[:place], *case.brief.pins[place + 1 :]))
+        if brief is None:
+            continue
+        name = case.catalogue.exercises[pin.exercise].name.lower()
+        for mend in longer(Case(resolve(brief, case.catalogue), case.conflicts)):
+            yield Mend("pin", f"drop the pin on {name}, and {mend.words}", mend.brief, mend.minutes)
+
+
+def time_and_sets(case: Case) -> Iterator[Mend]:
     """More time and then the least equal reduction of every lower end."""
-    if not case.about("exact-band"):
-        return
     for base in more_times(case):
+        if case.possible(base.brief):
+            continue
         rest = Case(resolve(base.brief, case.catalogue), case.conflicts)
         for mend in lowered(rest, tuple(asked(rest, "at_least"))):
             words = f"{base.words}, and {mend.words}"

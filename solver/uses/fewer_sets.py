@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 
 from setwright.solver.brief.defaults import LIMITS
@@ -10,7 +11,9 @@ from setwright.solver.brief.schema import Brief, MuscleAsk
 from setwright.solver.uses.mend import Case, Mend, least
 
 GRAIN = 0.5
-"""Bands give way by half sets."""
+"""A band gives way by half sets."""
+MANY_GRAIN = 1.0
+"""Many bands give way by whole sets together."""
 
 
 def set_mends(case: Case) -> Iterator[Mend]:
@@ -35,16 +38,17 @@ def lowered(case: Case, muscles: tuple[str, ...]) -> Iterator[Mend]:
     """The smallest equal reduction of some lower ends."""
     asks = expand_muscles(case.brief, case.catalogue)
     ends = {m: asks[m].at_least or 0.0 for m in muscles}
+    grain = GRAIN if len(muscles) == 1 else MANY_GRAIN
 
     def made(steps: int) -> Brief | None:
-        changes = {m: {"at_least": max(0.0, end - GRAIN * steps) or None} for m, end in ends.items()}
+        changes = {m: {"at_least": max(0.0, end - grain * steps) or None} for m, end in ends.items()}
         return with_asks(case, changes)
 
-    found = least(made, round(max(ends.values()) / GRAIN), case.possible)
+    found = least(made, math.ceil(max(ends.values()) / grain), case.possible)
     brief = made(found) if found else None
     if not found or brief is None:
         return
-    by = GRAIN * found
+    by = min(grain * found, max(ends.values()))
     given = sum(min(by, end) for end in ends.values())
     if len(muscles) == 1:
         yield Mend("sets", one_lowered(case, muscles[0], ends[muscles[0]], by), brief, sets=given)
