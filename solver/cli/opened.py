@@ -63,8 +63,8 @@ def is_brief(source: str) -> bool:
 
 def planned(source: str, search: str | None, catalogue: Catalogue) -> Opened:
     """A week planned now."""
-    from setwright.solver.cli.week import shown, warn
     from setwright.solver.cli.output import engines_silent
+    from setwright.solver.cli.week import shown, warn
     from setwright.solver.plan import Solved, plan
 
     understood = understood_of(source, catalogue)

@@ -6,7 +6,6 @@ from typing import Any
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.reckoning.rules import RULES
-from setwright.solver.reckoning.view import Line
 from setwright.solver.sheets.addresses import address
 from setwright.solver.sheets.changes import (
     changed_document,
@@ -117,7 +116,7 @@ def without_document(rows: list[tuple[Reason, Answer | Unsolved]]) -> dict[str, 
     found = []
     for reason, end in rows:
         view = reason.effect.before.view
-        row = {"entry": address(view, reason.line), "exercise": reason.line.exercise.id}
+        row: dict[str, Any] = {"entry": address(view, reason.line), "exercise": reason.line.exercise.id}
         row["exactly"] = effect_document(reason.effect)
         if isinstance(end, Unsolved):
             row["solved"] = unsolved_document(WITHOUT, end)
@@ -199,5 +198,3 @@ def minutes_document(found: MoreMinutes) -> dict[str, Any]:
         "already": effect_document(found.already),
         "days": [{"day": row.day.name, **answer_document(row.answer)} for row in found.days],
     }
-
-

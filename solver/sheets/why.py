@@ -13,7 +13,6 @@ from setwright.solver.sheets.changes import (
     effect_document,
     muscle_moves,
     signed,
-    signed_clock,
 )
 from setwright.solver.sheets.choices import why
 from setwright.solver.sheets.document import rounded

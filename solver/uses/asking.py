@@ -162,4 +162,3 @@ def lengthened(brief: Brief, day: int, minutes: int) -> Brief:
     days = list(brief.days)
     days[day] = days[day].model_copy(update={"minutes": days[day].minutes + minutes})
     return brief.model_copy(update={"days": tuple(days)})
-

@@ -13,9 +13,7 @@ from setwright.solver.reckoning.view import Line, View
 from setwright.solver.reckoning.week import Entry, Week
 
 
-def entry_as(
-    terms: Terms, exercise: Exercise, day: DayTerms, option: Option, partner: str | None = None
-) -> Entry:
+def entry_as(terms: Terms, exercise: Exercise, day: DayTerms, option: Option, partner: str | None = None) -> Entry:
     """A line of an exercise done one way, with the repetitions and RIR that the brief gives it."""
     return Entry(
         exercise=exercise.id,

@@ -1,4 +1,4 @@
-"""What holds a muscle below its band: one more set is tried in every place it could stand, and the audit says why not."""
+"""What holds a muscle below its band: one more set is tried wherever it could stand, and the audit says why not."""
 
 from __future__ import annotations
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue
@@ -74,10 +75,8 @@ def resolved(
 
 def climb_on(climb: Climb, limits: Limits) -> None:
     """Half the usual rounds more, from the week at hand."""
-    try:
+    with suppress(Stopped):
         climb.climb(limits.rounds_for(len(climb.board.terms.days)) // 2)
-    except Stopped:
-        pass
 
 
 def nearest(climb: Climb, terms: Terms, limits: Limits, previous: Week, seeds: tuple[Week, ...]) -> Audit:
