@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.addresses import address
 from setwright.solver.sheets.changes import (
@@ -18,7 +19,7 @@ from setwright.solver.sheets.changes import (
 )
 from setwright.solver.sheets.document import rounded
 from setwright.solver.sheets.grid import grid
-from setwright.solver.sheets.table import ENDS
+from setwright.solver.sheets.table import ENDS, day_lines
 from setwright.solver.sheets.words import day_name, held, listed, wrapped
 from setwright.solver.uses.asking import Answer, Closed, MoreMinutes
 from setwright.solver.uses.effects import Effect
@@ -198,3 +199,14 @@ def minutes_document(found: MoreMinutes) -> dict[str, Any]:
         "already": effect_document(found.already),
         "days": [{"day": row.day.name, **answer_document(row.answer)} for row in found.days],
     }
+
+
+# ---- a swap carried out
+
+
+def swapped_text(before: Audit, after: Audit, day: int, width: int) -> str:
+    """The swapped day as it is now, and what the swap changed."""
+    width = held(width)
+    parts = [day_lines(after.view, day, width), ["What changes:", *difference_lines(Effect(before, after), width)]]
+    parts.append(wrapped("`-o new.json` writes the new week.", width))
+    return "\n\n".join("\n".join(part) for part in parts) + "\n"

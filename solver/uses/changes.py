@@ -173,4 +173,3 @@ def shortest(options: tuple[Option, ...]) -> Option | None:
     """The straight option of fewest sets and least time."""
     straight = [o for o in options if not o.paired and o.technique == "straight"]
     return min(straight, key=lambda o: (o.sets, o.half_seconds, o.rest), default=None)
-

@@ -128,3 +128,25 @@ def leaves_station(view: View, old: Exercise) -> Callable[[Exercise], bool]:
     if not view.terms.brief.owned.busy or not fixed(old):
         return lambda _: True
     return lambda exercise: not fixed(exercise)
+
+
+# ---- what was refused, and a swap by name
+
+
+def refused(audited: Audit, line: Line, taken: tuple[Swap, ...], most: int = 3) -> tuple[Swap, ...]:
+    """Open exercises for the same work that would break a rule, each done in the way that breaks least."""
+    names = {swap.exercise.id for swap in taken}
+    others = (e for e in candidates(audited.view, line) if e.id not in names)
+    found = (least_broken(audited, line, exercise) for exercise in others)
+    return tuple(swap for swap in found if swap is not None and swap.effect.broken)[:most]
+
+
+def least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
+    """The way to do an exercise in a line's place that breaks fewest rules; None where its partner allows none."""
+    every = [trial for _, trials in ways(audited, line, exercise) for trial in trials]
+    return min(every, key=lambda t: (len(t.effect.broken), -t.effect.after.score_units), default=None)
+
+
+def swap_to(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
+    """One exercise in a line's place, done in the best way that breaks nothing, else in the one that breaks least."""
+    return swapped(audited, line, exercise) or least_broken(audited, line, exercise)
