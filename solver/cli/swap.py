@@ -55,10 +55,7 @@ def command(
     found = planned_or_opened(week, brief, None, open_catalogue(overlay))
     audited = found.audit
     document = wants_json(as_json, target)
-    if entry is None:
-        lines = audited.view.lines
-    else:
-        lines = (line_at(audited.view, entry),)
+    lines = audited.view.lines if entry is None else (line_at(audited.view, entry),)
     if exercise:
         text = changed(found, lines[0], " ".join(exercise), settle, document)
     else:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from setwright.solver.reckoning.audit import Audit
@@ -25,8 +26,8 @@ def audit_document(audit: Audit) -> dict[str, Any]:
     return {"schema": SCHEMA, "goal": audit.view.terms.goal, "score": audit.score, "broken": broken, **reckoned(audit)}
 
 
-def audit_text(audit: Audit, width: int) -> str:
-    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed."""
+def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
+    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed, then `more`."""
     width = held(width)
     low, high = week_interval(audit.view)
     parts = [
@@ -35,6 +36,7 @@ def audit_text(audit: Audit, width: int) -> str:
         [f"Week index {audit.stimulus:.1f} (interval {low} to {high}), score {audit.score:.1f}"],
         broken_lines(audit, width),
         given_up(audit, width),
+        *(part.splitlines() for part in more),
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"

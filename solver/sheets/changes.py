@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.reckoning.rules import RULES
-from setwright.solver.reckoning.terms import Terms
 from setwright.solver.reckoning.view import View
 from setwright.solver.reckoning.week import Entry
 from setwright.solver.sheets.costs import ALWAYS, points
 from setwright.solver.sheets.document import rounded
-from setwright.solver.sheets.words import clock, day_name, listed, muscle_name, note
+from setwright.solver.sheets.words import clock, day_name, listed, muscle_name
 from setwright.solver.uses.effects import Effect
+from setwright.solver.uses.room import Cut
 
 LEAST = 0.05
 """Index points below which a difference is not printed."""
@@ -78,12 +78,9 @@ def broken_words(effect: Effect) -> str:
     return "; ".join(f"{f.rule}: {f.text}" for f in effect.broken)
 
 
-def line_words(terms: Terms, entry: Entry) -> str:
-    """Standing calf raise 3 sets, last set: 2 drops."""
-    exercise = terms.catalogue.exercises[entry.exercise]
-    more = note(entry, exercise)
-    sets = f"{entry.sets} set{'s' if entry.sets != 1 else ''}"
-    return f"{exercise.name}, {sets}{', ' + more if more else ''}"
+def cut_words(cut: Cut) -> str:
+    """Cable crunch cut to 2 sets, or taken out."""
+    return f"{cut.line.exercise.name} " + (f"cut to {cut.sets} sets" if cut.sets else "taken out")
 
 
 def changed_lines(before: View, after: View) -> list[str]:

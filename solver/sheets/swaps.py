@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import islice
 from typing import Any
 
 from setwright.catalogue.entries import Exercise
@@ -11,16 +12,17 @@ from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.view import Line
 from setwright.solver.sheets.addresses import address
-from setwright.solver.sheets.changes import effect_document, signed, signed_clock
+from setwright.solver.sheets.changes import cut_words, effect_document, signed, signed_clock
 from setwright.solver.sheets.document import rounded
 from setwright.solver.sheets.grid import grid
 from setwright.solver.sheets.table import labels
 from setwright.solver.sheets.words import clock, day_name, held, listed, note, wrapped
-from setwright.solver.uses.swaps import Swap, refused, swap_to, swaps
+from setwright.solver.uses.swaps import Swap, refused, rules_broken, swap_to, swaps, with_room
 
 SCHEMA = "setwright.swaps/1"
 ENOUGH = 2
-MOST = 3
+MOST_OF_ONE = 5
+MOST_REFUSED = 3
 HOW = (
     "Each swap is timed and audited in its week, at sets as near to the line's as keep every rule. "
     "Score and time are what the swap changes."
@@ -37,11 +39,15 @@ class Slot:
 
 
 def slots_of(audited: Audit, lines: tuple[Line, ...]) -> tuple[Slot, ...]:
-    """Each line's swaps."""
+    """Each line's swaps: two of each in a whole week, more where one line is asked about."""
+    most = ENOUGH if len(lines) > 1 else MOST_OF_ONE
     found = []
     for line in lines:
-        able = swaps(audited, line, MOST)
-        found.append(Slot(line, able, refused(audited, line, able) if len(able) < ENOUGH else ()))
+        able = swaps(audited, line, most)
+        if len(able) < ENOUGH:
+            able = (*able, *with_room(audited, line, able, ENOUGH - len(able)))
+        over = islice(refused(audited, line, able), MOST_REFUSED) if len(able) < ENOUGH else ()
+        found.append(Slot(line, able, tuple(over)))
     return tuple(found)
 
 
@@ -66,9 +72,12 @@ def day_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
             table.append([*lead, *swap_cells(swap)])
         if not slot.swaps:
             table.append([mark, name, "none", "", "", "", "", ""])
+        for swap in slot.swaps:
+            if swap.room is not None:
+                told += wrapped(f"{mark}  {room_words(swap)}", width, "   ")
         if len(slot.swaps) < ENOUGH:
             told += wrapped(f"{mark}  {few_words(slot)}", width, "   ")
-    names = (width - 52) // 2
+    names = (width - 48) // 2
     widest = [None, names, names, None, None, None, None, 12]
     headings = ["", "Exercise", "Swap", "Sets", "Rest", "Score", "Time", "Note"]
     return [day_name(day), *grid(headings, table, "lllrrrrl", widest), *told]
@@ -76,7 +85,7 @@ def day_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
 
 def swap_cells(swap: Swap) -> list[str]:
     entry, effect = swap.entry, swap.effect
-    more = note(entry, swap.exercise).removeprefix("last set: ")
+    more = "needs room" if swap.room else note(entry, swap.exercise).removeprefix("last set: ")
     return [
         swap.exercise.name,
         str(entry.sets),
@@ -87,13 +96,20 @@ def swap_cells(swap: Swap) -> list[str]:
     ]
 
 
+def room_words(swap: Swap) -> str:
+    """What is cut so that a swap fits."""
+    cut = cut_words(swap.room) if swap.room else ""
+    return f"{swap.exercise.name} fits only with {cut}; both are reckoned, and `--settle` finds the best way"
+
+
 def few_words(slot: Slot) -> str:
     """Why a line has few swaps."""
     lead = "no swap" if not slot.swaps else "one swap only"
     if not slot.refused:
-        return f"{lead}: nothing else that is open does this work here"
-    said = listed(f"{s.exercise.name} ({listed(sorted({f.rule for f in s.effect.broken}))})" for s in slot.refused)
-    return f"{lead}; these would break a rule: {said}. `--settle` may make room"
+        pair = " and fits its pair" if slot.line.entry.partner else ""
+        return f"{lead}: nothing else that is open does this work{pair}"
+    said = listed(f"{s.exercise.name} ({listed(rules_broken(s))})" for s in slot.refused)
+    return f"{lead}; these would break a rule: {said}"
 
 
 def swaps_document(audited: Audit, slots: tuple[Slot, ...]) -> dict[str, Any]:
@@ -106,10 +122,7 @@ def swaps_document(audited: Audit, slots: tuple[Slot, ...]) -> dict[str, Any]:
                 "entry": address(audited.view, slot.line),
                 "exercise": slot.line.exercise.id,
                 "swaps": [swap_document(swap) for swap in slot.swaps],
-                "refused": [
-                    {"exercise": s.exercise.id, "breaks": sorted({f.rule for f in s.effect.broken})}
-                    for s in slot.refused
-                ],
+                "refused": [{"exercise": s.exercise.id, "breaks": list(rules_broken(s))} for s in slot.refused],
             }
             for slot in slots
         ],
@@ -127,6 +140,7 @@ def swap_document(swap: Swap) -> dict[str, Any]:
         "rest_seconds": entry.rest,
         "technique": entry.technique,
         "drops": entry.drops,
+        "room": None if swap.room is None else {"cut": swap.room.line.exercise.id, "to_sets": swap.room.sets},
         "does": effect_document(swap.effect),
     }
 

@@ -10,6 +10,7 @@ from setwright.solver.sheets.addresses import address
 from setwright.solver.sheets.changes import (
     broken_words,
     costs_up,
+    cut_words,
     effect_document,
     muscle_moves,
     signed,
@@ -143,13 +144,11 @@ def time_words(hold: Held) -> str:
     others = [rule for rule in trial.rules if rule != "day-minutes"]
     also = f" and breaks {', '.join(others)}" if others else ""
     said = f"{trial_words(trial)} is the nearest and needs {clock(trial.over)} more than the day has{also}"
-    if hold.displaced is None:
+    if hold.room is None:
         return f"{said}; no cut of one other line that day makes room without breaking a rule."
-    line, both = hold.displaced
-    left = {x.exercise.id: x.sets for x in both.after.view.on[line.day.index]}.get(line.exercise.id)
-    cut = f"with {line.exercise.name} " + ("taken out" if left is None else f"cut to {left} sets")
+    cut, both = hold.room
     verdict = "and the week is the better for it" if both.score > 0 else "so it stays out"
-    return f"{said}; {cut} it would fit, the score would change by {signed(both.score)}, {verdict}."
+    return f"{said}; with {cut_words(cut)} it would fit, the score would change by {signed(both.score)}, {verdict}."
 
 
 def rule_words(hold: Held) -> str:
@@ -220,6 +219,10 @@ def hold_document(hold: Held) -> dict[str, Any]:
             "does": effect_document(trial.effect),
         },
         "room": None
-        if hold.displaced is None
-        else {"cut": hold.displaced[0].exercise.id, "does": effect_document(hold.displaced[1])},
+        if hold.room is None
+        else {
+            "cut": hold.room[0].line.exercise.id,
+            "to_sets": hold.room[0].sets,
+            "does": effect_document(hold.room[1]),
+        },
     }

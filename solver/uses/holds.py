@@ -9,18 +9,18 @@ from typing import Literal
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.reckoning.audit import Audit
-from setwright.solver.reckoning.options import make, options_of, set_span
+from setwright.solver.reckoning.options import options_of
 from setwright.solver.reckoning.terms import DayTerms, MuscleTerms
 from setwright.solver.reckoning.view import WHOLE, Line
-from setwright.solver.reckoning.week import Entry, Week
-from setwright.solver.uses.editing import added, entry_as, exchanged, with_day, without
+from setwright.solver.reckoning.week import Entry
+from setwright.solver.uses.editing import added, entry_as, exchanged, with_day
 from setwright.solver.uses.effects import Effect, effect
+from setwright.solver.uses.room import TIME, Cut, room_for
 
 Hold = Literal["kit", "time", "spacing", "cap", "cost", "minutes kept", "open"]
 """kit: nothing open trains it directly; time, spacing, cap: what forbids the nearest further set; cost: one fits but
 costs more than it gives; minutes kept: one fits and pays, but efficiency gives it up for minutes; open: one pays."""
 SPACING = frozenset({"hard-days", "exercise-days"})
-TIME = "day-minutes"
 
 
 @dataclass(frozen=True)
@@ -56,8 +56,8 @@ class Held:
     """Rules that close direct exercises on every day, with how many; said where none is open."""
     trial: Trial | None
     """The nearest way to give it a set more."""
-    displaced: tuple[Line, Effect] | None
-    """Where time holds it: the line to shorten or take out that makes room at the least cost, and what both do."""
+    room: tuple[Cut, Effect] | None
+    """Where time holds it: the cut of another line that makes room at the least cost, and what both do."""
 
 
 def held_below(audited: Audit) -> tuple[Held, ...]:
@@ -77,7 +77,9 @@ def held(audited: Audit, muscle: MuscleTerms) -> Held:
     if nearest is None:
         return Held(muscle, sets, "cap", len(able), (), None, None)
     hold = hold_of(audited, nearest)
-    room = displaced(nearest, audited) if hold == "time" else None
+    room = None
+    if hold == "time":
+        room = room_for(audited, nearest.effect.after, nearest.day.index, nearest.entry.exercise)
     return Held(muscle, sets, hold, len(able), (), nearest, room)
 
 
@@ -160,30 +162,3 @@ def firsts(audited: Audit, muscle: str, day: DayTerms) -> list[Exercise]:
     for exercise in sorted(able, key=lambda e: terms.rank(e, day)):
         best.setdefault(exercise.slot.id, exercise)
     return list(best.values())
-
-
-# ---- what would make room
-
-
-def displaced(trial: Trial, audited: Audit) -> tuple[Line, Effect] | None:
-    """The line whose cut makes room for a trial at the least cost, and what trial and cut do together."""
-    crowded = trial.effect.after
-    found: list[tuple[Line, Effect]] = []
-    for line in crowded.view.on[trial.day.index]:
-        if line.exercise.id != trial.entry.exercise:
-            for week in cuts(crowded, line):
-                both = effect(audited, week)
-                if not both.broken:
-                    found.append((line, both))
-    return min(found, key=lambda pair: (-pair[1].after.score_units, pair[0].place), default=None)
-
-
-def cuts(audited: Audit, line: Line) -> Iterator[Week]:
-    """A line with a set less, as far as its least, and then the week without it."""
-    view = audited.view
-    if line.entry.partner is None:
-        for sets in range(line.sets - 1, set_span(view.terms, line.exercise)[0] - 1, -1):
-            entry = line.entry
-            option = make(view.terms, line.exercise, line.day, sets, entry.rest, entry.technique, entry.drops, False)
-            yield exchanged(view, line, entry_as(view.terms, line.exercise, line.day, option))
-    yield without(view, line)

@@ -68,9 +68,15 @@ def resolved(
     if any(seeded):
         climb_on(climb, limits)
     if climb.best is None:
-        return Unsolved(terms, conflict_of(board), outcome.ended_by)
+        return unsolved(board, outcome.ended_by)
     bound = max(outcome.bound, float(climb.best.score_units))
     return Resolved(nearest(climb, terms, limits, previous, seeds), bound, outcome.ended_by)
+
+
+def unsolved(board: Board, ended_by: str) -> Unsolved:
+    """What stands in the way of any week; a search that was stopped or ran out names nothing."""
+    conflicts = () if ended_by in ("stopped", "time limit") else conflict_of(board)
+    return Unsolved(board.terms, conflicts, ended_by)
 
 
 def climb_on(climb: Climb, limits: Limits) -> None:

@@ -13,6 +13,7 @@ from setwright.solver.reckoning.view import Line, View
 from setwright.solver.reckoning.week import Entry
 from setwright.solver.uses.editing import entry_as, exchanged
 from setwright.solver.uses.effects import Effect, effect
+from setwright.solver.uses.room import TIME, Cut, room_for
 
 
 @dataclass(frozen=True)
@@ -22,6 +23,8 @@ class Swap:
     exercise: Exercise
     entry: Entry
     effect: Effect
+    room: Cut | None = None
+    """What else is cut that day so that it fits."""
 
 
 def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
@@ -107,11 +110,13 @@ def candidates(view: View, line: Line) -> list[Exercise]:
 
 
 def same_work(view: View, new: Exercise, old: Exercise) -> bool:
-    """Whether an exercise trains what another does: of its movement, or directly the muscle that it is there for."""
+    """Whether an exercise trains what another does: the same movement for a direct muscle of it, or failing that one
+    of the region, no heavier, that trains directly the muscle the other is there for."""
     if new.movement == old.movement:
         return bool(new.direct & old.direct)
     own = view.terms.own_muscle(old)
-    return own is not None and own in new.direct and new.region == old.region and not tires_more(new, old)
+    shared = new.direct & old.direct if own is None else new.direct & {own}
+    return bool(shared) and new.region == old.region and new.multi_joint == old.multi_joint and not tires_more(new, old)
 
 
 def tires_more(new: Exercise, old: Exercise) -> bool:
@@ -130,21 +135,53 @@ def leaves_station(view: View, old: Exercise) -> Callable[[Exercise], bool]:
     return lambda exercise: not fixed(exercise)
 
 
+# ---- where the day is full
+
+
+def with_room(audited: Audit, line: Line, taken: tuple[Swap, ...], most: int) -> tuple[Swap, ...]:
+    """Swaps that only the day's minutes forbid, each with the cut of another line that lets it fit at least cost."""
+    full = (swap for swap in refused(audited, line, taken) if rules_broken(swap) == (TIME,))
+    found = (roomed(audited, line, swap) for swap in full)
+    return tuple(swap for swap in found if swap is not None)[:most]
+
+
+def roomed(audited: Audit, line: Line, swap: Swap) -> Swap | None:
+    """A swap with room made for it."""
+    made = room_for(audited, swap.effect.after, line.day.index, swap.exercise.id)
+    return None if made is None else Swap(swap.exercise, swap.entry, made[1], made[0])
+
+
+def stand_ins(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
+    """For a card: swaps that break nothing, then those that only run a full day over its minutes."""
+    able = swaps(audited, line, most)
+    names = [swap.exercise for swap in able]
+    if len(names) < most:
+        over = refused(audited, line, able)
+        names += [swap.exercise for swap in over if rules_broken(swap) == (TIME,)]
+    return tuple(names[:most])
+
+
+def rules_broken(swap: Swap) -> tuple[str, ...]:
+    """The rules a swap would break, sorted, each once."""
+    return tuple(sorted({f.rule for f in swap.effect.broken}))
+
+
 # ---- what was refused, and a swap by name
 
 
-def refused(audited: Audit, line: Line, taken: tuple[Swap, ...], most: int = 3) -> tuple[Swap, ...]:
+def refused(audited: Audit, line: Line, taken: tuple[Swap, ...]) -> Iterator[Swap]:
     """Open exercises for the same work that would break a rule, each done in the way that breaks least."""
     names = {swap.exercise.id for swap in taken}
-    others = (e for e in candidates(audited.view, line) if e.id not in names)
-    found = (least_broken(audited, line, exercise) for exercise in others)
-    return tuple(swap for swap in found if swap is not None and swap.effect.broken)[:most]
+    for exercise in candidates(audited.view, line):
+        swap = None if exercise.id in names else least_broken(audited, line, exercise)
+        if swap is not None and swap.effect.broken:
+            yield swap
 
 
 def least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The way to do an exercise in a line's place that breaks fewest rules; None where its partner allows none."""
     every = [trial for _, trials in ways(audited, line, exercise) for trial in trials]
-    return min(every, key=lambda t: (len(t.effect.broken), -t.effect.after.score_units), default=None)
+    return min(every, key=lambda t: (len(t.effect.broken), t.effect.seconds, -t.effect.after.score_units), default=None)
 
 
 def swap_to(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
