@@ -14,8 +14,8 @@ from setwright.solver.cli.output import say
 COMMANDS = {
     "week": "Plan a week from a brief.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
-    "why": "Say why each line stands and what holds the rest; what an exercise or minutes would do.",
-    "swap": "List what may stand in a line's place, or write the week with a swap.",
+    "why": "Say why each line stands, and what else would cost.",
+    "swap": "List swaps for a line, or write the week with one.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",
     "schema": "Print the JSON Schema of a brief or a week.",

@@ -29,7 +29,7 @@ def entry_as(terms: Terms, exercise: Exercise, day: DayTerms, option: Option, pa
 
 def without(view: View, line: Line) -> Week:
     """The week without a line; a partner left behind goes on alone, at its shortest straight rest."""
-    left = [other.entry for other in view.on[line.day.index] if other is not line]
+    left = [other.entry for other in view.on[line.day.index] if other.place != line.place]
     return with_day(view, line.day.index, [alone(view.terms, e, line.exercise.id) for e in left])
 
 
@@ -44,8 +44,8 @@ def exchanged(view: View, line: Line, entry: Entry) -> Week:
     entries = []
     for other in view.on[line.day.index]:
         partner = other.entry.partner
-        met = partner == line.exercise.id and other is not line
-        entries.append(entry if other is line else replace(other.entry, partner=entry.exercise) if met else other.entry)
+        met = partner == line.exercise.id and other.place != line.place
+        entries.append(entry if other.place == line.place else replace(other.entry, partner=entry.exercise) if met else other.entry)
     return with_day(view, line.day.index, entries)
 
 

@@ -83,7 +83,7 @@ def candidates(view: View, line: Line) -> list[Exercise]:
     """The open exercises that do a line's work, the likeliest first."""
     terms, old = view.terms, line.exercise
     partner = terms.catalogue.exercises.get(line.entry.partner or "")
-    others = [x for x in view.on[line.day.index] if x is not line]
+    others = [x for x in view.on[line.day.index] if x.place != line.place]
     here = {x.exercise.id for x in others} | {old.id}
     slots = {x.exercise.slot.id for x in others}
     able = [
