@@ -88,15 +88,9 @@ def ranked(now: Audit, tried: Iterator[Idea]) -> list[tuple[Idea, Audit]]:
         week = carried_out(now, idea)
         if week is not None:
             after = audit(now.view.terms, week)
-            if not Effect(now, after).broken and not overfilled(now, after):
+            if not Effect(now, after).broken:
                 found.append((idea, after))
     return sorted(found, key=lambda pair: value(pair[1]), reverse=True)
-
-
-def overfilled(now: Audit, after: Audit) -> bool:
-    """Whether a day is beyond its minutes and longer than before."""
-    days = now.view.terms.days
-    return any(after.view.seconds(d.index) > max(d.limit, now.view.seconds(d.index)) for d in days)
 
 
 def carried_out(now: Audit, idea: Idea) -> Week | None:

@@ -45,7 +45,9 @@ def exchanged(view: View, line: Line, entry: Entry) -> Week:
     for other in view.on[line.day.index]:
         partner = other.entry.partner
         met = partner == line.exercise.id and other.place != line.place
-        entries.append(entry if other.place == line.place else replace(other.entry, partner=entry.exercise) if met else other.entry)
+        entries.append(
+            entry if other.place == line.place else replace(other.entry, partner=entry.exercise) if met else other.entry
+        )
     return with_day(view, line.day.index, entries)
 
 

@@ -11,6 +11,8 @@ from setwright.solver.reckoning.rule import UNITS, Finding
 from setwright.solver.reckoning.view import WHOLE
 from setwright.solver.reckoning.week import Week
 
+TIME = "day-minutes"
+
 
 @dataclass(frozen=True)
 class Effect:
@@ -52,11 +54,20 @@ class Effect:
 
     @cached_property
     def broken(self) -> tuple[Finding, ...]:
-        """Hard findings that are new: of rules broken more often than before."""
+        """Hard findings that are new: of rules broken more often than before, and of a full day made longer."""
         old = Counter(f.rule for f in self.before.broken)
         new = Counter(f.rule for f in self.after.broken)
         said = {(f.rule, f.text) for f in self.before.broken}
-        return tuple(f for f in self.after.broken if new[f.rule] > old[f.rule] and (f.rule, f.text) not in said)
+        found = [f for f in self.after.broken if new[f.rule] > old[f.rule] and (f.rule, f.text) not in said]
+        if self.overfilled and TIME not in {f.rule for f in found}:
+            found += [f for f in self.after.broken if f.rule == TIME and (f.rule, f.text) not in said]
+        return tuple(found)
+
+    @cached_property
+    def overfilled(self) -> bool:
+        """Whether a day is beyond its minutes and longer than before."""
+        old, new = self.before.view, self.after.view
+        return any(new.seconds(d.index) > max(d.limit, old.seconds(d.index)) for d in new.terms.days)
 
     @cached_property
     def sets(self) -> tuple[tuple[str, float, float], ...]:

@@ -14,8 +14,8 @@ from setwright.solver.reckoning.terms import DayTerms, MuscleTerms
 from setwright.solver.reckoning.view import WHOLE, Line
 from setwright.solver.reckoning.week import Entry
 from setwright.solver.uses.editing import added, entry_as, exchanged, with_day
-from setwright.solver.uses.effects import Effect, effect
-from setwright.solver.uses.room import TIME, Cut, room_for
+from setwright.solver.uses.effects import TIME, Effect, effect
+from setwright.solver.uses.room import Cut, room_for
 
 Hold = Literal["kit", "time", "spacing", "cap", "cost", "minutes kept", "open"]
 """kit: nothing open trains it directly; time, spacing, cap: what forbids the nearest further set; cost: one fits but
@@ -97,11 +97,12 @@ def hold_of(audited: Audit, trial: Trial) -> Hold:
 
 
 def nearness(trial: Trial) -> tuple[object, ...]:
-    """What breaks least first: nothing, then minutes alone by how many, then other rules; the best score of those."""
-    kind = 0 if not trial.rules else 1 if trial.rules == (TIME,) else 2
+    """What breaks nothing first, then minutes alone by how many, then spacing alone, then other rules; best score."""
+    rules = set(trial.rules)
+    kind = 0 if not rules else 1 if rules == {TIME} else 2 if rules <= SPACING else 3
     return (
         kind,
-        len(trial.rules),
+        len(rules),
         trial.over if kind == 1 else 0,
         -trial.effect.after.score_units,
         trial.day.index,

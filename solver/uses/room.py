@@ -12,8 +12,6 @@ from setwright.solver.reckoning.week import Week
 from setwright.solver.uses.editing import entry_as, exchanged, without
 from setwright.solver.uses.effects import Effect, effect
 
-TIME = "day-minutes"
-
 
 @dataclass(frozen=True)
 class Cut:

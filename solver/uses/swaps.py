@@ -12,8 +12,8 @@ from setwright.solver.reckoning.pairs import fits
 from setwright.solver.reckoning.view import Line, View
 from setwright.solver.reckoning.week import Entry
 from setwright.solver.uses.editing import entry_as, exchanged
-from setwright.solver.uses.effects import Effect, effect
-from setwright.solver.uses.room import TIME, Cut, room_for
+from setwright.solver.uses.effects import TIME, Effect, effect
+from setwright.solver.uses.room import Cut, room_for
 
 
 @dataclass(frozen=True)
