@@ -7,7 +7,14 @@ from typing import Any
 from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.view import View
 from setwright.solver.sheets.answers import difference_lines, unsolved_document, unsolved_words
-from setwright.solver.sheets.changes import changed_document, effect_document, muscle_moves, signed, signed_clock
+from setwright.solver.sheets.changes import (
+    changed_document,
+    cut_words,
+    effect_document,
+    muscle_moves,
+    signed,
+    signed_clock,
+)
 from setwright.solver.sheets.document import rounded
 from setwright.solver.sheets.words import clock, day_name, held, note, sets_by_reps, wrapped
 from setwright.solver.uses.changes import Change
@@ -25,7 +32,7 @@ def changes_text(audited: Audit, changes: tuple[Change, ...], width: int) -> str
     """The changes one on top of the other, with what each wins and where the week stands after them."""
     width = held(width)
     if not changes:
-        return "No single change wins half a tenth of a point without breaking a rule.\n"
+        return "No single change wins a fifth of a point without breaking a rule.\n"
     lines = wrapped(
         "The single changes that win back most, each on top of those before it, by exact reckoning of every "
         "line out, in, exchanged or done otherwise:",
@@ -45,7 +52,13 @@ def changes_text(audited: Audit, changes: tuple[Change, ...], width: int) -> str
 
 
 def change_words(change: Change) -> str:
-    """Monday: Barbell row, 2 x 8-12, rest 1:30, instead of Leg press."""
+    """Monday: Barbell row 2 x 8-12, 2 RIR, rest 1:30 instead of Leg press, with Plank cut to 2 sets."""
+    room = f", with {cut_words(change.room)}" if change.room else ""
+    return f"{plain_words(change)}{room}"
+
+
+def plain_words(change: Change) -> str:
+    """A change without the room made for it."""
     after = change.effect.after.view
     catalogue = after.terms.catalogue
     day = day_name(change.day)
@@ -84,6 +97,7 @@ def changes_document(changes: tuple[Change, ...]) -> list[dict[str, Any]]:
             "day": change.day.name,
             "old": change.old,
             "new": change.new,
+            "room": None if change.room is None else {"cut": change.room.line.exercise.id, "to_sets": change.room.sets},
             "sentence": change_words(change),
             "does": effect_document(change.effect),
         }

@@ -6,19 +6,26 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.reckoning.audit import Audit, audit
+from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.options import Option, options_of
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.terms import DayTerms
 from setwright.solver.reckoning.view import Line
 from setwright.solver.reckoning.week import Week
 from setwright.solver.uses.editing import added, entry_as, exchanged, without
-from setwright.solver.uses.effects import Effect, total_seconds
+from setwright.solver.uses.effects import TIME, Effect, effect
+from setwright.solver.uses.room import Cut, room_for
 
+MOST_CROWDED = 12
+"""Changes that a full day has no room for, for which room is sought: those that would score most."""
 SHORTLIST = 60
 """Changes of the first look that are looked at again after each change made."""
-LEAST = 500
-"""Score units below which a change is not worth a coach's ink (convention: 0.05 points)."""
+A_BREACH = 10_000
+"""Score units that a hard rule broken is taken for (convention: one point)."""
+A_SECOND = 1_000
+"""Score units that a second beyond a day's minutes is taken for (convention: six points a minute)."""
+LEAST = 2_000
+"""Score units below which a change is not worth a coach's ink (convention: a fifth of a point)."""
 
 
 @dataclass(frozen=True)
@@ -30,6 +37,8 @@ class Change:
     day: DayTerms
     old: str | None
     new: str | None
+    room: Cut | None
+    """What else is cut that day so that it fits."""
     effect: Effect
 
 
@@ -44,21 +53,32 @@ class Idea:
     option: Option | None
 
 
-def best_changes(found: Audit, most: int) -> tuple[Change, ...]:
-    """Up to `most` changes, each the best at its turn: hard rules broken less often first, then the higher score.
+@dataclass(frozen=True)
+class Tried:
+    """An idea carried out, with the cut that made room for it."""
 
-    No change breaks a rule more often than before, nor makes a day that is too long longer.
+    idea: Idea
+    after: Audit
+    room: Cut | None = None
+
+
+def best_changes(found: Audit, most: int) -> tuple[Change, ...]:
+    """Up to `most` changes, each the best at its turn by score, rules mended and minutes brought back within the day.
+
+    No change breaks a rule more often than before, nor makes a day that is too long longer; one that a full day has
+    no room for is taken with the cut of another line that makes it.
     """
     made: list[Change] = []
     now = found
-    shortlist = [idea for idea, _ in ranked(now, ideas(now))[:SHORTLIST]]
+    shortlist = list(dict.fromkeys(trial.idea for trial in ranked(now, ideas(now))[:SHORTLIST]))
     while len(made) < most:
         able = ranked(now, iter(shortlist))
-        if not able or not worth(now, able[0][1]):
+        if not able or value(able[0].after) < value(now) + LEAST:
             break
-        idea, after = able[0]
-        made.append(Change(idea.kind, now.view.terms.days[idea.day], idea.old, new_of(idea), Effect(now, after)))
-        now = after
+        best, idea = able[0], able[0].idea
+        day = now.view.terms.days[idea.day]
+        made.append(Change(idea.kind, day, idea.old, new_of(idea), best.room, Effect(now, best.after)))
+        now = best.after
     return tuple(made)
 
 
@@ -66,9 +86,9 @@ def new_of(idea: Idea) -> str | None:
     return idea.new.id if idea.new else None
 
 
-def value(after: Audit) -> tuple[int, int, int]:
-    """What makes a week better: fewer rules broken, more score, less time."""
-    return -hard_breaches(after), after.score_units, -total_seconds(after)
+def value(found: Audit) -> int:
+    """What a week is worth to one who mends it: its score, less a price for each hard rule broken and second over."""
+    return found.score_units - A_BREACH * hard_breaches(found) - A_SECOND * seconds_over(found)
 
 
 def hard_breaches(found: Audit) -> int:
@@ -76,21 +96,34 @@ def hard_breaches(found: Audit) -> int:
     return sum(RULES[f.rule].kind == "hard" for f in found.broken)
 
 
-def worth(now: Audit, after: Audit) -> bool:
-    """Whether a change mends a rule or gains enough."""
-    return hard_breaches(after) < hard_breaches(now) or after.score_units >= now.score_units + LEAST
+def seconds_over(found: Audit) -> int:
+    """The seconds by which days are beyond their minutes."""
+    view = found.view
+    return sum(max(0, view.seconds(d.index) - d.limit) for d in view.terms.days if view.on[d.index])
 
 
-def ranked(now: Audit, tried: Iterator[Idea]) -> list[tuple[Idea, Audit]]:
-    """The ideas that can be carried out and break nothing more often, the best first."""
-    found: list[tuple[Idea, Audit]] = []
+def ranked(now: Audit, tried: Iterator[Idea]) -> list[Tried]:
+    """The ideas that can be carried out and break nothing more often, alone or with room made; the best first."""
+    found: list[Tried] = []
+    crowded: list[Tried] = []
     for idea in tried:
         week = carried_out(now, idea)
         if week is not None:
-            after = audit(now.view.terms, week)
-            if not Effect(now, after).broken:
-                found.append((idea, after))
-    return sorted(found, key=lambda pair: value(pair[1]), reverse=True)
+            done = effect(now, week)
+            trial = Tried(idea, done.after)
+            if not done.broken:
+                found.append(trial)
+            elif idea.new and {f.rule for f in done.broken} == {TIME}:
+                crowded.append(trial)
+    crowded.sort(key=lambda trial: -trial.after.score_units)
+    found += [fit for trial in crowded[:MOST_CROWDED] if (fit := fitted(now, trial)) is not None]
+    return sorted(found, key=lambda trial: -value(trial.after))
+
+
+def fitted(now: Audit, trial: Tried) -> Tried | None:
+    """An idea with the cut of another line of its day that makes room for it."""
+    made = room_for(now, trial.after, trial.idea.day, new_of(trial.idea) or "")
+    return None if made is None else Tried(trial.idea, made[1].after, made[0])
 
 
 def carried_out(now: Audit, idea: Idea) -> Week | None:

@@ -2,11 +2,7 @@
 
 from __future__ import annotations
 
-import sys
 from dataclasses import replace
-from pathlib import Path
-
-sys.path.insert(0, str(Path(__file__).parents[1] / "reckoning"))
 
 from setwright.solver.model.limits import SEARCHES
 from setwright.solver.reckoning.audit import Audit
