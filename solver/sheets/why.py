@@ -99,7 +99,7 @@ def hold_words(hold: Held) -> str:
     """One muscle's hold in a sentence or two."""
     terms = hold.trial.effect.before.view.terms if hold.trial else None
     name = hold.muscle.id if terms is None else muscle_name(terms.catalogue, hold.muscle.id)
-    lead = f"{name}: {hold.sets:g} sets of {span(hold.muscle.low, hold.muscle.high)}. Held by {HOLDS[hold.hold]}: "
+    lead = f"{name}: {hold.sets:g} of {span(hold.muscle.low, hold.muscle.high)} sets. Held by {HOLDS[hold.hold]}: "
     match hold.hold:
         case "kit":
             return lead + kit_words(hold)
