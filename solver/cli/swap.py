@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -10,7 +11,7 @@ import click
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.cli.opened import Opened, planned_or_opened
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver, engines_silent
+from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 
 if TYPE_CHECKING:
     from setwright.solver.reckoning.audit import Audit
@@ -75,8 +76,11 @@ def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) 
     exercise = one(name, found.audit.view.terms.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
     after = settled_around(swap, line) if settle else swap.effect.after
+    if swap.stand_in:
+        say(f"{exercise.name} is taken only by name: the new week's brief pins it")
+    understood = replace(found.understood, brief=after.view.terms.brief)
     if document:
-        return dumped(changed_week(found.document, found.understood, after))
+        return dumped(changed_week(found.document, understood, after))
     return swapped_text(found.audit, after, line.day.index, columns())
 
 

@@ -6,7 +6,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.reckoning.audit import audit
 from setwright.solver.reckoning.view import Line, View
 from setwright.solver.sheets.words import listed, muscle_name
-from setwright.solver.uses.swaps import stand_ins
+from setwright.solver.uses.swaps import for_card
 
 MOST_SWAPS = 2
 
@@ -32,4 +32,4 @@ def why(view: View, line: Line) -> str:
 
 def swaps(view: View, line: Line) -> tuple[Exercise, ...]:
     """Up to two exercises that may stand in a line's place, the best first; on a full day one may run a little over."""
-    return stand_ins(audit(view.terms, view.week), line, MOST_SWAPS)
+    return for_card(audit(view.terms, view.week), line, MOST_SWAPS)

@@ -17,7 +17,9 @@ from setwright.solver.sheets.document import rounded
 from setwright.solver.sheets.grid import grid
 from setwright.solver.sheets.table import labels
 from setwright.solver.sheets.words import clock, day_name, held, listed, note, wrapped
-from setwright.solver.uses.swaps import Swap, refused, rules_broken, swap_to, swaps, with_room
+from setwright.solver.uses.alike import candidates
+from setwright.solver.uses.pinning import with_pin
+from setwright.solver.uses.swaps import Swap, refused, rules_broken, swap_to, swaps
 
 SCHEMA = "setwright.swaps/1"
 ENOUGH = 2
@@ -41,14 +43,17 @@ class Slot:
 def slots_of(audited: Audit, lines: tuple[Line, ...]) -> tuple[Slot, ...]:
     """Each line's swaps: two of each in a whole week, more where one line is asked about."""
     most = ENOUGH if len(lines) > 1 else MOST_OF_ONE
-    found = []
-    for line in lines:
-        able = swaps(audited, line, most)
-        if len(able) < ENOUGH:
-            able = (*able, *with_room(audited, line, able, ENOUGH - len(able)))
-        over = islice(refused(audited, line, able), MOST_REFUSED) if len(able) < ENOUGH else ()
-        found.append(Slot(line, able, tuple(over)))
-    return tuple(found)
+    return tuple(slot_of(audited, line, most) for line in lines)
+
+
+def slot_of(audited: Audit, line: Line, most: int) -> Slot:
+    """A line's swaps; where they are few, what was refused and why."""
+    able = swaps(audited, line, most)
+    if len(able) >= ENOUGH:
+        return Slot(line, able, ())
+    names = {swap.exercise.id for swap in able}
+    others = [e for kind in candidates(audited.view, line) for e in kind if e.id not in names]
+    return Slot(line, able, tuple(islice(refused(audited, line, others), MOST_REFUSED)))
 
 
 def swaps_text(audited: Audit, slots: tuple[Slot, ...], width: int) -> str:
@@ -85,7 +90,13 @@ def day_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
 
 def swap_cells(swap: Swap) -> list[str]:
     entry, effect = swap.entry, swap.effect
-    more = "needs room" if swap.room else note(entry, swap.exercise).removeprefix("last set: ")
+    more = (
+        "needs room"
+        if swap.room
+        else "stand-in"
+        if swap.stand_in
+        else note(entry, swap.exercise).removeprefix("last set: ")
+    )
     return [
         swap.exercise.name,
         str(entry.sets),
@@ -107,7 +118,7 @@ def few_words(slot: Slot) -> str:
     lead = "no swap" if not slot.swaps else "one swap only"
     if not slot.refused:
         pair = " and fits its pair" if slot.line.entry.partner else ""
-        return f"{lead}: nothing else that is open does this work{pair}"
+        return f"{lead}: nothing else that is open does this work{pair}, without loading the spine more"
     said = listed(f"{s.exercise.name} ({listed(rules_broken(s))})" for s in slot.refused)
     return f"{lead}; these would break a rule: {said}"
 
@@ -154,7 +165,7 @@ def swap_asked(audited: Audit, line: Line, exercise: Exercise, settle: bool) -> 
     where = address(view, line)
     if exercise.id in {other.exercise.id for other in view.on[line.day.index]}:
         raise UsageFault(Fault(where, f"{exercise.name} stands on that day already", "name another exercise"))
-    closing = view.terms.closed_by(exercise, line.day)
+    closing = with_pin(view.terms, exercise, line.day.weekday).closed_by(exercise, line.day)
     if closing:
         said = f"{exercise.name} is not open that day: "
         raise UsageFault([Fault(where, said + RULES[rule].sentence, RULES[rule].remedy) for rule in closing])

@@ -7,16 +7,16 @@ from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.defaults import LIMITS
-from setwright.solver.brief.schema import Brief, Pin
+from setwright.solver.brief.schema import Brief
 from setwright.solver.model.limits import Limits
 from setwright.solver.reckoning.audit import Audit, audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.terms import DayTerms, Terms
+from setwright.solver.reckoning.terms import DayTerms
 from setwright.solver.reckoning.view import Line
 from setwright.solver.reckoning.week import Week
 from setwright.solver.uses.editing import without
 from setwright.solver.uses.effects import Effect
 from setwright.solver.uses.holds import newly
+from setwright.solver.uses.pinning import with_pin
 from setwright.solver.uses.resolving import Resolved, Unsolved, resolved
 from setwright.solver.uses.swaps import swapped
 
@@ -95,14 +95,6 @@ def solved_with(
     if isinstance(end, Unsolved):
         return end
     return Answer(Effect(before, end.audit), end.gap, end.ended_by)
-
-
-def with_pin(terms: Terms, exercise: Exercise) -> Terms:
-    """The terms with an exercise pinned, if it is not yet."""
-    brief = terms.brief
-    if exercise.id in terms.pinned:
-        return terms
-    return resolve(brief.model_copy(update={"pins": (*brief.pins, Pin(exercise=exercise.id))}), terms.catalogue)
 
 
 def holding(before: Audit, exercise: Exercise) -> tuple[Week, ...]:

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from itertools import islice
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.reckoning.audit import Audit
+from setwright.solver.reckoning.audit import Audit, audit
 from setwright.solver.reckoning.options import Option, options_of
-from setwright.solver.reckoning.pairs import fits
-from setwright.solver.reckoning.view import Line, View
+from setwright.solver.reckoning.view import Line
 from setwright.solver.reckoning.week import Entry
+from setwright.solver.uses.alike import candidates
 from setwright.solver.uses.editing import entry_as, exchanged
 from setwright.solver.uses.effects import TIME, Effect, effect
+from setwright.solver.uses.pinning import with_pin
 from setwright.solver.uses.room import Cut, room_for
 
 
@@ -26,34 +28,59 @@ class Swap:
     room: Cut | None = None
     """What else is cut that day so that it fits."""
 
+    @property
+    def stand_in(self) -> bool:
+        """Whether only its name, as a pin, opens it that day."""
+        return self.exercise.id in self.effect.before.view.terms.pinned
+
 
 def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
     """Up to `most` swaps that break no rule the week keeps, best first.
 
-    Exercises of the same movement come first, then others for the same muscles; of each kind those away from a taken
-    station, that tire no more, at the same sets, of the same slot, of the better rank. None is avoided, disliked or
-    closed by a caution, and none loads the spine more than the lift it replaces.
+    Exercises of the same movement come first, those that fit only with room made after them, then others for the
+    same muscles; of each kind those away from a taken station, that tire no more, at the same sets, of the same slot,
+    of the better rank. None is avoided, disliked or closed by a caution, none loads the spine more than the lift it
+    replaces.
     """
+    same, others = candidates(audited.view, line)
+    found = fitting(audited, line, same, most)
+    if len(found) < most:
+        found += with_room(audited, line, same, most - len(found))
+    if len(found) < most:
+        found += fitting(audited, line, others, most - len(found))
+    return tuple(found)
+
+
+def fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
+    """Up to `most` of some exercises that fit as they are, those at the line's own sets first."""
     found: list[Swap] = []
-    for exercise in candidates(audited.view, line):
+    for exercise in exercises:
         swap = swapped(audited, line, exercise)
         if swap is not None:
             found.append(swap)
             if sum(s.entry.sets == line.sets for s in found) == most:
                 break
-    return tuple(sorted(found, key=lambda swap: swap.entry.sets != line.sets)[:most])
+    return sorted(found, key=lambda swap: swap.entry.sets != line.sets)[:most]
 
 
 def swapped(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The best way to do an exercise in a line's place without breaking a rule, at sets as near as there are."""
     best: Swap | None = None
-    for sets, trials in ways(audited, line, exercise):
+    for sets, trials in ways(as_named(audited, line, exercise), line, exercise):
         for trial in trials:
             if not trial.effect.broken and (best is None or better(trial, best)):
                 best = trial
         if best is not None and best.entry.sets == sets:
             return best
     return None
+
+
+def as_named(audited: Audit, line: Line, exercise: Exercise) -> Audit:
+    """The week audited as if an exercise that its day has closed were pinned there: what only a name opens is open."""
+    terms = audited.view.terms
+    if not terms.closed_by(exercise, line.day):
+        return audited
+    return audit(with_pin(terms, exercise, line.day.weekday), audited.view.week)
 
 
 def better(a: Swap, b: Swap) -> bool:
@@ -76,89 +103,35 @@ def tried(audited: Audit, line: Line, exercise: Exercise, option: Option) -> Swa
     return Swap(exercise, entry, effect(audited, exchanged(audited.view, line, entry)))
 
 
-# ---- which exercises
-
-
-def candidates(view: View, line: Line) -> list[Exercise]:
-    """The open exercises that do a line's work, the likeliest first."""
-    terms, old = view.terms, line.exercise
-    partner = terms.catalogue.exercises.get(line.entry.partner or "")
-    others = [x for x in view.on[line.day.index] if x.place != line.place]
-    here = {x.exercise.id for x in others} | {old.id}
-    slots = {x.exercise.slot.id for x in others}
-    able = [
-        e
-        for e in terms.open_on[line.day.index]
-        if e.id not in here
-        and e.id not in terms.brief.dislike
-        and e.slot.id not in slots
-        and same_work(view, e, old)
-        and e.axial <= old.axial
-        and (partner is None or fits(terms, e, partner))
-    ]
-    elsewhere = leaves_station(view, old)
-    able.sort(
-        key=lambda e: (
-            e.movement != old.movement,
-            not elsewhere(e),
-            tires_more(e, old),
-            e.slot.id != old.slot.id,
-            terms.rank(e, line.day),
-        )
-    )
-    return able
-
-
-def same_work(view: View, new: Exercise, old: Exercise) -> bool:
-    """Whether an exercise trains what another does: the same movement for a direct muscle of it, or failing that one
-    of the region, no heavier, that trains directly the muscle the other is there for."""
-    if new.movement == old.movement:
-        return bool(new.direct & old.direct)
-    own = view.terms.own_muscle(old)
-    shared = new.direct & old.direct if own is None else new.direct & {own}
-    return bool(shared) and new.region == old.region and new.multi_joint == old.multi_joint and not tires_more(new, old)
-
-
-def tires_more(new: Exercise, old: Exercise) -> bool:
-    return new.fatigue == "high" and old.fatigue == "low"
-
-
-def leaves_station(view: View, old: Exercise) -> Callable[[Exercise], bool]:
-    """At peak hour a taken fixed station is swapped for work away from any; else every swap is alike."""
-    items = view.terms.catalogue.items
-
-    def fixed(exercise: Exercise) -> bool:
-        return any(i in items and items[i].place == "fixed" for i in exercise.needs)
-
-    if not view.terms.brief.owned.busy or not fixed(old):
-        return lambda _: True
-    return lambda exercise: not fixed(exercise)
-
-
 # ---- where the day is full
 
 
-def with_room(audited: Audit, line: Line, taken: tuple[Swap, ...], most: int) -> tuple[Swap, ...]:
+def with_room(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
     """Swaps that only the day's minutes forbid, each with the cut of another line that lets it fit at least cost."""
-    full = (swap for swap in refused(audited, line, taken) if rules_broken(swap) == (TIME,))
-    found = (roomed(audited, line, swap) for swap in full)
-    return tuple(swap for swap in found if swap is not None)[:most]
+    full = (swap for swap in refused(audited, line, exercises) if rules_broken(swap) == (TIME,))
+    found = (roomed(line, swap) for swap in full)
+    return list(islice((swap for swap in found if swap is not None), most))
 
 
-def roomed(audited: Audit, line: Line, swap: Swap) -> Swap | None:
+def roomed(line: Line, swap: Swap) -> Swap | None:
     """A swap with room made for it."""
-    made = room_for(audited, swap.effect.after, line.day.index, swap.exercise.id)
+    made = room_for(swap.effect.before, swap.effect.after, line.day.index, swap.exercise.id)
     return None if made is None else Swap(swap.exercise, swap.entry, made[1], made[0])
 
 
-def stand_ins(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
-    """For a card: swaps that break nothing, then those that only run a full day over its minutes."""
-    able = swaps(audited, line, most)
-    names = [swap.exercise for swap in able]
-    if len(names) < most:
-        over = refused(audited, line, able)
-        names += [swap.exercise for swap in over if rules_broken(swap) == (TIME,)]
-    return tuple(names[:most])
+def for_card(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
+    """For a card: swaps that break nothing, then those that only run a full day over its minutes, by movement."""
+    names: list[Exercise] = []
+    for kind in candidates(audited.view, line):
+        exercises = [e for e in kind if not audited.view.terms.closed_by(e, line.day)]
+        names += [swap.exercise for swap in fitting(audited, line, exercises, most - len(names))]
+        if len(names) < most:
+            rest = [e for e in exercises if e not in names]
+            over = (s.exercise for s in refused(audited, line, rest) if rules_broken(s) == (TIME,))
+            names += islice(over, most - len(names))
+        if len(names) >= most:
+            break
+    return tuple(names)
 
 
 def rules_broken(swap: Swap) -> tuple[str, ...]:
@@ -169,18 +142,17 @@ def rules_broken(swap: Swap) -> tuple[str, ...]:
 # ---- what was refused, and a swap by name
 
 
-def refused(audited: Audit, line: Line, taken: tuple[Swap, ...]) -> Iterator[Swap]:
-    """Open exercises for the same work that would break a rule, each done in the way that breaks least."""
-    names = {swap.exercise.id for swap in taken}
-    for exercise in candidates(audited.view, line):
-        swap = None if exercise.id in names else least_broken(audited, line, exercise)
+def refused(audited: Audit, line: Line, exercises: Iterable[Exercise]) -> Iterator[Swap]:
+    """Those of some exercises that would break a rule, each done in the way that breaks least."""
+    for exercise in exercises:
+        swap = least_broken(audited, line, exercise)
         if swap is not None and swap.effect.broken:
             yield swap
 
 
 def least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The way to do an exercise in a line's place that breaks fewest rules; None where its partner allows none."""
-    every = [trial for _, trials in ways(audited, line, exercise) for trial in trials]
+    every = [trial for _, trials in ways(as_named(audited, line, exercise), line, exercise) for trial in trials]
     return min(every, key=lambda t: (len(t.effect.broken), t.effect.seconds, -t.effect.after.score_units), default=None)
 
 

@@ -91,7 +91,8 @@ def test_swap_settles_or_says_what_breaks(run: Run, week: Path) -> None:
     if refused.exit_code:
         assert "breaks" in refused.stderr and "--settle" in refused.stderr
     assert run("swap", str(week), "--settle").exit_code == 2
-    assert "not open that day" in run("swap", str(week), "mon:A", "nordic-curl").stderr
+    closed = run("swap", str(week), "mon:A", "leg press", "--brief", "mon thu 60 min, avoid leg press")
+    assert "not open that day" in closed.stderr
 
 
 def test_a_week_without_its_cautions_wants_its_brief(run: Run, week: Path) -> None:

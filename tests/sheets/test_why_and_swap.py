@@ -10,6 +10,7 @@ from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.solver.brief.understand import understand
 from setwright.solver.plan import Solved
 from setwright.solver.reckoning.audit import audit
+from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.sheets.addresses import address, line_at
 from setwright.solver.sheets.answers import minutes_text, swapped_text, with_text, without_text
 from setwright.solver.sheets.changed import changed_week
@@ -115,8 +116,9 @@ def test_a_swap_that_is_closed_or_there_already_is_refused(solved: Solved) -> No
     exercises = view.terms.catalogue.exercises
     with pytest.raises(UsageFault, match="stands on that day already"):
         swap_asked(solved.audit, view.on[0][0], exercises["dumbbell-bench-press"], False)
+    avoiding = resolve(view.terms.brief.model_copy(update={"avoid": ("leg-press",)}), view.terms.catalogue)
     with pytest.raises(UsageFault, match="not open that day"):
-        swap_asked(solved.audit, view.on[0][0], exercises["nordic-curl"], False)
+        swap_asked(audit(avoiding, view.week), view.on[0][0], exercises["leg-press"], False)
     with pytest.raises(SetwrightError, match="cannot be done in turn"):
         swap_asked(solved.audit, line_at(view, "mon:dumbbell-curl"), exercises["leg-press"], False)
 
