@@ -83,7 +83,7 @@ def further(
         more["changes"] = changes_document(changes)
         told.append(changes_text(found.audit, changes, columns()))
     if best:
-        from setwright.solver.sheets.mending import far_document, far_text
+        from setwright.solver.sheets.far import far_document, far_text
         from setwright.solver.uses.far import far_from_best
 
         end = far_from_best(found.audit, limits, stopping)

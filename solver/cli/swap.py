@@ -68,10 +68,9 @@ def command(
 def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) -> str:
     """The week with the swap made, as a document or as what it changes."""
     from setwright.solver.cli.exercises import one
-    from setwright.solver.sheets.answers import swapped_text
     from setwright.solver.sheets.changed import changed_week
     from setwright.solver.sheets.document import dumped
-    from setwright.solver.sheets.swaps import swap_asked
+    from setwright.solver.sheets.swaps import swap_asked, swapped_text
 
     exercise = one(name, found.audit.view.terms.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)

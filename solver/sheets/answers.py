@@ -5,24 +5,20 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.addresses import address
 from setwright.solver.sheets.changes import (
     changed_document,
-    changed_lines,
-    costs_up,
+    difference_lines,
     effect_document,
-    muscle_moves,
     signed,
     signed_clock,
 )
 from setwright.solver.sheets.document import rounded
 from setwright.solver.sheets.grid import grid
-from setwright.solver.sheets.table import ENDS, day_lines
+from setwright.solver.sheets.table import ENDS
 from setwright.solver.sheets.words import day_name, held, listed, wrapped
 from setwright.solver.uses.asking import Answer, Closed, MoreMinutes
-from setwright.solver.uses.effects import Effect
 from setwright.solver.uses.reasons import Reason
 from setwright.solver.uses.resolving import Unsolved
 
@@ -62,24 +58,6 @@ def proven_words(answer: Answer) -> str:
     if answer.gap > 1000:
         return "Nothing is proven of how much better it could be."
     return f"A score up to {answer.gap:.2f} points better is not ruled out."
-
-
-def difference_lines(effect: Effect, width: int) -> list[str]:
-    """Score, index, minutes and muscles of two weeks, then the lines that changed."""
-    said = (
-        f"Score {effect.before.score:.1f} to {effect.after.score:.1f} ({signed(effect.score)}), week index "
-        f"{effect.before.stimulus:.1f} to {effect.after.stimulus:.1f} ({signed(effect.stimulus)}), "
-        f"time {signed_clock(effect.seconds)}."
-    )
-    lines = wrapped(said, width, "  ")
-    if moves := muscle_moves(effect, 5):
-        lines += wrapped(f"Index of {moves}.", width, "  ")
-    if costs := costs_up(effect):
-        lines += wrapped(f"Comes up: {costs}.", width, "  ")
-    changes = changed_lines(effect.before.view, effect.after.view)
-    for change in changes or ["No line changes."]:
-        lines += wrapped(f"  {change}", width, "    ")
-    return lines
 
 
 # ---- without
@@ -149,6 +127,11 @@ def with_text(exercise: Exercise, end: Answer | Unsolved | Closed, days: tuple[s
                 verdict = f"scores {end.effect.score:.2f} points more than the week in hand, which is not the best"
             lead = f"The best week found with {exercise.name} {verdict}. {proven_words(end)}"
             lines += [*wrapped(lead, width, "  "), *difference_lines(end.effect, width)]
+            if end.alone is not None:
+                alone = "By one change alone, the rest left as it is (exact reckoning):"
+                lines += ["", *wrapped(alone, width), *difference_lines(end.alone, width)]
+            else:
+                lines += ["", "No one change alone makes room for it without breaking a rule."]
     return "\n".join(lines) + "\n"
 
 
@@ -160,7 +143,8 @@ def with_document(exercise: Exercise, end: Answer | Unsolved | Closed, days: tup
         case Unsolved():
             found = unsolved_document(WITH, end)
         case Answer():
-            found = {"schema": WITH, "solved": True, **answer_document(end)}
+            alone = None if end.alone is None else effect_document(end.alone)
+            found = {"schema": WITH, "solved": True, **answer_document(end), "by_one_change": alone}
     return {**found, "exercise": exercise.id, "already_on": list(days)}
 
 
@@ -199,14 +183,3 @@ def minutes_document(found: MoreMinutes) -> dict[str, Any]:
         "already": effect_document(found.already),
         "days": [{"day": row.day.name, **answer_document(row.answer)} for row in found.days],
     }
-
-
-# ---- a swap carried out
-
-
-def swapped_text(before: Audit, after: Audit, day: int, width: int) -> str:
-    """The swapped day as it is now, and what the swap changed."""
-    width = held(width)
-    parts = [day_lines(after.view, day, width), ["What changes:", *difference_lines(Effect(before, after), width)]]
-    parts.append(wrapped("`-o new.json` writes the new week.", width))
-    return "\n\n".join("\n".join(part) for part in parts) + "\n"

@@ -9,7 +9,7 @@ from setwright.solver.reckoning.view import View
 from setwright.solver.reckoning.week import Entry
 from setwright.solver.sheets.costs import ALWAYS, points
 from setwright.solver.sheets.document import rounded
-from setwright.solver.sheets.words import clock, day_name, listed, muscle_name
+from setwright.solver.sheets.words import clock, day_name, listed, muscle_name, wrapped
 from setwright.solver.uses.effects import Effect
 from setwright.solver.uses.room import Cut
 
@@ -26,6 +26,7 @@ def effect_document(effect: Effect) -> dict[str, Any]:
         "seconds": effect.seconds,
         "costs": [{"rule": rule, "cost": rounded(cost)} for rule, cost in effect.costs],
         "came_up": [{"id": f.rule, "text": f.text, "cost": rounded(points(f.cost))} for f in effect.came_up],
+        "went": [{"id": f.rule, "text": f.text, "cost": rounded(points(f.cost))} for f in effect.went],
         "broken": [
             {"id": f.rule, "text": f.text, "sentence": RULES[f.rule].sentence, "remedy": RULES[f.rule].remedy}
             for f in effect.broken
@@ -131,3 +132,23 @@ def changed_document(before: View, after: View) -> list[dict[str, Any]]:
             }
         )
     return found
+
+
+def difference_lines(effect: Effect, width: int) -> list[str]:
+    """Score, index, minutes and muscles of two weeks, then the lines that changed."""
+    said = (
+        f"Score {effect.before.score:.1f} to {effect.after.score:.1f} ({signed(effect.score)}), week index "
+        f"{effect.before.stimulus:.1f} to {effect.after.stimulus:.1f} ({signed(effect.stimulus)}), "
+        f"time {signed_clock(effect.seconds)}."
+    )
+    lines = wrapped(said, width, "  ")
+    if moves := muscle_moves(effect, 5):
+        lines += wrapped(f"Index of {moves}.", width, "  ")
+    if costs := costs_up(effect):
+        lines += wrapped(f"Comes up: {costs}.", width, "  ")
+    if gone := costs_up(Effect(effect.after, effect.before)):
+        lines += wrapped(f"Goes: {gone}.", width, "  ")
+    changes = changed_lines(effect.before.view, effect.after.view)
+    for change in changes or ["No line changes."]:
+        lines += wrapped(f"  {change}", width, "    ")
+    return lines

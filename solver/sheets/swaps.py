@@ -12,12 +12,13 @@ from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.view import Line
 from setwright.solver.sheets.addresses import address
-from setwright.solver.sheets.changes import cut_words, effect_document, signed, signed_clock
+from setwright.solver.sheets.changes import cut_words, difference_lines, effect_document, signed, signed_clock
 from setwright.solver.sheets.document import rounded
 from setwright.solver.sheets.grid import grid
-from setwright.solver.sheets.table import labels
+from setwright.solver.sheets.table import day_lines, labels
 from setwright.solver.sheets.words import clock, day_name, held, listed, note, wrapped
 from setwright.solver.uses.alike import candidates
+from setwright.solver.uses.effects import Effect
 from setwright.solver.uses.pinning import with_pin
 from setwright.solver.uses.swaps import Swap, refused, rules_broken, swap_to, swaps
 
@@ -61,11 +62,11 @@ def swaps_text(audited: Audit, slots: tuple[Slot, ...], width: int) -> str:
     width = held(width)
     days = sorted({slot.line.day.index for slot in slots})
     parts = [wrapped(HOW, width)]
-    parts += [day_lines(audited, [s for s in slots if s.line.day.index == day], width) for day in days]
+    parts += [slot_lines(audited, [s for s in slots if s.line.day.index == day], width) for day in days]
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
-def day_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
+def slot_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
     """One day's table, then the lines that have few swaps and why."""
     day = slots[0].line.day
     marks = labels(audited.view, day.index)
@@ -178,3 +179,11 @@ def swap_asked(audited: Audit, line: Line, exercise: Exercise, settle: bool) -> 
         faults = [Fault(where, f"breaks {f.rule}: {f.text}", RULES[f.rule].remedy) for f in swap.effect.broken]
         raise SetwrightError([*faults, Fault("", "--settle solves the sets around it anew")])
     return swap
+
+
+def swapped_text(before: Audit, after: Audit, day: int, width: int) -> str:
+    """The swapped day as it is now, and what the swap changed."""
+    width = held(width)
+    parts = [day_lines(after.view, day, width), ["What changes:", *difference_lines(Effect(before, after), width)]]
+    parts.append(wrapped("`-o new.json` writes the new week.", width))
+    return "\n\n".join("\n".join(part) for part in parts) + "\n"

@@ -14,7 +14,7 @@ from setwright.solver.reckoning.terms import DayTerms
 from setwright.solver.reckoning.view import Line
 from setwright.solver.reckoning.week import Week
 from setwright.solver.uses.editing import without
-from setwright.solver.uses.effects import Effect
+from setwright.solver.uses.effects import Effect, effect
 from setwright.solver.uses.holds import newly
 from setwright.solver.uses.pinning import with_pin
 from setwright.solver.uses.resolving import Resolved, Unsolved, resolved
@@ -32,6 +32,8 @@ class Answer:
     gap: float
     ended_by: str
     pin_dropped: bool = False
+    alone: Effect | None = None
+    """The best answer by one exchange or one more line, the rest left as it is."""
 
 
 @dataclass(frozen=True)
@@ -94,7 +96,8 @@ def solved_with(
     end = resolved(terms.brief, terms.catalogue, limits, found.view.week, seeds, stopped)
     if isinstance(end, Unsolved):
         return end
-    return Answer(Effect(before, end.audit), end.gap, end.ended_by)
+    alone = effect(before, seeds[0]) if seeds else None
+    return Answer(Effect(before, end.audit), end.gap, end.ended_by, alone=alone)
 
 
 def holding(before: Audit, exercise: Exercise) -> tuple[Week, ...]:

@@ -53,6 +53,11 @@ class Effect:
         return tuple(sorted(found, key=lambda f: (-f.cost, f.rule, f.text)))
 
     @cached_property
+    def went(self) -> tuple[Finding, ...]:
+        """Scored findings that stand only in the week before, dearest first."""
+        return Effect(self.after, self.before).came_up
+
+    @cached_property
     def broken(self) -> tuple[Finding, ...]:
         """Hard findings that are new: of rules broken more often than before, and of a full day made longer."""
         old = Counter(f.rule for f in self.before.broken)

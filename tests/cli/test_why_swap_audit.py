@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import subprocess
 from collections.abc import Callable
 from pathlib import Path
 
@@ -121,3 +122,31 @@ def test_audit_of_a_table(run: Run, tmp_path: Path) -> None:
     held = run("audit", str(file), "--accept-near", "--brief", "mon thu 20 min")
     assert "day-minutes" in held.stdout
     assert run("audit", str(file), "--accept-near", "--brief", "2 days x 40 mni").exit_code == 2
+
+
+LOADED = """
+import sys
+sys.argv = ["setwright", *{arguments!r}]
+from setwright.solver.cli import main
+try:
+    main()
+except SystemExit:
+    pass
+print("LOADED", *[name for name in ("ortools", "highspy") if name in sys.modules])
+"""
+
+
+@pytest.mark.parametrize("more", [("why",), ("swap",), ("swap", "mon:A", "leg press"), ("audit", "--mend", "1")])
+def test_what_is_reckoned_exactly_imports_no_solver(
+    more: tuple[str, ...], week: Path, program: Callable[..., subprocess.CompletedProcess[str]]
+) -> None:
+    done = program("-c", LOADED.format(arguments=(more[0], str(week), *more[1:])))
+    assert done.stdout.splitlines()[-1] == "LOADED"
+
+
+def test_the_same_week_gives_the_same_bytes_under_any_hash_seed(
+    week: Path, program: Callable[..., subprocess.CompletedProcess[str]]
+) -> None:
+    for name in ("why", "swap"):
+        seen = {program("-m", "setwright", name, str(week), "--json", PYTHONHASHSEED=seed).stdout for seed in "12"}
+        assert len(seen) == 1 and "schema" in seen.pop()

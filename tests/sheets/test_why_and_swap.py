@@ -12,12 +12,12 @@ from setwright.solver.plan import Solved
 from setwright.solver.reckoning.audit import audit
 from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.sheets.addresses import address, line_at
-from setwright.solver.sheets.answers import minutes_text, swapped_text, with_text, without_text
+from setwright.solver.sheets.answers import minutes_text, with_text, without_text
 from setwright.solver.sheets.changed import changed_week
 from setwright.solver.sheets.document import dumped, week_document
 from setwright.solver.sheets.mending import changes_document, changes_text
 from setwright.solver.sheets.reading import read_week
-from setwright.solver.sheets.swaps import slots_of, swap_asked, swaps_document, swaps_text
+from setwright.solver.sheets.swaps import slots_of, swap_asked, swapped_text, swaps_document, swaps_text
 from setwright.solver.sheets.why import why_document, why_text
 from setwright.solver.uses.asking import Answer, Closed, Longer, MoreMinutes
 from setwright.solver.uses.changes import best_changes
