@@ -73,10 +73,8 @@ def won_words(effect: Effect) -> str:
     parts = [f"score {signed(effect.score)}", f"time {signed_clock(effect.seconds)}"]
     if moves := muscle_moves(effect):
         parts.append(moves)
-    new = {(f.rule, f.text) for f in effect.after.broken}
-    mended = [f.rule for f in effect.before.broken if (f.rule, f.text) not in new]
-    if mended:
-        parts.append(f"mends {', '.join(dict.fromkeys(mended))}")
+    if effect.mended:
+        parts.append(f"mends {', '.join(effect.mended)}")
     return "; ".join(parts)
 
 

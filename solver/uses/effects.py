@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -12,6 +14,7 @@ from setwright.solver.reckoning.view import WHOLE
 from setwright.solver.reckoning.week import Week
 
 TIME = "day-minutes"
+NUMBER = re.compile(r"\d+(?:\.\d+)?")
 
 
 @dataclass(frozen=True)
@@ -59,14 +62,18 @@ class Effect:
 
     @cached_property
     def broken(self) -> tuple[Finding, ...]:
-        """Hard findings that are new: of rules broken more often than before, and of a full day made longer."""
+        """Hard findings that are new: of rules broken more often than before, or broken there already and now worse."""
         old = Counter(f.rule for f in self.before.broken)
         new = Counter(f.rule for f in self.after.broken)
-        said = {(f.rule, f.text) for f in self.before.broken}
-        found = [f for f in self.after.broken if new[f.rule] > old[f.rule] and (f.rule, f.text) not in said]
-        if self.overfilled and TIME not in {f.rule for f in found}:
-            found += [f for f in self.after.broken if f.rule == TIME and (f.rule, f.text) not in said]
-        return tuple(found)
+        breadths = {(f.rule, told(f.text)): breadth(f.text) for f in self.before.broken}
+        return tuple(f for f in self.after.broken if fresh(f, breadths, new[f.rule] > old[f.rule]))
+
+    @cached_property
+    def mended(self) -> tuple[str, ...]:
+        """The rules broken less often than before."""
+        old = Counter(f.rule for f in self.before.broken)
+        new = Counter(f.rule for f in self.after.broken)
+        return tuple(rule for rule in old if new[rule] < old[rule])
 
     @cached_property
     def overfilled(self) -> bool:
@@ -89,6 +96,23 @@ class Effect:
         """The points by which a muscle moves the week index."""
         terms = self.before.view.terms
         return terms.muscles[muscle].weight * self.index(muscle) / terms.weight_sum
+
+
+def fresh(finding: Finding, breadths: Mapping[tuple[str, str], float], more: bool) -> bool:
+    """Whether a breach is new: one told of before only if it is wider now, any other if its rule is broken more."""
+    was = breadths.get((finding.rule, told(finding.text)))
+    return more if was is None else breadth(finding.text) > was
+
+
+def told(text: str) -> str:
+    """A finding without its numbers: the same breach, more or less wide, reads the same."""
+    return NUMBER.sub("#", text)
+
+
+def breadth(text: str) -> float:
+    """How far a breach is from its limit: the span of the numbers that the finding tells."""
+    numbers = [float(n) for n in NUMBER.findall(text)]
+    return max(numbers) - min(numbers) if numbers else 0.0
 
 
 def effect(before: Audit, week: Week) -> Effect:
