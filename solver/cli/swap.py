@@ -75,8 +75,8 @@ def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) 
     exercise = one(name, found.audit.view.terms.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
     after = settled_around(swap, line) if settle else swap.effect.after
-    if swap.stand_in:
-        say(f"{exercise.name} is taken only by name: the new week's brief pins it")
+    if swap.named:
+        say(f"the new week's brief pins {exercise.name}")
     understood = replace(found.understood, brief=after.view.terms.brief)
     if document:
         return dumped(changed_week(found.document, understood, after))

@@ -31,6 +31,8 @@ HOW = (
     "Score and time are what the swap changes."
 )
 
+BY_NAME = "the line's pin goes over, or it stands in for the better one that is out"
+
 
 @dataclass(frozen=True)
 class Slot:
@@ -78,6 +80,9 @@ def slot_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
             table.append([*lead, *swap_cells(swap)])
         if not slot.swaps:
             table.append([mark, name, "none", "", "", "", "", ""])
+        by_name = [swap.exercise.name for swap in slot.swaps if swap.named]
+        if by_name:
+            told += wrapped(f"{mark}  {listed(by_name)} would be pinned: {BY_NAME}", width, "   ")
         for swap in slot.swaps:
             if swap.room is not None:
                 told += wrapped(f"{mark}  {room_words(swap)}", width, "   ")
@@ -94,8 +99,8 @@ def swap_cells(swap: Swap) -> list[str]:
     more = (
         "needs room"
         if swap.room
-        else "stand-in"
-        if swap.stand_in
+        else "by name"
+        if swap.named
         else note(entry, swap.exercise).removeprefix("last set: ")
     )
     return [
@@ -152,6 +157,7 @@ def swap_document(swap: Swap) -> dict[str, Any]:
         "rest_seconds": entry.rest,
         "technique": entry.technique,
         "drops": entry.drops,
+        "by_name": swap.named,
         "room": None if swap.room is None else {"cut": swap.room.line.exercise.id, "to_sets": swap.room.sets},
         "does": effect_document(swap.effect),
     }

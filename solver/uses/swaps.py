@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import islice
 
 from setwright.catalogue.entries import Exercise
@@ -14,7 +14,7 @@ from setwright.solver.reckoning.week import Entry
 from setwright.solver.uses.alike import candidates
 from setwright.solver.uses.editing import entry_as, exchanged
 from setwright.solver.uses.effects import TIME, Effect, effect
-from setwright.solver.uses.pinning import with_pin
+from setwright.solver.uses.pinning import with_pin, with_pins_moved
 from setwright.solver.uses.room import Cut, room_for
 
 
@@ -27,11 +27,8 @@ class Swap:
     effect: Effect
     room: Cut | None = None
     """What else is cut that day so that it fits."""
-
-    @property
-    def stand_in(self) -> bool:
-        """Whether only its name, as a pin, opens it that day."""
-        return self.exercise.id in self.effect.before.view.terms.pinned
+    named: bool = False
+    """Whether it is pinned in the week after: as a stand-in, or because the line's pin goes over to it."""
 
 
 def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
@@ -66,7 +63,7 @@ def fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int
 def swapped(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The best way to do an exercise in a line's place without breaking a rule, at sets as near as there are."""
     best: Swap | None = None
-    for sets, trials in ways(as_named(audited, line, exercise), line, exercise):
+    for sets, trials in ways(audited, line, exercise):
         for trial in trials:
             if not trial.effect.broken and (best is None or better(trial, best)):
                 best = trial
@@ -76,11 +73,12 @@ def swapped(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
 
 
 def as_named(audited: Audit, line: Line, exercise: Exercise) -> Audit:
-    """The week audited as if an exercise that its day has closed were pinned there: what only a name opens is open."""
-    terms = audited.view.terms
-    if not terms.closed_by(exercise, line.day):
-        return audited
-    return audit(with_pin(terms, exercise, line.day.weekday), audited.view.week)
+    """The week audited as a swap by name has it: pins of the line go over to the exercise, and what only a name opens
+    is pinned there."""
+    terms = with_pins_moved(audited.view, line, exercise)
+    if terms.closed_by(exercise, line.day):
+        terms = with_pin(terms, exercise, line.day.weekday)
+    return audited if terms is audited.view.terms else audit(terms, audited.view.week)
 
 
 def better(a: Swap, b: Swap) -> bool:
@@ -90,17 +88,18 @@ def better(a: Swap, b: Swap) -> bool:
 
 def ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, Iterator[Swap]]]:
     """The ways to do an exercise in a line's place, by number of sets, the nearest to the line's own first."""
-    terms, partner = audited.view.terms, line.entry.partner
-    options = [o for o in options_of(terms, exercise, line.day) if o.paired == (partner is not None)]
+    base, partner = as_named(audited, line, exercise), line.entry.partner
+    options = [o for o in options_of(base.view.terms, exercise, line.day) if o.paired == (partner is not None)]
     if partner is not None:
         options = [o for o in options if (o.sets, o.rest) == (line.sets, line.entry.rest)]
+
+    def tried(option: Option) -> Swap:
+        entry = entry_as(base.view.terms, exercise, line.day, option, partner)
+        done = effect(base, exchanged(base.view, line, entry))
+        return Swap(exercise, entry, done, named=base is not audited)
+
     for sets in sorted({o.sets for o in options}, key=lambda n: (abs(n - line.sets), -n)):
-        yield sets, (tried(audited, line, exercise, o) for o in options if o.sets == sets)
-
-
-def tried(audited: Audit, line: Line, exercise: Exercise, option: Option) -> Swap:
-    entry = entry_as(audited.view.terms, exercise, line.day, option, line.entry.partner)
-    return Swap(exercise, entry, effect(audited, exchanged(audited.view, line, entry)))
+        yield sets, (tried(o) for o in options if o.sets == sets)
 
 
 # ---- where the day is full
@@ -116,7 +115,7 @@ def with_room(audited: Audit, line: Line, exercises: Iterable[Exercise], most: i
 def roomed(line: Line, swap: Swap) -> Swap | None:
     """A swap with room made for it."""
     made = room_for(swap.effect.before, swap.effect.after, line.day.index, swap.exercise.id)
-    return None if made is None else Swap(swap.exercise, swap.entry, made[1], made[0])
+    return None if made is None else replace(swap, effect=made[1], room=made[0])
 
 
 def for_card(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
@@ -152,7 +151,7 @@ def refused(audited: Audit, line: Line, exercises: Iterable[Exercise]) -> Iterat
 
 def least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The way to do an exercise in a line's place that breaks fewest rules; None where its partner allows none."""
-    every = [trial for _, trials in ways(as_named(audited, line, exercise), line, exercise) for trial in trials]
+    every = [trial for _, trials in ways(audited, line, exercise) for trial in trials]
     return min(every, key=lambda t: (len(t.effect.broken), t.effect.seconds, -t.effect.after.score_units), default=None)
 
 

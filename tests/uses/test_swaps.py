@@ -84,11 +84,23 @@ def test_a_stand_in_comes_up_once_the_better_one_is_out() -> None:
     terms = terms_of(days=days("mon", 45), equipment="barbell-garage")
     found = audited(terms, ("barbell-row-to-chest 3, barbell-calf-raise 2",))
     able = swaps(found, line(found, "barbell-calf-raise"))
-    assert able and all(swap.stand_in for swap in able)
+    assert able and all(swap.named for swap in able)
     assert all(swap.exercise.rank in (3, 4) for swap in able)
     after = able[0].effect.after
     assert not after.broken
     assert after.view.terms.pinned == {able[0].exercise.id}
+
+
+def test_the_pin_of_a_line_goes_over_to_its_swap() -> None:
+    pins = [{"exercise": "dumbbell-bench-press", "day": "mon", "sets": 3}, {"exercise": "dumbbell-curl"}]
+    found = audited(terms_of(days=days("mon thu", 45), pins=pins), GYM)
+    swap = swaps(found, line(found, "dumbbell-bench-press"))[0]
+    assert not swap.effect.broken and swap.named
+    moved, kept = swap.effect.after.view.terms.brief.pins
+    assert (moved.exercise, moved.day, moved.sets) == (swap.exercise.id, "mon", 3)
+    assert kept.exercise == "dumbbell-curl"
+    other = swaps(found, line(found, "wide-grip-pulldown", 1))[0]
+    assert other.effect.before is found and not other.named
 
 
 def test_room_is_made_by_one_cut_and_both_are_reckoned() -> None:
