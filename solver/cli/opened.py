@@ -8,7 +8,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
-from setwright.solver.cli.output import say
+from setwright.solver.cli.output import engines_silent, say
+from setwright.solver.cli.week import shown, understood_of, warn
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
@@ -20,6 +21,9 @@ WITHHELD = (
     "the week was written without its client's cautions, so exercises that they close would be open here; "
     "name the brief with --brief, or write the week with --private"
 )
+
+WEEK_FILES = (".json", ".csv", ".tsv", ".txt")
+"""The endings of a week's file, whether or not it is there."""
 
 
 @dataclass(frozen=True)
@@ -58,13 +62,13 @@ def planned_or_opened(source: str, brief: str | None, search: str | None, catalo
 def is_brief(source: str) -> bool:
     """Whether a source is a phrase or a TOML file rather than a week's file."""
     path = Path(source)
-    return source != "-" and (path.suffix.lower() == ".toml" or (not path.suffix and not path.exists()))
+    if source == "-" or path.suffix.lower() in WEEK_FILES:
+        return False
+    return path.suffix.lower() == ".toml" or not path.exists()
 
 
 def planned(source: str, search: str | None, catalogue: Catalogue) -> Opened:
     """A week planned now."""
-    from setwright.solver.cli.output import engines_silent
-    from setwright.solver.cli.week import shown, warn
     from setwright.solver.plan import Solved, plan
 
     understood = understood_of(source, catalogue)
@@ -83,14 +87,6 @@ class NoWeek(SetwrightError):
     def __init__(self, fault: Fault, exit_code: int) -> None:
         super().__init__(fault)
         self.exit_code = exit_code
-
-
-def understood_of(source: str, catalogue: Catalogue) -> Understood:
-    """The brief a source names, its rules checked against those there are."""
-    from setwright.solver.brief.file import read_brief
-    from setwright.solver.reckoning.rules import RULES
-
-    return read_brief(source, catalogue, sys.stdin, tuple(RULES))
 
 
 def limits_of(search: str | None, document: dict[str, Any]) -> Limits:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -10,7 +11,7 @@ import click
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.opened import limits_of, planned_or_opened
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver, engines_silent
+from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 from setwright.solver.cli.stopping import Stopping
 from setwright.solver.model.limits import SEARCHES
 
@@ -108,8 +109,17 @@ def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: S
 
     firsts = {line.exercise.id: line for line in reversed(lines)}
     chosen = [line for line in lines if firsts[line.exercise.id] is line]
-    rows = [(reason(audited, line), solved_without(audited, line, limits, stopping)) for line in chosen]
+    rows = []
+    for line in chosen:
+        on_terminal(f"solving without {line.exercise.name}")
+        rows.append((reason(audited, line), solved_without(audited, line, limits, stopping)))
     return without_document(rows), without_text(rows, columns())
+
+
+def on_terminal(message: str) -> None:
+    """What is being solved, where someone is watching."""
+    if sys.stderr.isatty():
+        say(message)
 
 
 def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Both:
@@ -137,7 +147,7 @@ def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stoppin
     from setwright.solver.uses.asking import more_minutes
     from setwright.solver.uses.resolving import Unsolved
 
-    end = more_minutes(audited, minutes, limits, stopping)
+    end = more_minutes(audited, minutes, limits, stopping, on_terminal)
     if isinstance(end, Unsolved):
         return unsolved_document(MINUTES, end), unsolved_words(end) + "\n"
     return minutes_document(end), minutes_text(end, columns())

@@ -134,16 +134,22 @@ class MoreMinutes:
 
 
 def more_minutes(
-    found: Audit, minutes: int, limits: Limits, stopped: Stopped = lambda: False
+    found: Audit,
+    minutes: int,
+    limits: Limits,
+    stopped: Stopped = lambda: False,
+    tell: Callable[[str], None] = lambda _: None,
 ) -> MoreMinutes | Unsolved:
     """The week solved anew with more minutes on each day in turn, the day that gains most score first."""
     terms = found.view.terms
+    tell("solving in the minutes as they are")
     base = resolved(terms.brief, terms.catalogue, limits, found.view.week, (), stopped)
     if isinstance(base, Unsolved):
         return base
     days = []
     for day in terms.days:
         if day.minutes + minutes <= LIMITS["minutes"][1]:
+            tell(f"solving with {minutes} more minutes on {day.name}")
             longer = lengthened(terms.brief, day.index, minutes)
             end = resolved(longer, terms.catalogue, limits, base.audit.view.week, (), stopped)
             if isinstance(end, Resolved):
