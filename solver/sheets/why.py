@@ -29,13 +29,13 @@ HOW = (
     "Index is what the week index loses, Costs what comes up, Score both together, Frees the time."
 )
 HOLDS = {
-    "kit": "kit",
-    "time": "time",
-    "spacing": "spacing",
-    "cap": "a cap",
-    "cost": "it does not pay",
-    "minutes kept": "the goal keeps minutes",
-    "open": "nothing",
+    "kit": "Held by kit",
+    "time": "Held by time",
+    "spacing": "Held by spacing",
+    "cap": "Held by a cap",
+    "cost": "A further set does not pay",
+    "minutes kept": "The goal keeps the minutes",
+    "open": "Nothing holds it",
 }
 
 
@@ -99,7 +99,7 @@ def hold_words(hold: Held) -> str:
     """One muscle's hold in a sentence or two."""
     terms = hold.trial.effect.before.view.terms if hold.trial else None
     name = hold.muscle.id if terms is None else muscle_name(terms.catalogue, hold.muscle.id)
-    lead = f"{name}: {hold.sets:g} of {span(hold.muscle.low, hold.muscle.high)} sets. Held by {HOLDS[hold.hold]}: "
+    lead = f"{name}: {hold.sets:g} of {span(hold.muscle.low, hold.muscle.high)} sets. {HOLDS[hold.hold]}: "
     match hold.hold:
         case "kit":
             return lead + kit_words(hold)
