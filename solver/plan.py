@@ -12,6 +12,7 @@ from setwright.solver.model.clash import Conflict, conflict_of
 from setwright.solver.model.columns import board_of
 from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.model.search import Outcome, Progress, search
+from setwright.solver.model.search.apart import Apart, weeks_apart
 from setwright.solver.model.search.near import Near, settle_near
 from setwright.solver.model.search.shorten import Shortened, shorten
 from setwright.solver.reckoning.audit import Audit, audit
@@ -21,6 +22,8 @@ from setwright.solver.reckoning.terms import Terms
 from setwright.solver.reckoning.week import Week
 
 Watch = Callable[[Progress], None]
+APART_SHARE = 0.02
+"""The share of the stimulus that another week may cost (convention)."""
 NEAR_SHARE = 0.02
 """The share of the stimulus that staying near an earlier week may cost (convention)."""
 
@@ -105,14 +108,50 @@ def plan(
     with_pairs_note: bool = True,
 ) -> End:
     """The end of planning one brief; the same brief, catalogue and limits give the same week."""
+    return completed(understood, catalogue, limits, watch, stopped, side_by_side, with_pairs_note)[0]
+
+
+def completed(
+    understood: Understood,
+    catalogue: Catalogue,
+    limits: Limits,
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+    side_by_side: bool = True,
+    with_pairs_note: bool = True,
+) -> tuple[End, Outcome]:
+    """The end of planning, with the search's outcome to go on from."""
     solved, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side)
     if not isinstance(solved, Solved) or outcome.ended_by == "stopped":
-        return solved
+        return solved, outcome
     if solved.terms.goal == "efficiency":
         solved = shortest(solved, outcome, limits)
     if with_pairs_note and not solved.terms.pairs and solved.terms.goal == "balanced":
         solved = replace(solved, pairs_would_add=pairs_gain(solved, catalogue, stopped))
-    return solved
+    return solved, outcome
+
+
+def plan_apart(
+    understood: Understood,
+    catalogue: Catalogue,
+    count: int,
+    share: float = APART_SHARE,
+    limits: Limits = SEARCHES[DEFAULT],
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+    side_by_side: bool = True,
+) -> tuple[End, tuple[Apart, ...]]:
+    """The brief's week and up to `count` others, clearly different, that keep 1 - `share` of its stimulus; best first.
+
+    In efficiency they take no more seconds than the first. Each is audited; none where there is no week.
+    """
+    end, outcome = completed(understood, catalogue, limits, watch, stopped, side_by_side)
+    if not isinstance(end, Solved) or outcome.ended_by == "stopped":
+        return end, ()
+    found = weeks_apart(outcome.climb, end.audit, count, share, limits, no_longer=end.shortened is not None)
+    for other in found:
+        checked(other.audit, outcome.bound)
+    return end, found
 
 
 def plan_near(

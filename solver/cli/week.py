@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import sys
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, assert_never
 
@@ -19,7 +19,9 @@ from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.understand import Understood
-    from setwright.solver.plan import End
+    from setwright.solver.plan import Clash, End, Solved
+    from setwright.solver.uses.alternatives import Alternative
+    from setwright.solver.uses.concede import Conceded
 
 CLASH, OUT_OF_TIME, STOPPED = 3, 4, 130
 
@@ -43,6 +45,23 @@ def a_number(ctx: click.Context, parameter: click.Parameter, value: float | None
     metavar="SECONDS",
     help="Stop the search after so many seconds; without it the same brief always gives the same week.",
 )
+@click.option(
+    "--alternatives",
+    "others",
+    type=click.IntRange(0, 9),
+    default=0,
+    metavar="N",
+    help="Show up to N other weeks, clearly different, that are nearly as good.",
+)
+@click.option(
+    "--within",
+    type=click.FloatRange(0, 0.5),
+    default=0.02,
+    show_default=True,
+    callback=a_number,
+    metavar="SHARE",
+    help="How far below the first an alternative may score, as a share of the week index.",
+)
 @click.option("--private", is_flag=True, help="Show the client's cautions and clearance too.")
 @catalogue_option
 @output_options
@@ -52,6 +71,8 @@ def command(
     brief: tuple[str, ...],
     search: str,
     time_limit: float | None,
+    others: int,
+    within: float,
     private: bool,
     overlay: Path | None,
     as_json: bool,
@@ -72,8 +93,11 @@ def command(
         warn(understood, catalogue, as_document)
     limits = SEARCHES[search] if time_limit is None else replace(SEARCHES[search], seconds=time_limit)
     with Stopping() as stopping:
-        end = planned(understood, catalogue, limits, stopping)
-    text, code = shown(end, as_document, private)
+        if others:
+            end, found = with_others(understood, catalogue, limits, stopping, others, within)
+        else:
+            end, found = planned(understood, catalogue, limits, stopping), ()
+    text, code = shown(end, as_document, private, Asked(others, within, found))
     if text:
         deliver(text, target, force)
     ctx.exit(STOPPED if stopping.asked else code)
@@ -97,6 +121,15 @@ def warn(understood: Understood, catalogue: Catalogue, as_document: bool) -> Non
         say(CLEARANCE)
 
 
+@dataclass(frozen=True)
+class Asked:
+    """The alternatives asked for, within which share, and those found."""
+
+    count: int
+    within: float
+    found: tuple[Alternative, ...]
+
+
 def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
     """The end of planning, with a line of progress on a terminal."""
     from setwright.solver.plan import plan
@@ -109,21 +142,59 @@ def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stoppi
         line.clear()
 
 
-def shown(end: End, as_json: bool, private: bool) -> tuple[str, int]:
+def with_others(
+    understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
+) -> tuple[End, tuple[Alternative, ...]]:
+    """The same with the alternatives asked for."""
+    from setwright.solver.uses.alternatives import alternatives
+
+    line = ProgressLine()
+    try:
+        with engines_silent():
+            return alternatives(understood, catalogue, count, within, limits, line, stopping)
+    finally:
+        line.clear()
+
+
+def conceded(clash: Clash) -> Conceded | None:
+    """The concessions that would free a clash; None where the user would not wait for them."""
+    from setwright.solver.uses.concede import concede
+
+    try:
+        with engines_silent():
+            return concede(clash)
+    except KeyboardInterrupt:
+        return None
+
+
+def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> str:
+    """The week, and its alternatives where they were asked for."""
+    from setwright.solver.sheets.alternatives import alternatives_documents, alternatives_text
+    from setwright.solver.sheets.document import dumped, week_document
+    from setwright.solver.sheets.table import week_text
+
+    if as_json:
+        more = {"alternatives": alternatives_documents(asked.found)} if asked.count else {}
+        return dumped({**week_document(solved, private), **more})
+    text = week_text(solved, columns(), private)
+    if not asked.count:
+        return text
+    return f"{text}\n{alternatives_text(asked.found, asked.count, asked.within, columns())}"
+
+
+def shown(end: End, as_json: bool, private: bool, asked: Asked) -> tuple[str, int]:
     """The result as text and the exit code; a search without a week has its message on stderr."""
     from setwright.solver.plan import Clash, OutOfTime, Solved
 
     match end:
         case Solved():
-            from setwright.solver.sheets.document import dumped, week_document
-            from setwright.solver.sheets.table import week_text
-
-            return (dumped(week_document(end, private)) if as_json else week_text(end, columns(), private)), 0
+            return solved_shown(end, as_json, private, asked), 0
         case Clash():
             from setwright.solver.sheets.clash import clash_document, clash_text
             from setwright.solver.sheets.document import dumped
 
-            return (dumped(clash_document(end)) if as_json else clash_text(end, columns())), CLASH
+            given = conceded(end)
+            return (dumped(clash_document(end, given)) if as_json else clash_text(end, columns(), given)), CLASH
         case OutOfTime():
             more = "; try --search thorough, a longer --time-limit or a wider brief"
             say(f"no week was found ({end.ended_by}){'' if end.ended_by == 'stopped' else more}")

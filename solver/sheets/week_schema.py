@@ -67,6 +67,21 @@ MUSCLE = thing(
     interval=SPAN,
 )
 LIMITS = thing(search=WORDS, rounds=WHOLE, work=NUMBER, columns=WHOLE, nodes=WHOLE, seconds=NUMBER)
+ALTERNATIVE = thing(
+    rank=WHOLE,
+    score=NUMBER,
+    stimulus=NUMBER,
+    cost=NUMBER,
+    stimulus_cost=NUMBER,
+    seconds_more=WHOLE,
+    distance=NUMBER,
+    gains=many(WORDS),
+    lacks=many(WORDS),
+    sets_more=many(thing(muscle=WORDS, sets=NUMBER)),
+    days=many(DAY),
+    muscles=many(MUSCLE),
+)
+"""Stands in a week's document only where alternatives were asked for."""
 SHORTENED = thing(best_score=NUMBER, floor=NUMBER, keep_share=NUMBER, seconds=SECONDS)
 
 
@@ -98,5 +113,6 @@ def week_schema() -> dict[str, Any]:
         pairs_would_add=MAYBE,
         shortened={"anyOf": [SHORTENED, {"type": "null"}]},
     )
+    week["properties"]["alternatives"] = many(ALTERNATIVE)
     dialect = "https://json-schema.org/draft/2020-12/schema"
     return {"$schema": dialect, "title": "A lifting week", **week, "$defs": definitions}

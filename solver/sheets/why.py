@@ -97,9 +97,7 @@ def hold_lines(holds: tuple[Held, ...], width: int) -> list[str]:
 
 def hold_words(hold: Held) -> str:
     """One muscle's hold in a sentence or two."""
-    terms = hold.trial.effect.before.view.terms if hold.trial else None
-    name = hold.muscle.id if terms is None else muscle_name(terms.catalogue, hold.muscle.id)
-    lead = f"{name}: {hold.sets:g} of {span(hold.muscle.low, hold.muscle.high)} sets. {HOLDS[hold.hold]}: "
+    lead = f"{hold.name}: {hold.sets:g} of {span(hold.muscle.low, hold.muscle.high)} sets. {HOLDS[hold.hold]}: "
     match hold.hold:
         case "kit":
             return lead + kit_words(hold)
@@ -110,7 +108,7 @@ def hold_words(hold: Held) -> str:
         case "cost":
             return lead + cost_words(hold)
         case "minutes kept":
-            return f"{lead}{fits(hold)} and would add {score_of(hold)}, but efficiency spends the fewest minutes."
+            return f"{lead}{fits(hold)} and would add {score_of(hold)}, but efficiency may leave it out to spend fewer minutes."
     return f"{lead}{fits(hold)} and would add {score_of(hold)}: the week can be bettered by hand."
 
 

@@ -48,6 +48,7 @@ class Held:
     """A muscle below its band and what holds it there."""
 
     muscle: MuscleTerms
+    name: str
     sets: float
     hold: Hold
     open_direct: int
@@ -70,17 +71,18 @@ def held_below(audited: Audit) -> tuple[Held, ...]:
 def held(audited: Audit, muscle: MuscleTerms) -> Held:
     """What holds one muscle, found by trying."""
     terms, sets = audited.view.terms, audited.view.weekly_sets(muscle.id) / WHOLE
+    name = terms.catalogue.muscles[muscle.id].name.lower()
     able = {e.id for day in terms.days for e in terms.open_on[day.index] if muscle.id in e.direct}
     if not able:
-        return Held(muscle, sets, "kit", 0, closed(audited, muscle.id), None, None)
+        return Held(muscle, name, sets, "kit", 0, closed(audited, muscle.id), None, None)
     nearest = min(trials(audited, muscle.id), key=nearness, default=None)
     if nearest is None:
-        return Held(muscle, sets, "cap", len(able), (), None, None)
+        return Held(muscle, name, sets, "cap", len(able), (), None, None)
     hold = hold_of(audited, nearest)
     room = None
     if hold == "time":
         room = room_for(audited, nearest.effect.after, nearest.day.index, nearest.entry.exercise)
-    return Held(muscle, sets, hold, len(able), (), nearest, room)
+    return Held(muscle, name, sets, hold, len(able), (), nearest, room)
 
 
 def hold_of(audited: Audit, trial: Trial) -> Hold:

@@ -2,20 +2,23 @@
 
 from __future__ import annotations
 
+import itertools
 from dataclasses import replace
 from typing import Any
 
 import pytest
-from boards import CATALOGUE, days, terms_of
+from boards import CATALOGUE, days, only, terms_of
 
 from setwright.solver.brief.understand import understand
 from setwright.solver.model.build import all_day_columns, day_sheet
-from setwright.solver.model.clash import conflict_of
+from setwright.solver.model.clash import Part, conflict_of, conflicts_of, parts_of, possible_sheet
 from setwright.solver.model.columns import board_of
 from setwright.solver.model.engines import cpsat
 from setwright.solver.model.engines.cpsat import Found, Program
 from setwright.solver.model.limits import SEARCHES
+from setwright.solver.model.rules import BY_COLUMNS
 from setwright.solver.plan import Clash, OutOfTime, Solved, plan
+from setwright.solver.reckoning.rules import RULES
 
 CHEAP = replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=1)
 HEAVY = ("barbell-back-squat", "barbell-bench-press", "barbell-row-to-hip", "barbell-overhead-press")
@@ -68,13 +71,54 @@ def test_the_plan_ends_in_the_clash(name: str) -> None:
     assert end.conflicts == conflict_of(board_of(end.terms))
 
 
-@pytest.mark.xfail(strict=True, reason="columns closed by a rule made hard are no row, so the clash cannot name it")
 def test_a_taste_made_hard_is_named_in_its_clash() -> None:
     """Dislikes made hard close every row: both that rule and the wish for a row belong to the clash."""
     rows = [e.id for e in CATALOGUE.exercises.values() if e.movement == "row"]
     raw = {"days": days("mon", 30), "equipment": "bands", "dislike": rows, "must": ["row"]}
     conflicts = conflict_of(board_of(terms_of(**raw, rules={"disliked": "hard"})))
     assert {c.rule for c in conflicts} == {"must", "disliked"}
+
+
+SMALL: dict[str, dict[str, Any]] = {
+    "pins against minutes and an upper end": {
+        "days": days("mon", 15),
+        "equipment": "bands",
+        "avoid": only("band-curl", "band-squat", "push-up"),
+        "muscles": {"biceps": {"at_most": 2.0}, "quads": {"at_least": 4.0}},
+        "pins": [{"exercise": "band-curl", "sets": 4}, {"exercise": "push-up", "sets": 4}],
+    },
+    "two pins of a slot, and a movement nothing has": {
+        "days": days("mon", 60),
+        "equipment": "home-dumbbells",
+        "avoid": only("dumbbell-bench-press", "dumbbell-floor-press"),
+        "must": ["row"],
+        "pins": [{"exercise": "dumbbell-bench-press"}, {"exercise": "dumbbell-floor-press"}],
+    },
+}
+KEPT = ("day-minutes", "exact-band", "pinned", "must", "slot-once", "movement-once", "exercise-days")
+
+
+@pytest.mark.parametrize("name", SMALL)
+def test_the_clash_is_one_of_the_minimal_ones_by_brute_force(name: str) -> None:
+    """Every subset of the parts solved: the clash is impossible, and each of its proper subsets is possible."""
+    off = {rule: "off" for rule in RULES if rule not in KEPT and rule not in BY_COLUMNS}
+    board = board_of(terms_of(**SMALL[name], rules=off))
+    sheet = possible_sheet(board)
+    parts = parts_of(sheet)
+    assert 4 <= len(parts) <= 9
+
+    def able(kept: tuple[Part, ...]) -> bool:
+        return Program(sheet, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).columns is not None
+
+    subsets = [s for size in range(len(parts) + 1) for s in itertools.combinations(parts, size)]
+    failing = [frozenset(s) for s in subsets if not able(s)]
+    minimal = [s for s in failing if not any(other < s for other in failing)]
+    assert len(minimal) > 1
+    found = frozenset((c.rule, c.words) for c in conflict_of(board))
+    assert found in minimal
+    apart = [frozenset((c.rule, c.words) for c in clash) for clash in conflicts_of(board)]
+    assert apart[0] == found and all(clash in minimal for clash in apart)
+    assert not any(one & two for one, two in itertools.combinations(apart, 2))
 
 
 def test_a_brief_that_can_be_met_has_no_clash() -> None:

@@ -9,9 +9,9 @@ from dataclasses import dataclass
 
 from setwright.solver.model.columns import Atom, Board, Cell, Column, pair_columns
 from setwright.solver.model.limits import Limits
-from setwright.solver.model.search.candidates import Candidates
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.neighbourhoods import Neighbourhood, neighbourhoods
+from setwright.solver.model.search.opening import widened
 from setwright.solver.model.search.renaming import change, like_named
 from setwright.solver.reckoning.audit import Audit, audit
 from setwright.solver.reckoning.week import Entry, Week
@@ -45,7 +45,7 @@ def settle_near(climb: Climb, previous: Week, share: float, limits: Limits) -> N
     if len(previous.days) != len(board.terms.days):
         raise ValueError(f"the previous week has {len(previous.days)} days, the brief {len(board.terms.days)}")
     floor = math.ceil(best.score_units - share * best.stimulus_units)
-    settling = Settling(widened(climb, previous, limits), previous, floor)
+    settling = Settling(widened(climb, old_columns(board, previous), limits), previous, floor)
     settling.start(best)
     settling.run(limits)
     return Near(settling.best, settling.change, best.score_units, floor)
@@ -133,22 +133,6 @@ def sets_before(board: Board, previous: Week) -> dict[tuple[int, int], Entry]:
             if cls is not None and board.classes[cls].options[board.group_of[day]]:
                 found.setdefault((cls, day), entry)
     return found
-
-
-def widened(climb: Climb, previous: Week, limits: Limits) -> Climb:
-    """A climb at the same week whose candidates hold every way to do the previous week's exercises on their days."""
-    known = {column: j for j, column in enumerate(climb.candidates.columns)}
-    wanted = list(dict.fromkeys(old_columns(climb.board, previous)))
-    more = tuple(column for column in wanted if column not in known)
-    columns = (*climb.candidates.columns, *more)
-    place = {column: j for j, column in enumerate(columns)}
-    must = climb.candidates.must | {place[column] for column in wanted}
-    days = range(len(climb.candidates.ranked))
-    mine = [tuple(place[column] for column in more if column.cell == day) for day in days]
-    ranked = tuple((*climb.candidates.ranked[day], *mine[day]) for day in days)
-    wider = Climb(climb.board, Candidates(columns, ranked, must), limits, time.monotonic() + limits.seconds)
-    wider.chosen, wider.best, wider.stopped = climb.chosen, climb.best, climb.stopped
-    return wider
 
 
 def old_columns(board: Board, previous: Week) -> Iterator[Column]:

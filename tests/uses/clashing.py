@@ -1,0 +1,75 @@
+"""Briefs that no week can meet, and the case that each makes."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Any
+
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.brief.understand import understand
+from setwright.solver.model.clash import conflict_of
+from setwright.solver.model.columns import board_of
+from setwright.solver.plan import Clash
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.uses.concede import Conceded, concede
+
+CATALOGUE = load_catalogue()
+
+
+def days(weekdays: str, minutes: int) -> list[dict[str, Any]]:
+    return [{"weekday": weekday, "minutes": minutes} for weekday in weekdays.split()]
+
+
+TEN = ("chest", "side-delts", "rear-delts", "lats", "upper-back", "biceps", "triceps", "quads", "hamstrings", "calves")
+"""Ten muscles."""
+IMPOSSIBLE: dict[str, dict[str, Any]] = {
+    "a vertical pull with dumbbells only": {
+        "days": days("mon", 30),
+        "equipment": "home-dumbbells",
+        "must": ["vertical-pull"],
+    },
+    "ten muscles at ten sets in two half hours": {
+        "days": days("mon thu", 30),
+        "goal": "growth",
+        "pairs": False,
+        "techniques": False,
+        "muscles": {muscle: {"at_least": 10.0} for muscle in TEN},
+    },
+    "hard chest days on consecutive days": {
+        "days": days("sat sun", 40),
+        "muscles": {"chest": {"at_least": 21.0, "days_at_least": 2}},
+    },
+    "two lifts of one bar as a pair": {
+        "days": days("mon", 30),
+        "equipment": "barbell-garage",
+        "pairs": True,
+        "pins": [{"exercise": "barbell-curl", "pair_with": "barbell-upright-row"}],
+    },
+    "pins that the day cannot hold": {
+        "days": days("mon", 20),
+        "equipment": "barbell-garage",
+        "pins": [
+            {"exercise": "barbell-back-squat", "day": "mon", "sets": 4},
+            {"exercise": "barbell-bench-press", "day": "mon", "sets": 4},
+        ],
+    },
+    "a taste made hard": {
+        "days": days("mon", 30),
+        "equipment": "bands",
+        "dislike": ["band-row-to-the-chest", "band-row-to-the-hip"],
+        "must": ["row"],
+        "rules": {"disliked": "hard"},
+    },
+}
+
+
+@lru_cache(maxsize=16)
+def clash_named(name: str) -> Clash:
+    understood = understand(IMPOSSIBLE[name], CATALOGUE, "test")
+    terms = resolve(understood.brief, CATALOGUE)
+    return Clash(understood, terms, conflict_of(board_of(terms)))
+
+
+@lru_cache(maxsize=16)
+def conceded_named(name: str) -> Conceded:
+    return concede(clash_named(name))
