@@ -5,11 +5,11 @@ from __future__ import annotations
 import sys
 from dataclasses import dataclass
 from pathlib import Path
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING, Any, assert_never
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.cli.output import engines_silent, say
-from setwright.solver.cli.week import shown, understood_of, warn
+from setwright.solver.cli.week import CLASH, OUT_OF_TIME, understood_of, warn
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
@@ -69,16 +69,21 @@ def is_brief(source: str) -> bool:
 
 def planned(source: str, search: str | None, catalogue: Catalogue) -> Opened:
     """A week planned now."""
-    from setwright.solver.plan import Solved, plan
+    from setwright.solver.plan import Clash, OutOfTime, Solved, plan
 
     understood = understood_of(source, catalogue)
     warn(understood, catalogue, True)
     with engines_silent():
         end = plan(understood, catalogue, limits_of(search, {}), with_pairs_note=False)
-    if not isinstance(end, Solved):
-        text, code = shown(end, False, False)
-        raise NoWeek(Fault("", f"no week is possible\n{text}" if text else "no week was found"), code)
-    return Opened(understood, end.audit, {})
+    match end:
+        case Solved():
+            return Opened(understood, end.audit, {})
+        case Clash():
+            raise NoWeek(Fault("brief", "no week is possible", "`setwright week` names what clashes"), CLASH)
+        case OutOfTime():
+            raise NoWeek(Fault("brief", f"no week was found ({end.ended_by})", "try --search thorough"), OUT_OF_TIME)
+        case _:
+            assert_never(end)
 
 
 class NoWeek(SetwrightError):

@@ -108,7 +108,8 @@ def hold_words(hold: Held) -> str:
         case "cost":
             return lead + cost_words(hold)
         case "minutes kept":
-            return f"{lead}{fits(hold)} and would add {score_of(hold)}, but efficiency may leave it out to spend fewer minutes."
+            saved = "but efficiency may leave it out to spend fewer minutes"
+            return f"{lead}{fits(hold)} and would add {score_of(hold)}, {saved}."
     return f"{lead}{fits(hold)} and would add {score_of(hold)}: the week can be bettered by hand."
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from collections.abc import Callable
 from contextlib import suppress
 from dataclasses import dataclass
@@ -14,7 +13,8 @@ from setwright.solver.model.columns import Atom, Board, Column, board_of
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.search import search
 from setwright.solver.model.search.climb import Climb, Stopped
-from setwright.solver.model.search.near import settle_near, widened
+from setwright.solver.model.search.near import old_columns, settle_near
+from setwright.solver.model.search.opening import widened
 from setwright.solver.model.search.shorten import shorten
 from setwright.solver.model.sheet import Sheet
 from setwright.solver.reckoning.audit import Audit, audit
@@ -62,8 +62,8 @@ def resolved(
     terms = resolve(brief, catalogue)
     board = board_of(terms)
     outcome = search(board, limits, None, stopped)
-    climb = widened(outcome.climb, previous, limits)
-    climb.until = time.monotonic() + limits.seconds
+    wanted = (column for week in (previous, *seeds) for column in old_columns(board, week))
+    climb = widened(outcome.climb, wanted, limits)
     seeded = [climb.take(columns) for seed in (previous, *seeds) if (columns := columns_at(climb.sheet, seed))]
     if any(seeded):
         climb_on(climb, limits)
