@@ -1,57 +1,92 @@
-"""`setwright audit`: any week reckoned."""
+"""`setwright audit`: any week reckoned, also one made elsewhere."""
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
+from typing import TYPE_CHECKING, Any
 
 import click
 
-from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver
+from setwright.solver.cli.opened import Opened, limits_of, opened
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
+from setwright.solver.cli.stopping import Stopping
+from setwright.solver.model.limits import SEARCHES
+
+if TYPE_CHECKING:
+    from setwright.solver.model.limits import Limits
+
+STOPPED = 130
 
 
 @click.command("audit")
-@click.argument("week", type=FILE)
+@click.argument("week")
+@click.option("--brief", metavar="BRIEF", help="Hold the week against this brief, a phrase or a file.")
+@click.option(
+    "--accept-near", is_flag=True, help="Take the nearest name for an exercise that is not known, and say so."
+)
+@click.option("--mend", type=click.IntRange(1, 20), metavar="N", help="The N single changes that win back most.")
+@click.option("--best", is_flag=True, help="How far the best week in the same minutes and kit is: solves.")
+@click.option("--search", type=click.Choice(tuple(SEARCHES)), help="How hard to solve for --best.")
 @click.option("--strict", is_flag=True, help="Exit with 1 when a rule is broken.")
 @catalogue_option
 @output_options
 @click.pass_context
 def command(
     ctx: click.Context,
-    week: Path,
+    week: str,
+    brief: str | None,
+    accept_near: bool,
+    mend: int | None,
+    best: bool,
+    search: str | None,
     strict: bool,
     overlay: Path | None,
     as_json: bool,
     target: Path | None,
     force: bool,
 ) -> None:
-    """Reckon a WEEK written with --json (- for standard input): minutes, sets per muscle, rules broken and missed."""
-    from setwright.solver.reckoning.audit import audit
-    from setwright.solver.reckoning.resolve import resolve
+    """Reckon a WEEK (- for standard input): minutes, sets per muscle, rules broken with their remedies.
+
+    WEEK is a file of `week --json`, or one made elsewhere: CSV with the columns day, exercise, sets and, if you have
+    them, reps, RIR, rest, technique and pair, or the same as JSON.
+
+    \b
+    setwright audit client.csv --brief "2 days x 40 min" --mend 3 --best
+    """
     from setwright.solver.sheets.audit import audit_document, audit_text
     from setwright.solver.sheets.document import dumped
-    from setwright.solver.sheets.reading import parse_week, read_week
 
     check_target(target, force)
-    catalogue = open_catalogue(overlay)
-    where = "standard input" if str(week) == "-" else str(week)
-    understood, read = read_week(parse_week(bytes_of(week), where), catalogue, where)
-    found = audit(resolve(understood.brief, catalogue), read)
+    found = opened(week, brief, open_catalogue(overlay), accept_near)
+    with Stopping() as stopping, engines_silent():
+        more, told = further(found, mend, best, limits_of(search, found.document), stopping)
+    if best and brief is None and found.document.get("private_left_out"):
+        say("the week was written without its client's cautions: --best does not know of them; name the --brief")
     as_document = wants_json(as_json, target)
-    deliver(dumped(audit_document(found)) if as_document else audit_text(found, columns()), target, force)
-    ctx.exit(1 if strict and found.broken else 0)
+    text = dumped({**audit_document(found.audit), **more}) if as_document else audit_text(found.audit, columns(), told)
+    deliver(text, target, force)
+    ctx.exit(STOPPED if stopping.asked else 1 if strict and found.audit.broken else 0)
 
 
-def bytes_of(path: Path) -> bytes:
-    """The file's bytes, a little more than the most that is read."""
-    from setwright.solver.sheets.reading import MOST_BYTES
+def further(
+    found: Opened, mend: int | None, best: bool, limits: Limits, stopping: Stopping
+) -> tuple[dict[str, Any], list[str]]:
+    """What was asked beyond the audit, as parts of its document and of its text."""
+    more: dict[str, Any] = {}
+    told: list[str] = []
+    if mend:
+        from setwright.solver.sheets.mending import changes_document, changes_text
+        from setwright.solver.uses.changes import best_changes
 
-    if str(path) == "-":
-        return sys.stdin.buffer.read(MOST_BYTES + 1)
-    try:
-        with path.open("rb") as file:
-            return file.read(MOST_BYTES + 1)
-    except OSError as error:
-        raise UsageFault(Fault(str(path), f"cannot be read: {error.strerror or error}", "name a week's file")) from None
+        changes = best_changes(found.audit, mend)
+        more["changes"] = changes_document(changes)
+        told.append(changes_text(found.audit, changes, columns()))
+    if best:
+        from setwright.solver.sheets.far import far_document, far_text
+        from setwright.solver.uses.far import far_from_best
+
+        end = far_from_best(found.audit, limits, stopping)
+        more["best"] = far_document(found.audit, end)
+        told.append(far_text(found.audit, end, columns()))
+    return more, told

@@ -14,6 +14,8 @@ from setwright.solver.cli.output import say
 COMMANDS = {
     "week": "Plan a week from a brief.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
+    "why": "Say why each line stands, and what else would cost.",
+    "swap": "List swaps for a line, or write the week with one.",
     "sheet": "Write a week for a client: card, workbook, calendar, page, table.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",

@@ -118,11 +118,23 @@ def techniques_of(terms: Terms, exercise: Exercise) -> tuple[tuple[str, int], ..
 
 
 def make(
-    terms: Terms, exercise: Exercise, day: DayTerms, sets: int, rest: int, technique: str, drops: int, paired: bool
+    terms: Terms,
+    exercise: Exercise,
+    day: DayTerms,
+    sets: int,
+    rest: int,
+    technique: str,
+    drops: int,
+    paired: bool,
+    reps: tuple[int, int] | None = None,
+    rir: int | None = None,
 ) -> Option:
-    """One option with its seconds and credits reckoned, whether or not a rule allows it."""
+    """One option with its seconds and credits reckoned, whether or not a rule allows it.
+
+    `reps` and `rir` are those printed on a line; unsaid they are the brief's own.
+    """
     numbers = terms.curves.numbers
-    work = work_seconds(reps_of(terms, exercise, day), exercise.alternating, numbers["seconds-per-rep"])
+    work = work_seconds(reps or reps_of(terms, exercise, day), exercise.alternating, numbers["seconds-per-rep"])
     change = change_over(terms, exercise)
     if paired:
         pair_change = round(numbers["pair-change-seconds"])
@@ -132,7 +144,8 @@ def make(
         halves = 2 * exercise_seconds(work, exercise.limb, sets, rest, change, technique, drops, numbers)
         seen = rest_seen(work, exercise.limb, rest)
     credited = terms.curves.credited(sets, technique, drops)
-    effective = terms.curves.effective(credited, seen, exercise.fatigue, rir_of(terms, exercise))
+    left = rir_of(terms, exercise) if rir is None else rir
+    effective = terms.curves.effective(credited, seen, exercise.fatigue, left)
     return Option(sets, rest, technique, drops, paired, halves, round(100 * credited), round(1000 * effective))
 
 

@@ -52,7 +52,8 @@ class View:
     def _line(self, entry: Entry, day: DayTerms, place: int) -> Line:
         exercise = self.terms.catalogue.exercises[entry.exercise]
         paired = entry.partner is not None
-        option = make(self.terms, exercise, day, entry.sets, entry.rest, entry.technique, entry.drops, paired)
+        way = (entry.sets, entry.rest, entry.technique, entry.drops, paired)
+        option = make(self.terms, exercise, day, *way, entry.reps, entry.rir)
         return Line(entry, exercise, day, place, option)
 
     @cached_property

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.doubt import week_interval
+from setwright.solver.reckoning.rule import Finding
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.caution import CAUTION
 from setwright.solver.sheets.document import reckoned
@@ -25,8 +27,8 @@ def audit_document(audit: Audit) -> dict[str, Any]:
     return {"schema": SCHEMA, "goal": audit.view.terms.goal, "score": audit.score, "broken": broken, **reckoned(audit)}
 
 
-def audit_text(audit: Audit, width: int) -> str:
-    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed."""
+def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
+    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed, then `more`."""
     width = held(width)
     low, high = week_interval(audit.view)
     parts = [
@@ -35,6 +37,7 @@ def audit_text(audit: Audit, width: int) -> str:
         [f"Week index {audit.stimulus:.1f} (interval {low} to {high}), score {audit.score:.1f}"],
         broken_lines(audit, width),
         given_up(audit, width),
+        *(part.splitlines() for part in more),
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
@@ -52,11 +55,22 @@ def minutes_lines(audit: Audit) -> list[str]:
 
 
 def broken_lines(audit: Audit, width: int) -> list[str]:
-    """Every hard rule broken, with its remedy."""
+    """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
     if not audit.broken:
         return ["No rule is broken."]
-    lines = [f"Rules broken: {len(audit.broken)}"]
-    for finding in audit.broken:
-        text = f"  {finding.rule}: {finding.text}; {RULES[finding.rule].remedy}"
-        lines += wrapped(text, width, "    ")
+    data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
+    hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
+    lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]
+    lines += finding_lines(hard, width)
+    if data:
+        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, width)]
     return lines
+
+
+def finding_lines(findings: Sequence[Finding], width: int) -> list[str]:
+    """Findings with their remedies."""
+    found: list[str] = []
+    for finding in findings:
+        said = finding.text.rstrip(".")
+        found += wrapped(f"  {finding.rule}: {said}; {RULES[finding.rule].remedy}", width, "    ")
+    return found

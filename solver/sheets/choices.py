@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 from setwright.catalogue.entries import Exercise
-from setwright.solver.reckoning.pairs import fits
+from setwright.solver.reckoning.audit import audit
 from setwright.solver.reckoning.view import Line, View
 from setwright.solver.sheets.words import listed, muscle_name
+from setwright.solver.uses.swaps import for_card
 
 MOST_SWAPS = 2
 
@@ -32,42 +31,5 @@ def why(view: View, line: Line) -> str:
 
 
 def swaps(view: View, line: Line) -> tuple[Exercise, ...]:
-    """Up to two open exercises for the same work: same slot first, then same movement, then by rank.
-
-    None loads the spine more than the lift it replaces, one that tires more comes last, and each fits the pair it
-    enters.
-    """
-    terms, old = view.terms, line.exercise
-    partner = terms.catalogue.exercises.get(line.entry.partner or "")
-    here = {x.exercise.id for x in view.on[line.day.index]}
-    slots = {x.exercise.slot.id for x in view.on[line.day.index] if x is not line and x.exercise.id != old.id}
-    able: list[Exercise] = [
-        e
-        for e in terms.open_on[line.day.index]
-        if e.id not in here
-        and e.id not in terms.brief.dislike
-        and e.slot.id not in slots
-        and e.movement == old.movement
-        and e.direct & old.direct
-        and e.axial <= old.axial
-        and (partner is None or fits(terms, e, partner))
-    ]
-    elsewhere = leaves_station(view, old)
-    able.sort(key=lambda e: (not elsewhere(e), tires_more(e, old), e.slot.id != old.slot.id, terms.rank(e, line.day)))
-    return tuple(able[:MOST_SWAPS])
-
-
-def tires_more(new: Exercise, old: Exercise) -> bool:
-    return new.fatigue == "high" and old.fatigue == "low"
-
-
-def leaves_station(view: View, old: Exercise) -> Callable[[Exercise], bool]:
-    """At peak hour a taken fixed station is swapped for work away from any; else every swap is alike."""
-    items = view.terms.catalogue.items
-
-    def fixed(exercise: Exercise) -> bool:
-        return any(i in items and items[i].place == "fixed" for i in exercise.needs)
-
-    if not view.terms.brief.owned.busy or not fixed(old):
-        return lambda _: True
-    return lambda exercise: not fixed(exercise)
+    """Up to two exercises that may stand in a line's place, the best first; on a full day one may run a little over."""
+    return for_card(audit(view.terms, view.week), line, MOST_SWAPS)

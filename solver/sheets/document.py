@@ -39,24 +39,32 @@ def dumped(document: dict[str, Any]) -> str:
 
 def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
     """The solved week as design and programs read it; cautions and clearance only when `private`."""
-    understood, terms = solved.understood, solved.terms
     proven = solved.bound < UNPROVEN
     return {
-        "schema": SCHEMA,
+        **said_of(solved.understood, solved.audit, private),
         "made_by": made_by(solved),
-        "brief": brief_of(understood.brief, private),
-        "assumed": assumed_of(understood, private),
-        "goal": terms.goal,
         "score": rounded(solved.score),
         "bound": rounded(solved.bound) if proven else None,
         "gap": rounded(solved.gap) if proven else None,
         "gap_share": rounded(solved.gap_share, 6) if proven else None,
         "ended_by": solved.ended_by,
-        **reckoned(solved.audit),
-        "overridden": overridden(terms),
-        "clearance_needed": clearance_needed(understood.brief, terms.catalogue),
         "pairs_would_add": None if solved.pairs_would_add is None else rounded(solved.pairs_would_add),
         "shortened": shortened(solved),
+    }
+
+
+def said_of(understood: Understood, audit: Audit, private: bool) -> dict[str, Any]:
+    """What a week's document says of brief and week, whether it was solved or changed by hand."""
+    terms, client = audit.view.terms, understood.brief.client
+    return {
+        "schema": SCHEMA,
+        "brief": brief_of(understood.brief, private),
+        "assumed": assumed_of(understood, private),
+        "goal": terms.goal,
+        **reckoned(audit),
+        "overridden": overridden(terms),
+        "clearance_needed": clearance_needed(understood.brief, terms.catalogue),
+        "private_left_out": not private and bool(client.cautions or client.clearance),
     }
 
 

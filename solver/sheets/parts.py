@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from setwright.solver.reckoning.clock import pair_work, technique_seconds, work_seconds
-from setwright.solver.reckoning.options import change_over, reps_of
+from setwright.solver.reckoning.options import change_over
 from setwright.solver.reckoning.view import Line, View
 
 
@@ -24,7 +24,7 @@ def seconds_by_kind(view: View, day: int) -> dict[str, int]:
 def lifting_seconds(view: View, line: Line) -> int:
     """The seconds under load of one line, both sides and the technique of its last set included."""
     entry, exercise, numbers = line.entry, line.exercise, view.terms.curves.numbers
-    work = work_seconds(reps_of(view.terms, exercise, line.day), exercise.alternating, numbers["seconds-per-rep"])
+    work = work_seconds(entry.reps, exercise.alternating, numbers["seconds-per-rep"])
     extra = technique_seconds(work, entry.technique, entry.drops, numbers) - work if entry.partner is None else 0
     return entry.sets * pair_work(work, exercise.limb) + extra
 

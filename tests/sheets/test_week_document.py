@@ -15,7 +15,8 @@ from setwright.solver.sheets.document import dumped, letter_of, week_document
 
 KEYS = {
     "schema", "made_by", "brief", "assumed", "goal", "stimulus", "interval", "score", "bound", "gap", "gap_share",
-    "ended_by", "costs", "days", "muscles", "overridden", "missed", "clearance_needed", "pairs_would_add", "shortened",
+    "ended_by", "costs", "days", "muscles", "overridden", "missed", "clearance_needed", "private_left_out",
+    "pairs_would_add", "shortened",
 }  # fmt: skip
 HEALTH = {"cautions": [{"tag": "heart-disease", "said_by": "Dr Q"}, {"tag": "knee"}]}
 

@@ -1,0 +1,96 @@
+"""`setwright swap`: what may stand in a line's place, and a week with one line swapped."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.cli.opened import Opened, planned_or_opened
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
+
+if TYPE_CHECKING:
+    from setwright.solver.reckoning.audit import Audit
+    from setwright.solver.reckoning.view import Line
+    from setwright.solver.uses.swaps import Swap
+
+
+@click.command("swap")
+@click.argument("week")
+@click.argument("entry", required=False)
+@click.argument("exercise", nargs=-1)
+@click.option("--settle", is_flag=True, help="Solve sets, rests and techniques around the swap anew.")
+@click.option("--brief", metavar="BRIEF", help="Hold the week against this brief, a phrase or a file.")
+@catalogue_option
+@output_options
+def command(
+    week: str,
+    entry: str | None,
+    exercise: tuple[str, ...],
+    settle: bool,
+    brief: str | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """List ranked swaps for a WEEK or one ENTRY of it, or write the week with EXERCISE in the ENTRY's place.
+
+    ENTRY is a day and a line: mon:A, mon:B1, mon:dumbbell-curl, or 1:A for sessions without weekdays.
+
+    \b
+    setwright swap week.json mon:B
+    setwright swap week.json mon:B "cable curl" -o new.json
+    """
+    from setwright.solver.sheets.addresses import line_at
+    from setwright.solver.sheets.document import dumped
+    from setwright.solver.sheets.swaps import slots_of, swaps_document, swaps_text
+
+    check_target(target, force)
+    if settle and not exercise:
+        raise UsageFault(Fault("--settle", "there is no swap to settle", "name the ENTRY and the EXERCISE"))
+    found = planned_or_opened(week, brief, None, open_catalogue(overlay))
+    audited = found.audit
+    document = wants_json(as_json, target)
+    lines = audited.view.lines if entry is None else (line_at(audited.view, entry),)
+    if exercise:
+        text = changed(found, lines[0], " ".join(exercise), settle, document)
+    else:
+        slots = slots_of(audited, lines)
+        text = dumped(swaps_document(audited, slots)) if document else swaps_text(audited, slots, columns())
+    deliver(text, target, force)
+
+
+def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) -> str:
+    """The week with the swap made, as a document or as what it changes."""
+    from setwright.solver.cli.exercises import one
+    from setwright.solver.sheets.changed import changed_week
+    from setwright.solver.sheets.document import dumped
+    from setwright.solver.sheets.swaps import swap_asked, swapped_text
+
+    exercise = one(name, found.audit.view.terms.catalogue)
+    swap = swap_asked(found.audit, line, exercise, settle)
+    after = settled_around(swap, line) if settle else swap.effect.after
+    if swap.named:
+        say(f"the new week's brief pins {exercise.name}")
+    understood = replace(found.understood, brief=after.view.terms.brief)
+    if document:
+        return dumped(changed_week(found.document, understood, after))
+    return swapped_text(found.audit, after, line.day.index, columns())
+
+
+def settled_around(swap: Swap, line: Line) -> Audit:
+    """The week with sets, rests and techniques solved anew, the new line among them."""
+    from setwright.solver.uses.settling import settled
+
+    view = swap.effect.after.view
+    with engines_silent():
+        after = settled(view.terms, view.week, ((line.day.index, swap.exercise.id),))
+    if after is None:
+        said = f"no sets of the week's lines keep every rule with {swap.exercise.name} among them"
+        raise SetwrightError(Fault("--settle", said, "name another exercise, or plan anew with it pinned"))
+    return after

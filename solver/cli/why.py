@@ -1,0 +1,153 @@
+"""`setwright why`: why a week is as it is, and what it would be otherwise."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.opened import limits_of, planned_or_opened
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
+from setwright.solver.cli.stopping import Stopping
+from setwright.solver.model.limits import SEARCHES
+
+if TYPE_CHECKING:
+    from setwright.solver.model.limits import Limits
+    from setwright.solver.reckoning.audit import Audit
+    from setwright.solver.reckoning.view import Line
+
+STOPPED = 130
+Both = tuple[dict[str, Any], str]
+"""An answer as a document and as text."""
+
+
+@click.command("why")
+@click.argument("week")
+@click.argument("entry", required=False)
+@click.option("--solve", is_flag=True, help="Leave the exercise (of ENTRY, or each) out and solve the week anew.")
+@click.option("--with", "exercise", metavar="EXERCISE", help="What the best week that holds it would cost.")
+@click.option("--add-minutes", type=click.IntRange(1, 120), metavar="N", help="What N more minutes on a day would buy.")
+@click.option("--search", type=click.Choice(tuple(SEARCHES)), help="How hard to solve; by default as the week was.")
+@click.option("--brief", metavar="BRIEF", help="Hold the week against this brief, a phrase or a file.")
+@catalogue_option
+@output_options
+@click.pass_context
+def command(
+    ctx: click.Context,
+    week: str,
+    entry: str | None,
+    solve: bool,
+    exercise: str | None,
+    add_minutes: int | None,
+    search: str | None,
+    brief: str | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Say why each line of a WEEK stands, by exact reckoning, and what holds the muscles below their bands.
+
+    WEEK is a file of `week --json`, or a brief, which is planned first. ENTRY is one line: mon:A, mon:dumbbell-curl.
+
+    \b
+    setwright why week.json
+    setwright why week.json mon:A --solve
+    setwright why week.json --with "barbell bench press"
+    setwright why week.json --add-minutes 5
+    """
+    from setwright.solver.sheets.document import dumped
+
+    check_target(target, force)
+    asked = [name for name, said in (("--solve", solve), ("--with", exercise), ("--add-minutes", add_minutes)) if said]
+    if len(asked) > 1:
+        raise UsageFault(Fault("why", f"got {' and '.join(asked)}, expected one question at a time", "drop one"))
+    if entry and (exercise or add_minutes):
+        raise UsageFault(Fault("why", f"{asked[0]} asks about the whole week", "drop the ENTRY"))
+    found = planned_or_opened(week, brief, search, open_catalogue(overlay))
+    limits = limits_of(search, found.document)
+    with Stopping() as stopping, engines_silent():
+        if exercise:
+            document, text = with_exercise(found.audit, exercise, limits, stopping)
+        elif add_minutes:
+            document, text = with_minutes(found.audit, add_minutes, limits, stopping)
+        elif solve:
+            document, text = without(found.audit, lines_of(found.audit, entry), limits, stopping)
+        else:
+            document, text = exactly(found.audit, lines_of(found.audit, entry), entry is None)
+    deliver(dumped(document) if wants_json(as_json, target) else text, target, force)
+    ctx.exit(STOPPED if stopping.asked else 0)
+
+
+def lines_of(audited: Audit, entry: str | None) -> tuple[Line, ...]:
+    """The line of an address, or every line."""
+    from setwright.solver.sheets.addresses import line_at
+
+    return audited.view.lines if entry is None else (line_at(audited.view, entry),)
+
+
+def exactly(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Both:
+    """The reasons of lines, and what holds the muscles below their bands."""
+    from setwright.solver.sheets.why import why_document, why_text
+    from setwright.solver.uses.holds import held_below
+    from setwright.solver.uses.reasons import reason
+
+    reasons = tuple(reason(audited, line) for line in lines)
+    holds = held_below(audited) if muscles else None
+    return why_document(audited, reasons, holds), why_text(audited, reasons, holds, columns())
+
+
+def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: Stopping) -> Both:
+    """Each exercise of some lines left out and the week solved anew."""
+    from setwright.solver.sheets.answers import without_document, without_text
+    from setwright.solver.uses.asking import solved_without
+    from setwright.solver.uses.reasons import reason
+
+    firsts = {line.exercise.id: line for line in reversed(lines)}
+    chosen = [line for line in lines if firsts[line.exercise.id] is line]
+    rows = []
+    for line in chosen:
+        on_terminal(f"solving without {line.exercise.name}")
+        rows.append((reason(audited, line), solved_without(audited, line, limits, stopping)))
+    return without_document(rows), without_text(rows, columns())
+
+
+def on_terminal(message: str) -> None:
+    """What is being solved, where someone is watching."""
+    if sys.stderr.isatty():
+        say(message)
+
+
+def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Both:
+    """The best week that holds an exercise."""
+    from setwright.solver.cli.exercises import one
+    from setwright.solver.sheets.answers import with_document, with_text
+    from setwright.solver.sheets.words import day_name
+    from setwright.solver.uses.asking import solved_with
+
+    exercise = one(name, audited.view.terms.catalogue)
+    days = tuple(day_name(line.day) for line in audited.view.lines if line.exercise.id == exercise.id)
+    end = solved_with(audited, exercise, limits, stopping)
+    return with_document(exercise, end, days), with_text(exercise, end, days, columns())
+
+
+def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stopping) -> Both:
+    """More minutes on each day in turn."""
+    from setwright.solver.sheets.answers import (
+        MINUTES,
+        minutes_document,
+        minutes_text,
+        unsolved_document,
+        unsolved_words,
+    )
+    from setwright.solver.uses.asking import more_minutes
+    from setwright.solver.uses.resolving import Unsolved
+
+    end = more_minutes(audited, minutes, limits, stopping, on_terminal)
+    if isinstance(end, Unsolved):
+        return unsolved_document(MINUTES, end), unsolved_words(end) + "\n"
+    return minutes_document(end), minutes_text(end, columns())

@@ -1,0 +1,121 @@
+"""A changed brief solved anew from a week at hand, and the answer kept as near to that week as its score allows."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from contextlib import suppress
+from dataclasses import dataclass
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.schema import Brief
+from setwright.solver.model.clash import Conflict, conflict_of
+from setwright.solver.model.columns import Atom, Board, Column, board_of
+from setwright.solver.model.limits import Limits
+from setwright.solver.model.search import search
+from setwright.solver.model.search.climb import Climb, Stopped
+from setwright.solver.model.search.near import old_columns, settle_near
+from setwright.solver.model.search.opening import widened
+from setwright.solver.model.search.shorten import shorten
+from setwright.solver.model.sheet import Sheet
+from setwright.solver.reckoning.audit import Audit, audit
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.rule import UNITS
+from setwright.solver.reckoning.terms import Terms
+from setwright.solver.reckoning.week import Entry, Week
+
+
+@dataclass(frozen=True)
+class Resolved:
+    """The best week found for a brief, the score no week can pass, and how the search ended."""
+
+    audit: Audit
+    bound_units: float
+    ended_by: str
+
+    @property
+    def gap(self) -> float:
+        """Index points by which a better week is not ruled out."""
+        return max(0.0, self.bound_units - self.audit.score_units) / UNITS
+
+
+@dataclass(frozen=True)
+class Unsolved:
+    """No week: the smallest clash, or nothing where the search only ran out."""
+
+    terms: Terms
+    conflicts: tuple[Conflict, ...]
+    ended_by: str
+
+
+def resolved(
+    brief: Brief,
+    catalogue: Catalogue,
+    limits: Limits,
+    previous: Week,
+    seeds: tuple[Week, ...] = (),
+    stopped: Callable[[], bool] = lambda: False,
+) -> Resolved | Unsolved:
+    """The best week of a brief, at least as good as any of `seeds` that it allows, and near to `previous`.
+
+    `previous` has one session for each of the brief's days. The same input gives the same week.
+    """
+    terms = resolve(brief, catalogue)
+    board = board_of(terms)
+    outcome = search(board, limits, None, stopped)
+    wanted = (column for week in (previous, *seeds) for column in old_columns(board, week))
+    climb = widened(outcome.climb, wanted, limits)
+    seeded = [climb.take(columns) for seed in (previous, *seeds) if (columns := columns_at(climb.sheet, seed))]
+    if any(seeded):
+        climb_on(climb, limits)
+    if climb.best is None:
+        return unsolved(board, outcome.ended_by)
+    bound = max(outcome.bound, float(climb.best.score_units))
+    return Resolved(nearest(climb, terms, limits, previous, seeds), bound, outcome.ended_by)
+
+
+def unsolved(board: Board, ended_by: str) -> Unsolved:
+    """What stands in the way of any week; a search that was stopped or ran out names nothing."""
+    conflicts = () if ended_by in ("stopped", "time limit") else conflict_of(board)
+    return Unsolved(board.terms, conflicts, ended_by)
+
+
+def climb_on(climb: Climb, limits: Limits) -> None:
+    """Half the usual rounds more, from the week at hand."""
+    with suppress(Stopped):
+        climb.climb(limits.rounds_for(len(climb.board.terms.days)) // 2)
+
+
+def nearest(climb: Climb, terms: Terms, limits: Limits, previous: Week, seeds: tuple[Week, ...]) -> Audit:
+    """The climb's best week with as few changes as its score allows; in efficiency the shortest one."""
+    if terms.goal == "efficiency":
+        return shorten(climb, terms, limits).audit
+    near = settle_near(climb, previous, 0.0, limits).audit
+    found = [near, *(a for seed in seeds if not (a := audit(terms, seed)).broken)]
+    return max(found, key=lambda a: a.score_units)
+
+
+def columns_at(sheet: Sheet, week: Week) -> frozenset[int] | None:
+    """The columns of a sheet that make a week, or None where one of its lines is not among them."""
+    places = {column: j for j, column in enumerate(sheet.columns)}
+    found: set[int] = set()
+    for day, entries in enumerate(week.days):
+        atoms = {entry.exercise: atom_of(sheet.board, day, entry) for entry in entries}
+        for entry in entries:
+            pair = [atoms[entry.exercise], *([atoms.get(entry.partner)] if entry.partner else [])]
+            here = sorted((a for a in pair if a is not None), key=lambda a: a.cls)
+            column = Column(day, tuple(here))
+            if len(here) < len(pair) or column not in places:
+                return None
+            found.add(places[column])
+    return frozenset(found) or None
+
+
+def atom_of(board: Board, day: int, entry: Entry) -> Atom | None:
+    """A line as an atom of its class, if that way of doing it is open on the day."""
+    wanted = (entry.sets, entry.rest, entry.technique, entry.drops, entry.partner is not None)
+    for i, cls in enumerate(board.classes):
+        if any(member.id == entry.exercise for member in cls.members):
+            for o in cls.options[board.group_of[day]]:
+                if (o.sets, o.rest, o.technique, o.drops, o.paired) == wanted:
+                    return Atom(i, o)
+    return None

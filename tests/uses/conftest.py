@@ -1,0 +1,8 @@
+"""The compact lines of the reckoning's tests are used here too."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+sys.path.insert(0, str(Path(__file__).parents[1] / "reckoning"))

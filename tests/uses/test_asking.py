@@ -1,0 +1,76 @@
+"""Questions answered by solving anew, held against the exact reckoning and the proven bound."""
+
+from __future__ import annotations
+
+import pytest
+from hand_weeks import TINY, line
+from weeks import CATALOGUE, audited, days, terms_of
+
+from setwright.solver.model.columns import board_of
+from setwright.solver.model.search import search
+from setwright.solver.uses.asking import Answer, Closed, emptied, left_out, more_minutes, solved_with, solved_without
+from setwright.solver.uses.far import Far, far_from_best
+from setwright.solver.uses.reasons import reason
+
+BRIEFS = {
+    "one day": {"days": days("mon", 20), "equipment": "home-dumbbells"},
+    "hotel": {"days": days("tue fri", 15), "equipment": "hotel-gym"},
+    "priority": {"days": days("sat", 25), "muscles": {"biceps": "priority", "legs": "none"}},
+}
+
+
+def test_an_exercise_that_the_kit_closes_is_answered_without_solving() -> None:
+    found = audited(terms_of(days=days("mon", 30), equipment="bands"), ("",))
+    end = solved_with(found, CATALOGUE.exercises["barbell-back-squat"], TINY)
+    assert isinstance(end, Closed)
+    assert "equipment" in end.rules
+
+
+def test_what_is_left_out_is_avoided_and_its_pins_dropped() -> None:
+    terms = terms_of(days=days("mon", 30), pins=[{"exercise": "dumbbell-curl"}], like=["dumbbell-curl"])
+    brief = left_out(terms.brief, "dumbbell-curl")
+    assert (brief.avoid, brief.pins, brief.like) == (("dumbbell-curl",), (), ())
+
+
+def test_an_exercise_is_emptied_from_every_day() -> None:
+    found = audited(terms_of(days=days("mon thu", 45)), ("dumbbell-curl 2, leg-press 2", "dumbbell-curl 3"))
+    assert [e.exercise for e in emptied(found, "dumbbell-curl").entries] == ["leg-press"]
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("name", BRIEFS)
+def test_a_reason_holds_when_the_week_is_solved_without_the_entry(name: str) -> None:
+    """What solving anew finds lies between the exact reckoning, which it may always take, and the proven bound."""
+    terms = terms_of(**BRIEFS[name])
+    outcome = search(board_of(terms), TINY)
+    assert outcome.best is not None
+    found = outcome.best
+    first = found.view.lines[0]
+    told = reason(found, first)
+    end = solved_without(found, first, TINY)
+    assert isinstance(end, Answer)
+    after = end.effect.after
+    assert first.exercise.id not in after.view.days_of
+    assert not after.broken
+    assert len(found.view.days_of[first.exercise.id]) > 1 or after.score_units >= told.effect.after.score_units
+    assert after.score_units <= outcome.bound + 1
+
+
+@pytest.mark.slow
+def test_with_more_minutes_and_the_best_week_near_a_poor_one() -> None:
+    terms = terms_of(days=days("mon", 20), equipment="home-dumbbells")
+    found = audited(terms, ("dumbbell-curl 3, lying-dumbbell-triceps-extension 2",))
+    pinned = solved_with(found, CATALOGUE.exercises["dumbbell-calf-raise"], TINY)
+    assert isinstance(pinned, Answer)
+    assert "dumbbell-calf-raise" in pinned.effect.after.view.days_of
+    assert not pinned.effect.after.broken
+    far = far_from_best(found, TINY)
+    assert isinstance(far, Far)
+    assert found.score_units < far.near.score_units <= far.best.score_units
+    assert far.near.score_units >= far.best.score_units - far.share * far.best.stimulus_units - 1
+    longer = more_minutes(far.best, 5, TINY)
+    assert not isinstance(longer, tuple)
+    gains = [row.answer.effect.score for row in longer.days]  # type: ignore[union-attr]
+    assert gains == sorted(gains, reverse=True)
+    assert gains[0] >= 0
+    assert line(found, "dumbbell-curl").sets == 3

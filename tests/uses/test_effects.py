@@ -1,0 +1,53 @@
+"""What differs between two audits of a week."""
+
+from __future__ import annotations
+
+import pytest
+from hand_weeks import GYM
+from weeks import audited, days, terms_of
+
+from setwright.solver.uses.effects import Effect, breadth, total_seconds
+
+FEW = {"exercise-count": 3}
+LONG = "leg-press 3, dumbbell-bench-press 3, wide-grip-pulldown 3, dumbbell-curl 2, rope-pushdown 2"
+
+
+def of(before: str, after: str, **raw: object) -> Effect:
+    terms = terms_of(days=days("mon", 60), **raw)
+    return Effect(audited(terms, (before,)), audited(terms, (after,)))
+
+
+def test_score_is_stimulus_less_costs_and_seconds_those_of_the_days() -> None:
+    terms = terms_of(days=days("mon thu", 45))
+    both = Effect(audited(terms, GYM), audited(terms, (GYM[0], "")))
+    assert both.score == pytest.approx(both.stimulus - sum(cost for _, cost in both.costs), abs=1e-6)
+    assert both.seconds == total_seconds(both.after) - total_seconds(both.before) < 0
+    assert both.after.view.seconds(1) > 0, "an empty day has a warm-up on paper, but nobody goes"
+
+
+def test_a_breach_that_was_there_is_new_only_when_it_is_wider() -> None:
+    fewer = LONG.rsplit(", ", 1)[0]
+    assert {f.rule for f in of(fewer, LONG, rules=FEW).broken} == {"exercise-count"}
+    assert not of(LONG, fewer, rules=FEW).broken
+    assert of(LONG, LONG.rsplit(", ", 2)[0], rules=FEW).mended == ("exercise-count",)
+
+
+def test_a_day_too_long_is_new_only_when_it_is_longer() -> None:
+    terms = terms_of(days=days("mon", 20))
+    short, long = audited(terms, (LONG.replace(" 3", " 2"),)), audited(terms, (LONG,))
+    assert "day-minutes" in {f.rule for f in Effect(short, long).broken}
+    assert not Effect(long, short).broken
+
+
+def test_what_went_is_what_came_up_the_other_way_round() -> None:
+    terms = terms_of(days=days("mon thu", 45))
+    there = Effect(audited(terms, GYM), audited(terms, (GYM[0], "")))
+    back = Effect(there.after, there.before)
+    assert there.came_up == back.went
+    assert there.went == back.came_up
+
+
+def test_breadth_is_the_span_of_the_numbers() -> None:
+    assert breadth("mon takes 2917 s of 2400 s") == 517
+    assert breadth("quads has 3.5 sets, at least 4") == 0.5
+    assert breadth("no numbers") == 0
