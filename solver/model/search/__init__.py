@@ -15,7 +15,9 @@ from setwright.solver.model.search.bounding import Bound, in_thread, prove
 from setwright.solver.model.search.candidates import candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.finish import finish
+from setwright.solver.model.search.warm import opened_with
 from setwright.solver.reckoning.audit import Audit
+from setwright.solver.reckoning.week import Week
 
 
 @dataclass(frozen=True)
@@ -46,12 +48,17 @@ def search(
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
     side_by_side: bool = True,
+    start: Week | None = None,
 ) -> Outcome:
-    """Bound and climb, side by side on two cores or one after the other: the result is the same."""
+    """Bound and climb, side by side on two cores or one after the other: the result is the same.
+
+    With `start` the climb goes on from that week, if the board can make it and it breaks nothing.
+    """
     begun = time.monotonic()
     week = week_sheet(board)
     relaxed = highs.relax(week)
-    climb = Climb(board, candidates_of(board, week, relaxed), limits, begun + limits.seconds)
+    candidates, first = opened_with(board, candidates_of(board, week, relaxed), start)
+    climb = Climb(board, candidates, limits, begun + limits.seconds)
     climb.stopped = stopped
     bound = Bound()
 
@@ -66,7 +73,7 @@ def search(
     if not side_by_side:
         thread.join()
     try:
-        if climb.start():
+        if (first and climb.take(first)) or climb.start():
             climb.climb(limits.rounds_for(len(board.terms.days)))
         while thread.is_alive():
             climb.check()
