@@ -1,0 +1,1 @@
+"""What a coach does with weeks: compares them, asks what time buys, and how sure the answer is."""
