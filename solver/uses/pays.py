@@ -115,7 +115,9 @@ QUICK = replace(SEARCHES["quick"], nodes=1, theme_nodes=1)
 """Only the weeks are asked for, so next to nothing is spent on bounds."""
 
 
-def crossing(longer: Trials, shorter: Trials, most: int) -> tuple[int | None, int, tuple[tuple[int, float, float], ...]]:
+def crossing(
+    longer: Trials, shorter: Trials, most: int
+) -> tuple[int | None, int, tuple[tuple[int, float, float], ...]]:
     """The fewest further minutes, by halving to whole steps, at which the longer rests give no less."""
     tried: dict[int, tuple[float, float]] = {}
 
