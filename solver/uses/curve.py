@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import Literal
 
 from setwright.catalogue.entries import Catalogue
@@ -138,7 +139,7 @@ class Line:
         """Each by itself, then the best of at most so many days."""
         for place, stand in enumerate(self.stands):
             self.searched(stand, None, len(self.stands) - place)
-        for before, stand in zip(self.stands, self.stands[1:], strict=False):
+        for before, stand in pairwise(self.stands):
             stand.bound = max(stand.bound, before.bound)
             stand.offer(before)
 
@@ -155,11 +156,11 @@ class Line:
             if not near(stand):
                 self.searched(stand, stand.best, len(rising) - place)
             before = stand
-        for stand, longer in reversed(list(zip(self.stands, self.stands[1:], strict=False))):
+        for stand, longer in reversed(list(pairwise(self.stands))):
             stand.bound = min(stand.bound, longer.bound)
             if stand.fits(longer):
                 stand.offer(longer)
-        for shorter, stand in zip(self.stands, self.stands[1:], strict=False):
+        for shorter, stand in pairwise(self.stands):
             stand.offer(shorter)
 
     def searched(self, stand: Stand, start: Audit | None, left: int) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from setwright.catalogue.entries import Catalogue
@@ -21,6 +22,8 @@ from setwright.solver.uses.amounts import with_minutes
 if TYPE_CHECKING:
     from setwright.solver.uses.compare import Case
 
+Tried = tuple[tuple[int, float, float], ...]
+"""(further minutes, index of the longer, of the shorter) where both were solved, quick search."""
 BY_REST = ("efficiency", "balanced", "growth")
 """The goals from the shortest rests to the longest (the rests table of the catalogue's defaults)."""
 STEP = 10
@@ -41,8 +44,7 @@ class Pays:
     more: int | None
     """Further minutes a session from which the longer rests give as much; None: not within `within`."""
     within: int
-    tried: tuple[tuple[int, float, float], ...]
-    """(further minutes, index of the longer, of the shorter) where both were solved, quick search."""
+    tried: Tried
 
 
 def pays_from(
@@ -69,7 +71,7 @@ def pairs(cases: Sequence[Case]) -> tuple[tuple[int, int], ...]:
     found: list[tuple[int, int]] = []
     for place in sorted({case.place for case in cases}):
         mine = sorted((BY_REST.index(c.goal), i) for i, c in enumerate(cases) if c.place == place)
-        found += [(j, i) for (_, i), (_, j) in zip(mine, mine[1:], strict=False)]
+        found += [(j, i) for (_, i), (_, j) in pairwise(mine)]
     return tuple(found)
 
 
@@ -134,5 +136,5 @@ def crossing(
     return high, most, listed(tried)
 
 
-def listed(tried: dict[int, tuple[float, float]]) -> tuple[tuple[int, float, float], ...]:
+def listed(tried: dict[int, tuple[float, float]]) -> Tried:
     return tuple((more, round(a, 4), round(b, 4)) for more, (a, b) in sorted(tried.items()))

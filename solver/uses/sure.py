@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from setwright.solver.reckoning.doubt import DRAWS, drawn, week_draws
 from setwright.solver.reckoning.view import View
@@ -37,7 +38,7 @@ def order_of(views: Sequence[View], count: int = DRAWS) -> Order:
 
     ranked = tuple(sorted(range(len(views)), key=lambda i: (-round(views[i].stimulus, 6), i)))
     weeks = [week_draws(views[i], drawn(views[i], numpy, count), numpy) for i in ranked]
-    kept = [higher > lower for higher, lower in zip(weeks, weeks[1:], strict=False)]
+    kept = [higher > lower for higher, lower in pairwise(weeks)]
     steps = tuple(
         Step(
             a,
@@ -46,7 +47,7 @@ def order_of(views: Sequence[View], count: int = DRAWS) -> Order:
             float(holds.mean()),
             turns(views[a], views[b]),
         )
-        for (a, b), holds in zip(zip(ranked, ranked[1:], strict=False), kept, strict=True)
+        for (a, b), holds in zip(pairwise(ranked), kept, strict=True)
     )
     whole = float(numpy.all(kept, axis=0).mean()) if kept else 1.0
     return Order(ranked, whole, count, steps)

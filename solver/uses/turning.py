@@ -27,7 +27,7 @@ KNOBS = (
     Knob("indirect", ("indirect-part",), 1.0),
     Knob("drops", ("drop-credit",), 2.0),
 )
-"""What is drawn in doubt.py, with rest's two losses as one; `most`: a whole set, no credit at 5 RIR, a straight line."""
+"""What is drawn in doubt.py, rest's two losses as one; `most`: a whole set, no credit at 5 RIR, a straight line."""
 FARTHEST = 10.0
 """Numbers are moved by at most this factor either way (convention)."""
 STEPS = 400
@@ -64,7 +64,7 @@ def turn(higher: View, lower: View, knob: Knob) -> Turn:
     below = numpy.geomspace(1.0 / FARTHEST, 1.0, STEPS)
     above = numpy.geomspace(1.0, max(most, 1.0), STEPS)[1:]
     factors = numpy.concatenate([below, above])
-    ends = [tuple((evidence[key].low, evidence[key].high)) for key in knob.keys]
+    ends = [(evidence[key].low, evidence[key].high) for key in knob.keys]
     rows = [
         numpy.concatenate([value * factors, [low if low is not None else value, high if high is not None else value]])
         for value, (low, high) in zip(values, ends, strict=True)
