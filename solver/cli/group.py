@@ -13,6 +13,8 @@ from setwright.solver.cli.output import say
 
 COMMANDS = {
     "week": "Plan a week from a brief.",
+    "compare": "Set weeks side by side: one brief under several goals, or several briefs.",
+    "curve": "Show what time buys: the best week for each amount of it, and the bend.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",
