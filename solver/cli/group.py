@@ -16,6 +16,7 @@ COMMANDS = {
     "compare": "Set weeks side by side: one brief under several goals, or several briefs.",
     "curve": "Show what time buys: the best week for each amount of it, and the bend.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
+    "sheet": "Write a week for a client: card, workbook, calendar, page, table.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",
     "schema": "Print the JSON Schema of a brief or a week.",

@@ -77,6 +77,7 @@ def test_a_wheel_without_a_data_file_is_noticed() -> None:
 
     assert faults(expected()) == []
     assert "setwright/catalogue/data/evidence.toml" in expected()
+    assert "setwright/solver/sheets/data/page.html" in expected()
     assert faults(expected() - {"setwright/catalogue/data/evidence.toml"}) == [
         "missing: setwright/catalogue/data/evidence.toml"
     ]
@@ -90,5 +91,6 @@ def test_the_readme_has_exactly_two_set_up_commands() -> None:
     assert "setwright week" in lines[0] and lines[1].endswith("-m pytest")
 
 
-def test_the_check_script_can_be_run() -> None:
-    assert os.access(ROOT / ".ci" / "run", os.X_OK)
+def test_the_check_scripts_can_be_run() -> None:
+    for name in ("run", "browser"):
+        assert os.access(ROOT / ".ci" / name, os.X_OK)

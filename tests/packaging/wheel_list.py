@@ -19,7 +19,7 @@ def expected() -> frozenset[str]:
         f"setwright/{path.relative_to(ROOT).as_posix()}"
         for folder in FOLDERS
         for path in (ROOT / folder).rglob("*")
-        if path.suffix in (".py", ".toml")
+        if path.suffix in (".py", ".toml", ".html", ".css")
     }
     return frozenset(found - {f"setwright/{MOVED}"} | {"setwright/__main__.py"})
 
