@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -27,7 +26,9 @@ MINUTES, WEEKLY, DAYS = "20:120:10", "60:240:30", "2:6"
 
 @click.command("curve")
 @click.argument("brief", nargs=-1, required=True)
-@click.option("--minutes", metavar="FROM:TO:STEP", help=f"Minutes a session, such as {MINUTES}; what is asked if unsaid.")
+@click.option(
+    "--minutes", metavar="FROM:TO:STEP", help=f"Minutes a session, such as {MINUTES}; what is asked if unsaid."
+)
 @click.option("--weekly", metavar="FROM:TO:STEP", help=f"Minutes a week over the brief's days, such as {WEEKLY}.")
 @click.option("--days", metavar="FROM:TO", help=f"Days a week of the brief's minutes, such as {DAYS}.")
 @click.option(

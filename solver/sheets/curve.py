@@ -210,7 +210,9 @@ def how_words(curve: Curve) -> list[str]:
     if any(row.solved and row.solved.terms.goal == "efficiency" for row in curve.rows):
         said.append("Each row is the best week within its minutes: efficiency's cut of minutes is left out here.")
     if curve.ended_by in ("stopped", "time limit"):
-        said.append(f"The curve is not whole: the search was ended by {'you' if curve.ended_by == 'stopped' else 'time'}.")
+        said.append(
+            f"The curve is not whole: the search was ended by {'you' if curve.ended_by == 'stopped' else 'time'}."
+        )
     return said
 
 

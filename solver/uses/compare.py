@@ -48,7 +48,7 @@ class Compared:
     ends: tuple[End, ...]
     beside: tuple[Beside, ...]
     order: Order | None
-    """The order of the solved weeks, by their place among them; None with fewer than two."""
+    """The order of the solved weeks, by their place among them; None with fewer than two or other weights."""
     pays: tuple[Pays, ...]
 
     @property
@@ -79,7 +79,8 @@ def compare(
     ends = tuple(plan(case.understood, catalogue, limits, watch, stopped, with_pairs_note=False) for case in cases)
     solved = [(i, end) for i, end in enumerate(ends) if isinstance(end, Solved)]
     views = [end.audit.view for _, end in solved]
-    order = order_of(views) if len(views) > 1 else None
+    comparable = len(views) > 1 and all(weights(view) == weights(views[0]) for view in views)
+    order = order_of(views) if comparable else None
     longer = () if stopped() else pays_from(cases, ends, catalogue, stopped)
     return Compared(tuple(cases), ends, beside(solved), order, longer)
 
