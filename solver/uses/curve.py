@@ -21,7 +21,7 @@ from setwright.solver.uses.bend import bend
 
 Kind = Literal["minutes", "weekly", "days"]
 AMOUNTS = {"minutes": each_session, "weekly": each_week, "days": so_many_days}
-NEAR = 0.005
+NEAR = 0.01
 """A week within this share of its index of what no longer week can pass is not searched again (convention)."""
 Tell = Callable[[int, int], None]
 """Told before each search: the row's amount, and how many rows are left."""

@@ -26,9 +26,9 @@ Tried = tuple[tuple[int, float, float], ...]
 """(further minutes, index of the longer, of the shorter) where both were solved, quick search."""
 BY_REST = ("efficiency", "balanced", "growth")
 """The goals from the shortest rests to the longest (the rests table of the catalogue's defaults)."""
-STEP = 10
+STEP = 15
 """Minutes a session to which the answer is sought."""
-FARTHEST = 80
+FARTHEST = 60
 """Minutes a session beyond the brief's at which it is given up (convention)."""
 
 
