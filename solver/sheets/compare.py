@@ -23,11 +23,11 @@ if TYPE_CHECKING:
 
 SCHEMA = "setwright.compare/1"
 KINDS = {
-    "lifting": "lifting",
-    "resting": "resting",
-    "ramp_up": "ramp-up",
-    "change_over": "change-over",
-    "warm_up": "warm-up",
+    "lifting": "Lifting",
+    "resting": "Resting",
+    "ramp_up": "Ramp-up sets",
+    "change_over": "Change-over",
+    "warm_up": "Warm-up",
 }
 COLUMN = 16
 """Letters of one week's column, gap included; the first column has what is left."""
@@ -119,17 +119,17 @@ def facts(end: Solved) -> dict[str, str]:
     return {
         "Minutes a week": str(sum(used)),
         "Minutes a session": " ".join(map(str, used)) if len(used) <= 4 else f"{min(used)} to {max(used)}",
-        **{f"  {name}": clock(kinds[key]) for key, name in KINDS.items()},
+        **{name: clock(kinds[key]) for key, name in KINDS.items()},
         "Sets": str(sum(entry.sets for entry in view.week.entries)),
         "Lines on the cards": str(len(view.lines)),
         "Exercises": str(len({entry.exercise for entry in view.week.entries})),
         "Rests": rests(view),
         "Pairs; drop sets": f"{pairs(view)}; {drops(view)}",
         "Week index": f"{end.stimulus:.1f}",
-        "  interval": f"{low} to {high}",
-        "  per minute": f"{end.stimulus / sum(used):.2f}" if sum(used) else "",
+        "Index interval": f"{low} to {high}",
+        "Index per minute": f"{end.stimulus / sum(used):.2f}" if sum(used) else "",
         "Score (own goal)": f"{end.score:.1f}",
-        "  at most": f"{end.bound:.1f}" if end.bound < UNPROVEN else "not proven",
+        "Score at most": f"{end.bound:.1f}" if end.bound < UNPROVEN else "not proven",
     }
 
 

@@ -67,7 +67,8 @@ def rows(curve: Curve) -> list[str]:
     sides = "".join("rrrrrrrrrl"[i] for i in keep)
     return [
         *grid([headings[i] for i in keep], [[cells[i] for i in keep] for cells in table], sides),
-        "Given, used: minutes a week. +30 min: score for each further half hour a week since the row before.",
+        "Given, used: minutes a week. Score: the index less the costs of what a coach would not like; bound:",
+        "what it can be at most. +30 min: score for each further half hour a week since the row before.",
     ]
 
 

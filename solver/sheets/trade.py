@@ -16,7 +16,12 @@ ALIKE = 0.01
 
 def trade_words(compared: Compared) -> list[str]:
     """One sentence a week: its share of the time of the longest for its share of the stimulus."""
-    return [beside_words(compared, beside) for beside in compared.beside]
+    return [begun(beside_words(compared, beside)) for beside in compared.beside]
+
+
+def begun(sentence: str) -> str:
+    """A sentence with its first letter as a sentence has it."""
+    return sentence[:1].upper() + sentence[1:]
 
 
 def beside_words(compared: Compared, beside: Beside) -> str:

@@ -23,6 +23,8 @@ Kind = Literal["minutes", "weekly", "days"]
 AMOUNTS = {"minutes": each_session, "weekly": each_week, "days": so_many_days}
 NEAR = 0.01
 """A week within this share of its index of what no longer week can pass is not searched again (convention)."""
+UNBOUNDED = 1e12
+"""Score units that stand for a bound that was never brought down, as in plan.py."""
 Tell = Callable[[int, int], None]
 """Told before each search: the row's amount, and how many rows are left."""
 
@@ -81,13 +83,14 @@ class Stand:
     ended_by: str = "work limit"
 
     def offer(self, other: Stand) -> None:
-        """Take another amount's week where it is better; as its own brief's week where it breaks this one's rules."""
-        if other.best is None or (self.best is not None and other.best.score_units <= self.best.score_units):
+        """Take another amount's week where it is better: reckoned anew here, or as it is from a lesser amount."""
+        if other.best is None:
             return
+        as_it_is = (other.best,) if other.amount < self.amount else ()
         again = self.reckoned(other.best)
-        if again is not None and again.score_units < other.best.score_units:
-            again = None
-        self.best, self.week_of = again or other.best, other.week_of
+        for found in ((again,) if again else ()) + as_it_is:
+            if self.best is None or found.score_units > self.best.score_units:
+                self.best, self.week_of = found, other.week_of
 
     def reckoned(self, found: Audit) -> Audit | None:
         """A week audited in this amount's terms; None where it does not pass."""
@@ -95,10 +98,6 @@ class Stand:
             return None
         again = audit(self.terms, found.view.week)
         return None if again.broken else again
-
-    def fits(self, other: Stand) -> bool:
-        """Whether another amount's week passes here."""
-        return other.best is not None and self.reckoned(other.best) is not None
 
 
 def curve_of(
@@ -150,7 +149,7 @@ class Line:
         before: Stand | None = None
         for place, stand in enumerate(rising):
             for other in (before, top):
-                if other is not None and stand.fits(other):
+                if other is not None:
                     stand.offer(other)
             stand.bound = top.bound
             if not near(stand):
@@ -158,8 +157,7 @@ class Line:
             before = stand
         for stand, longer in reversed(list(pairwise(self.stands))):
             stand.bound = min(stand.bound, longer.bound)
-            if stand.fits(longer):
-                stand.offer(longer)
+            stand.offer(longer)
         for shorter, stand in pairwise(self.stands):
             stand.offer(shorter)
 
@@ -191,7 +189,7 @@ def row_of(stand: Stand, limits: Limits) -> Row:
     given = sum(day.minutes for day in stand.terms.days)
     if stand.best is None:
         return Row(stand.amount, given, None, None)
-    bound = max(stand.bound, float(stand.best.score_units))
+    bound = max(min(stand.bound, UNBOUNDED), float(stand.best.score_units))
     own = stand.best.view.terms
     found = audit(own, stand.best.view.week)
     checked(found, bound)

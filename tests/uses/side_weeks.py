@@ -21,12 +21,12 @@ def brief_of(**raw: Any) -> Understood:
     return understand(raw, CATALOGUE, "test")
 
 
-def view_of(days: tuple[tuple[Row, ...], ...], **raw: Any) -> View:
+def view_of(rows: tuple[tuple[Row, ...], ...], **raw: Any) -> View:
     """The view of a week whose days hold these (exercise, sets, rest) rows."""
-    raw.setdefault("days", [{"weekday": day, "minutes": 60} for day in ("mon", "wed", "fri")[: len(days)]])
+    raw.setdefault("days", [{"weekday": day, "minutes": 60} for day in ("mon", "wed", "fri")[: len(rows)]])
     terms = resolve(brief_of(**raw).brief, CATALOGUE)
     found = []
-    for day, rows in zip(terms.days, days, strict=True):
-        exercises = [(CATALOGUE.exercises[name], sets, rest) for name, sets, rest in rows]
+    for day, lines in zip(terms.days, rows, strict=True):
+        exercises = [(CATALOGUE.exercises[name], sets, rest) for name, sets, rest in lines]
         found.append(tuple(Entry(e.id, n, reps_of(terms, e, day), rir_of(terms, e), rest) for e, n, rest in exercises))
     return audit(terms, Week(tuple(found))).view
