@@ -29,7 +29,7 @@ def curve_chart(
     ys = ticks(max([1.0, *(y for _, y in spots), *(high for _, high in spread)]), 5)
     # A score may be below 0 in very short weeks: the axis then goes down by as many steps as it takes.
     down = math.ceil(max([0.0, *(-y for _, y in spots), *(-low for low, _ in spread)]) / ys[1])
-    ys = [*(-k * ys[1] for k in range(down, 0, -1)), *ys]
+    ys = (*(-k * ys[1] for k in range(down, 0, -1)), *ys)
     across_scale, up_scale = (look.width - LEFT - 14) / xs[-1], DEEP / (ys[-1] - ys[0])
     foot = TOP + DEEP
 
