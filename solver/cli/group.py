@@ -13,8 +13,8 @@ from setwright.solver.cli.output import say
 
 COMMANDS = {
     "week": "Plan a week from a brief.",
-    "compare": "Set weeks side by side: one brief under several goals, or several briefs.",
-    "curve": "Show what time buys: the best week for each amount of it, and the bend.",
+    "compare": "Set weeks side by side: goals or briefs.",
+    "curve": "Show what time buys, and where the curve bends.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
     "sheet": "Write a week for a client: card, workbook, calendar, page, table.",
     "exercises": "List the exercises, or show one.",

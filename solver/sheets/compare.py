@@ -104,8 +104,8 @@ def tables(compared: Compared, width: int) -> list[list[str]]:
 
 
 def across(names: list[str], columns: list[dict[str, str]], corner: str = "") -> list[str]:
-    """One table: a row for each fact that any column has."""
-    keys = dict.fromkeys(key for column in columns for key in column)
+    """One table: a row for each fact that any column has, in the order of the columns."""
+    keys = [key for key in dict.fromkeys(k for column in columns for k in column) if any(c.get(key) for c in columns)]
     rows = [[key, *(column.get(key, "") for column in columns)] for key in keys]
     return grid([corner, *names], rows, "l" + "r" * len(names))
 
@@ -134,14 +134,14 @@ def facts(end: Solved) -> dict[str, str]:
 
 
 def muscles(end: Solved) -> dict[str, str]:
-    """Each muscle's index with its interval, priorities marked."""
+    """Each muscle's index with its interval; nothing for a muscle neither sought nor trained."""
     view = end.audit.view
     sure = intervals(view)
     found = {}
     for m in view.terms.muscles.values():
-        if m.weight or view.weekly_sets(m.id):
-            low, high = sure[m.id]
-            found[view.terms.catalogue.muscles[m.id].name] = f"{view.index(m.id):.0f} ({low}-{high})"
+        low, high = sure[m.id]
+        name = view.terms.catalogue.muscles[m.id].name
+        found[name] = f"{view.index(m.id):.0f} ({low}-{high})" if m.weight or view.weekly_sets(m.id) else ""
     return found
 
 
