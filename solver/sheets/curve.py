@@ -23,6 +23,8 @@ WHAT_BEND_IS = (
     "The bend is the point farthest above the straight line from the first point to the last, both axes scaled to "
     "0..1; another range of minutes may bend elsewhere."
 )
+FLAT = 0.005
+"""Scores nearer to the last row's than this share of its index count as no further gain (convention)."""
 WIDE = 0.02
 """A gap above this share of the index is worth a warning (convention)."""
 
@@ -166,14 +168,19 @@ def slope(first: Row, last: Row) -> float:
 
 
 def flat_words(curve: Curve) -> str:
-    """From where on nothing better was found, and what the proof leaves above it."""
-    last = curve.rows[-1]
-    same = next((row for row in curve.rows if row.solved and row.week_of == last.week_of), None)
-    if same is None or same is last or last.solved is None or last.score is None:
+    """From where on next to nothing was found, and what the proof leaves above it."""
+    found = [row for row in curve.rows if row.solved is not None]
+    if len(found) < 2 or found[-1].solved is None:
         return ""
-    left = f"; no week of this model can give more than {last.solved.bound - last.score:.2f} points above it"
-    more = left if last.solved.bound < UNPROVEN else ""
-    return f"Beyond {same.amount} {UNIT[curve.kind]} no better week was found{more}."
+    last = found[-1]
+    flat = next(row for row in found if (last.score or 0.0) - (row.score or 0.0) <= FLAT * last.solved.stimulus)
+    if flat is last:
+        return ""
+    more = (last.score or 0.0) - (flat.score or 0.0)
+    gives = f"the best week found gives {more:.1f} points more" if more >= 0.05 else "no better week was found"
+    proven = last.solved.bound < UNPROVEN
+    left = f", and none can give more than {last.solved.bound - (flat.score or 0.0):.1f}" if proven else ""
+    return f"Beyond {flat.amount} {UNIT[curve.kind]} next to nothing is left: {gives}{left}."
 
 
 def open_words(curve: Curve) -> str:

@@ -113,7 +113,7 @@ class Trials:
         return self.known[more]
 
 
-QUICK = replace(SEARCHES["quick"], nodes=1, theme_nodes=1)
+QUICK = replace(SEARCHES["quick"], nodes=1, theme_nodes=0)
 """Only the weeks are asked for, so next to nothing is spent on bounds."""
 
 
