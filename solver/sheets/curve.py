@@ -155,7 +155,8 @@ def bend_words(curve: Curve) -> str:
     if bent is None or len(found) < 3:
         return "No bend: fewer than three rows have a week, or no row lies above the straight line between the ends."
     before, after = slope(found[0], bent), slope(bent, found[-1])
-    at = f"{bent.amount} {UNIT[curve.kind]}" + ("" if curve.kind == "weekly" else f" ({bent.given} min a week)")
+    unit = "day" if curve.kind == "days" and bent.amount == 1 else UNIT[curve.kind]
+    at = f"{bent.amount} {unit}" + ("" if curve.kind == "weekly" else f" ({bent.given} min a week)")
     return (
         f"The curve bends at {at}: up to there a further half hour a week buys {before:.1f} points of score on "
         f"average, beyond it {after:.1f}. {WHAT_BEND_IS}"
@@ -170,16 +171,15 @@ def slope(first: Row, last: Row) -> float:
 def flat_words(curve: Curve) -> str:
     """From where on next to nothing was found, and what the proof leaves above it."""
     found = [row for row in curve.rows if row.solved is not None]
-    if len(found) < 2 or found[-1].solved is None:
+    best = found[-1].solved if found else None
+    if best is None:
         return ""
-    last = found[-1]
-    flat = next(row for row in found if (last.score or 0.0) - (row.score or 0.0) <= FLAT * last.solved.stimulus)
-    if flat is last:
+    flat = next(row for row in found if best.score - (row.score or 0.0) <= FLAT * best.stimulus)
+    if flat is found[-1]:
         return ""
-    more = (last.score or 0.0) - (flat.score or 0.0)
+    more = best.score - (flat.score or 0.0)
     gives = f"the best week found gives {more:.1f} points more" if more >= 0.05 else "no better week was found"
-    proven = last.solved.bound < UNPROVEN
-    left = f", and none can give more than {last.solved.bound - (flat.score or 0.0):.1f}" if proven else ""
+    left = f", and none can give more than {best.bound - (flat.score or 0.0):.1f}" if best.bound < UNPROVEN else ""
     return f"Beyond {flat.amount} {UNIT[curve.kind]} next to nothing is left: {gives}{left}."
 
 
