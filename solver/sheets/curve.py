@@ -23,6 +23,11 @@ WHAT_BEND_IS = (
     "The bend is the point farthest above the straight line from the first point to the last, both axes scaled to "
     "0..1; another range of minutes may bend elsewhere."
 )
+WHAT_COLUMNS_ARE = (
+    "Given, used: minutes a week. Score: the index less the costs of what a coach would not like; bound: what it can "
+    "be at most. +30 min: score for each further half hour a week since the row before."
+)
+NARROW = 95
 FLAT = 0.005
 """Scores nearer to the last row's than this share of its index count as no further gain (convention)."""
 WIDE = 0.02
@@ -34,7 +39,7 @@ def curve_text(curve: Curve, width: int = 100) -> str:
     width = held(width)
     parts = [
         wrapped(title(curve), width),
-        rows(curve),
+        rows(curve, width),
         chart(curve, width),
         *(wrapped(said, width, "  ") for said in sentences(curve)),
         wrapped(f"Caution: {CAUTION}", width),
@@ -60,17 +65,17 @@ def goal_words(solved: Solved) -> str:
 # ---- rows
 
 
-def rows(curve: Curve) -> list[str]:
-    """One line for each amount."""
+def rows(curve: Curve, width: int) -> list[str]:
+    """One line for each amount; narrow pages go without the intervals."""
     table = [row_cells(curve, i) for i in range(len(curve.rows))]
     headings = [HEADING[curve.kind], "Given", "Used", "Sets", "Index", "Interval", "Score", "Bound", "+30 min", ""]
-    skip = 1 if curve.kind == "weekly" else None
-    keep = [i for i in range(len(headings)) if i != skip]
+    without = {"Given"} if curve.kind == "weekly" else set()
+    without |= {"Interval"} if width < NARROW else set()
+    keep = [i for i, heading in enumerate(headings) if heading not in without]
     sides = "".join("rrrrrrrrrl"[i] for i in keep)
     return [
         *grid([headings[i] for i in keep], [[cells[i] for i in keep] for cells in table], sides),
-        "Given, used: minutes a week. Score: the index less the costs of what a coach would not like; bound:",
-        "what it can be at most. +30 min: score for each further half hour a week since the row before.",
+        *wrapped(WHAT_COLUMNS_ARE, width),
     ]
 
 
