@@ -73,8 +73,9 @@ def rows(curve: Curve, width: int) -> list[str]:
     without |= {"Interval"} if width < NARROW else set()
     keep = [i for i, heading in enumerate(headings) if heading not in without]
     sides = "".join("rrrrrrrrrl"[i] for i in keep)
+    widest = [*[None] * (len(keep) - 1), 14 if width < NARROW else 24]
     return [
-        *grid([headings[i] for i in keep], [[cells[i] for i in keep] for cells in table], sides),
+        *grid([headings[i] for i in keep], [[cells[i] for i in keep] for cells in table], sides, widest),
         *wrapped(WHAT_COLUMNS_ARE, width),
     ]
 
@@ -222,10 +223,11 @@ def how_words(curve: Curve) -> list[str]:
         said = [f"{said[0]} A row is the best of at most so many days; a day may be left unused."]
     if any(row.solved and row.solved.terms.goal == "efficiency" for row in curve.rows):
         said.append("Each row is the best week within its minutes: efficiency's cut of minutes is left out here.")
-    if curve.ended_by in ("stopped", "time limit"):
-        said.append(
-            f"The curve is not whole: the search was ended by {'you' if curve.ended_by == 'stopped' else 'time'}."
-        )
+    if curve.ended_by == "stopped":
+        said.append("The curve is not whole: it was stopped.")
+    if curve.ended_by == "time limit":
+        net = f"{curve.limits.seconds:.0f} s"
+        said.append(f"A search met its net of {net}: on an idler machine the rows may be other and better ones.")
     return said
 
 
