@@ -104,8 +104,9 @@ def beside(solved: Sequence[tuple[int, Solved]]) -> tuple[Beside, ...]:
 
 
 def weights(view: View) -> dict[str, float]:
-    """What each muscle weighs in the week index."""
-    return {m.id: m.weight for m in view.terms.muscles.values()}
+    """Each muscle's part of the week index."""
+    whole = view.terms.weight_sum
+    return {m.id: round(m.weight / whole, 9) for m in view.terms.muscles.values()}
 
 
 def seconds(view: View) -> int:

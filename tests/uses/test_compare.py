@@ -99,6 +99,11 @@ def test_weeks_that_weigh_muscles_differently_have_no_order() -> None:
     assert "muscle by muscle" in trade_words(apart)[0]
 
 
+def test_a_minimum_dose_weighs_every_muscle_half_and_so_alike() -> None:
+    """All at hold is all at half the weight: the week index is a mean, so the weeks can be compared."""
+    assert compared(solved(LONG, dose="minimum"), solved(SHORT)).order is not None
+
+
 def test_a_clash_is_told_and_the_rest_compared() -> None:
     one = TWO.ends[0]
     assert isinstance(one, Solved)
