@@ -50,7 +50,7 @@ def command(
     target: Path | None,
     force: bool,
 ) -> None:
-    """Set weeks side by side: one BRIEF under several goals, or several briefs. Quote a phrase: one brief, one word.
+    """Set weeks side by side: one BRIEF under several goals, or several briefs. Each argument is one brief: quote phrases.
 
     \b
     setwright compare "3 days x 40 min" --goals growth,efficiency
