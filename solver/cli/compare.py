@@ -50,7 +50,9 @@ def command(
     target: Path | None,
     force: bool,
 ) -> None:
-    """Set weeks side by side: one BRIEF under several goals, or several briefs. Each argument is one brief: quote phrases.
+    """Set weeks side by side: one BRIEF under several goals, or several briefs.
+
+    Each argument is one brief: put a phrase in quotes.
 
     \b
     setwright compare "3 days x 40 min" --goals growth,efficiency

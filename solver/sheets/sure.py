@@ -57,7 +57,7 @@ def step_words(compared: Compared, step: Step, places: list[int], draws: int | N
     )
     open_gap = max(gap(compared, higher), gap(compared, lower))
     hidden = (
-        f" The searches left up to {open_gap:.1f} points open, more than this difference: a longer search may change it."
+        f" The searches left up to {open_gap:.1f} points open, more than that: a longer search may change it."
         if step.difference < open_gap
         else ""
     )

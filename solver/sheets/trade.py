@@ -72,15 +72,11 @@ def pay_words(compared: Compared, found: Pays) -> str:
         f"In {here} shorter rests buy more: {longer} gives an index of {found.stimuli[0]:.1f}, "
         f"{shorter}{cut} {found.stimuli[1]:.1f}."
     )
-    if found.more is not None:
-        return (
-            f"{begin} The longer rests of {longer} pay from about {session_words(compared, found.longer, found.more)}."
-        )
     if not found.within:
         return f"{begin} No longer sessions can be tried."
-    return (
-        f"{begin} The longer rests of {longer} do not pay within {session_words(compared, found.longer, found.within)}."
-    )
+    verdict = "pay from about" if found.more is not None else "do not pay within"
+    minutes = session_words(compared, found.longer, found.within if found.more is None else found.more)
+    return f"{begin} By quick searches the longer rests of {longer} {verdict} {minutes}."
 
 
 def session_words(compared: Compared, case: int, more: int) -> str:
