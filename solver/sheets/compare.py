@@ -33,7 +33,8 @@ COLUMN = 16
 """Letters of one week's column, gap included; the first column has what is left."""
 FIRST = 20
 NOT_ACROSS = (
-    "Scores hold each goal's own costs and bands: goals are compared on the week index and the muscles' indices only."
+    "Scores hold each goal's own costs and bands: goals are compared on the week index and the muscles' indices only. "
+    "Proven gap: index points by which the best possible score can be higher."
 )
 
 
@@ -129,7 +130,7 @@ def facts(end: Solved) -> dict[str, str]:
         "Index interval": f"{low} to {high}",
         "Index per minute": f"{end.stimulus / sum(used):.2f}" if sum(used) else "",
         "Score (own goal)": f"{end.score:.1f}",
-        "Score at most": f"{end.bound:.1f}" if end.bound < UNPROVEN else "not proven",
+        "Proven gap": f"{end.gap:.1f}" if end.bound < UNPROVEN else "none",
     }
 
 

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 from setwright.solver.sheets.document import rounded
 
 if TYPE_CHECKING:
+    from setwright.solver.plan import Solved
     from setwright.solver.uses.compare import Beside, Compared
     from setwright.solver.uses.pays import Pays
 
@@ -16,7 +17,13 @@ ALIKE = 0.01
 
 def trade_words(compared: Compared) -> list[str]:
     """One sentence a week: its share of the time of the longest for its share of the stimulus."""
-    return [begun(beside_words(compared, beside)) for beside in compared.beside]
+    said = [begun(beside_words(compared, beside)) for beside in compared.beside]
+    return said + [cut_words(compared.cases[i].label, end) for i, end in compared.solved if end.shortened]
+
+
+def cut_words(label: str, end: Solved) -> str:
+    """That a week's minutes were cut, and to what share of the best."""
+    return f"The minutes of {label} were cut while {percent(end.terms.keep_share)} of its best week was kept."
 
 
 def begun(sentence: str) -> str:
