@@ -13,6 +13,8 @@ from setwright.solver.cli.output import say
 
 COMMANDS = {
     "week": "Plan a week from a brief.",
+    "compare": "Set weeks side by side: goals or briefs.",
+    "curve": "Show what time buys, and where the curve bends.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
     "why": "Say why each line stands, and what else would cost.",
     "swap": "List swaps for a line, or write the week with one.",

@@ -23,7 +23,7 @@ class Limits:
     nodes: int
     """HiGHS nodes for the bound of a week of up to three days."""
     theme_nodes: int
-    """The same for longer weeks, whose bound goes by themes of days."""
+    """The same for longer weeks, whose bound goes by themes of days; 0 leaves it at the relaxation."""
     leap_nodes: int
     """HiGHS nodes for a better start of a longer week; 0 leaves it out."""
     finish_nodes: int

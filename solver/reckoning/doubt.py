@@ -40,21 +40,26 @@ def week_interval(view: View) -> tuple[int, int]:
     """The week index at the same ends."""
     import numpy
 
-    values = indices(view, drawn(view, numpy), numpy)
-    muscles = [m for m in view.terms.muscles.values() if m.weight]
-    week = sum(m.weight * values[m.id] for m in muscles) / view.terms.weight_sum
-    low, high = numpy.percentile(week, ENDS)
+    low, high = numpy.percentile(week_draws(view, drawn(view, numpy), numpy), ENDS)
     return round(float(low)), round(float(high))
 
 
-def drawn(view: View, numpy: Any) -> dict[str, np.ndarray[Any, Any]]:
+def week_draws(view: View, draws: dict[str, Any], numpy: Any) -> np.ndarray[Any, Any]:
+    """The week index in every draw."""
+    values = indices(view, draws, numpy)
+    muscles = [m for m in view.terms.muscles.values() if m.weight]
+    week: np.ndarray[Any, Any] = sum(m.weight * values[m.id] for m in muscles) / view.terms.weight_sum
+    return week
+
+
+def drawn(view: View, numpy: Any, count: int = DRAWS) -> dict[str, np.ndarray[Any, Any]]:
     """Draws of every number: uniform between the ends of those that have a range, the value itself else."""
     random = numpy.random.default_rng(SEED)
-    found = {key: numpy.full(DRAWS, value) for key, value in view.terms.curves.numbers.items()}
+    found = {key: numpy.full(count, value) for key, value in view.terms.curves.numbers.items()}
     for key in DRAWN:
         number = view.terms.catalogue.evidence[key]
         if number.low is not None and number.high is not None:
-            found[key] = random.uniform(number.low, number.high, DRAWS)
+            found[key] = random.uniform(number.low, number.high, count)
     return found
 
 
@@ -70,7 +75,7 @@ def indices(view: View, draws: dict[str, Any], numpy: Any) -> dict[str, Any]:
     knee, scale = draws["session-knee"], draws["session-scale"]
     found: dict[str, Any] = {}
     for muscle in view.terms.muscles:
-        weekly = numpy.zeros(DRAWS)
+        weekly = numpy.zeros(knee.shape)
         for (name, _), s in sets.items():
             if name == muscle:
                 over = numpy.maximum(s - knee, 0.0)

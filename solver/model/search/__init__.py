@@ -16,7 +16,9 @@ from setwright.solver.model.search.candidates import candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.finish import finish
 from setwright.solver.model.search.leap import leap
+from setwright.solver.model.search.warm import opened_with
 from setwright.solver.reckoning.audit import Audit
+from setwright.solver.reckoning.week import Week
 
 
 @dataclass(frozen=True)
@@ -49,12 +51,17 @@ def search(
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
     side_by_side: bool = True,
+    start: Week | None = None,
 ) -> Outcome:
-    """Bound and climb, side by side on two cores or one after the other: the result is the same."""
+    """Bound and climb, side by side on two cores or one after the other: the result is the same.
+
+    With `start` the climb goes on from that week, if the board can make it and it breaks nothing.
+    """
     begun = time.monotonic()
     week = week_sheet(board)
     relaxed = highs.relax(week)
-    climb = Climb(board, candidates_of(board, week, relaxed), limits, begun + limits.seconds)
+    candidates, first = opened_with(board, candidates_of(board, week, relaxed), start)
+    climb = Climb(board, candidates, limits, begun + limits.seconds)
     climb.stopped = stopped
     bound = Bound()
 
@@ -69,7 +76,7 @@ def search(
     if not side_by_side:
         thread.join()
     try:
-        if climb.start():
+        if (first and climb.take(first)) or climb.start():
             rounds = limits.rounds_for(len(board.terms.days))
             climb.climb(min(BEFORE_LEAP, rounds))
             leap(climb)

@@ -54,6 +54,8 @@ def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
     whole = theme_sheet(board)
     relaxed = highs.relax(whole)
     bound.lower(highs.outward(relaxed.value))
+    if not limits.theme_nodes:
+        return
     floor = (1.0 - CORE) * relaxed.value
     keep = frozenset(
         (whole.cells[c.cell].group, c.atoms[0])

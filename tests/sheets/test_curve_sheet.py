@@ -1,0 +1,96 @@
+"""What time buys, on fixed rows: the table, the chart in letters, the sentences, the drawing below nought."""
+
+from __future__ import annotations
+
+import re
+import xml.etree.ElementTree as ET
+from collections.abc import Callable
+from dataclasses import replace
+
+import pytest
+
+from setwright.solver.model.limits import SEARCHES
+from setwright.solver.plan import Solved
+from setwright.solver.sheets.bars import bars
+from setwright.solver.sheets.chart import curve_chart
+from setwright.solver.sheets.curve import curve_document, curve_points, curve_text
+from setwright.solver.uses.curve import Curve, Row
+
+Build = Callable[..., Solved]
+ONE = (("barbell-back-squat", 3, 120),)
+TWO = (*ONE, ("wide-grip-pulldown", 3, 90))
+THREE = (*TWO, ("dumbbell-bench-press", 3, 90))
+
+
+@pytest.fixture(scope="module")
+def curve(solved_as: Build) -> Curve:
+    weeks = [solved_as("mon 40 min", (rows,)) for rows in (ONE, TWO, THREE)]
+    rows = [Row(20, 20, None, None)]
+    rows += [Row(m, m, week, m) for m, week in zip((30, 40, 50), weeks, strict=True)]
+    rows.append(Row(60, 60, weeks[2], 50))
+    return Curve("minutes", weeks[0].understood, SEARCHES["quick"], tuple(rows), 4, "work limit")
+
+
+@pytest.mark.parametrize("width", [80, 100])
+def test_the_text_fits_and_says_what_it_must(curve: Curve, width: int) -> None:
+    text = curve_text(curve, width)
+    assert [line for line in text.splitlines() if len(line) > width] == []
+    assert "no week found" in text and "No week was found at 20 min a session" in " ".join(text.split())
+    assert "the week of 50" in text
+    assert "5 rows from 4 quick searches" in text
+    assert "not medical advice" in " ".join(text.split())
+
+
+def test_the_bend_is_marked_in_the_table_the_chart_and_the_words(curve: Curve) -> None:
+    assert curve.bend is not None
+    bent = curve.rows[curve.bend].amount
+    text = " ".join(curve_text(curve).split())
+    assert f"The curve bends at {bent} min a session" in text
+    assert text.count("<- bend") == 1
+    assert curve_document(curve)["bend"] == bent
+
+
+def test_beyond_the_last_better_week_nothing_is_promised(curve: Curve) -> None:
+    """The last two rows share a week, whose bound lies half a point above it."""
+    text = " ".join(curve_text(curve).split())
+    assert "Beyond 50 min a session next to nothing is left: no better week was found" in text
+    assert "none can give more than 0.5" in text
+
+
+def test_a_stopped_curve_says_so(curve: Curve) -> None:
+    assert "it was stopped" in " ".join(curve_text(replace(curve, ended_by="stopped")).split())
+    assert "met its net" in " ".join(curve_text(replace(curve, ended_by="time limit")).split())
+
+
+def test_each_row_of_the_document_has_its_week_or_none(curve: Curve) -> None:
+    rows = curve_document(curve)["rows"]
+    assert [row["week"] is None for row in rows] == [True, False, False, False, False]
+    assert rows[0]["gain_per_half_hour"] is None and rows[1]["gain_per_half_hour"] is None
+    assert rows[4]["gain_per_half_hour"] == 0.0 and rows[4]["week_of"] == 50
+    assert all(row["bound"] >= row["score"] for row in rows[1:])
+
+
+def test_bars_are_as_long_as_their_values() -> None:
+    lines = bars([("10", 20.0, 40.0, False), ("20", 40.0, None, True)], "Score", 80)[1:]
+    first, second = (re.search(r"(#+)(\.*)", line) for line in lines)
+    assert first and second
+    assert len(second[1]) == pytest.approx(2 * len(first[1]), abs=1)
+    assert len(first[1] + first[2]) == pytest.approx(len(second[1]), abs=1)
+    assert lines[1].endswith("<- bend")
+
+
+def test_bars_begin_below_nought_where_a_score_does() -> None:
+    *title, low, high = bars([("1", -10.0, None, False), ("2", 10.0, None, False)], "Score", 80)
+    assert "begin at -10" in " ".join(title)
+    assert "#" not in low and "#" in high
+
+
+def test_the_drawing_goes_below_nought_and_stays_inside(curve: Curve) -> None:
+    points, bend = curve_points(curve)
+    assert [x for x, _ in points] == [30.0, 40.0, 50.0, 60.0]
+    assert min(y for _, y in points) < 0
+    svg = ET.fromstring(curve_chart(points, bend, up="score"))
+    height = float(svg.attrib["viewBox"].split()[3])
+    spots = [float(mark.attrib["cy"]) for mark in svg.iter() if mark.tag.endswith("circle")]
+    assert len(spots) == len(points) and all(0 <= y <= height - 30 for y in spots)
+    assert spots == sorted(spots, reverse=True)

@@ -1,0 +1,32 @@
+"""Weeks set side by side in tests: from a raw brief and lines of (exercise, sets, rest), built by hand."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.brief.understand import Understood, understand
+from setwright.solver.reckoning.audit import audit
+from setwright.solver.reckoning.options import reps_of, rir_of
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.view import View
+from setwright.solver.reckoning.week import Entry, Week
+
+CATALOGUE = load_catalogue()
+Row = tuple[str, int, int]
+
+
+def brief_of(**raw: Any) -> Understood:
+    raw.setdefault("days", [{"weekday": "mon", "minutes": 60}, {"weekday": "thu", "minutes": 60}])
+    return understand(raw, CATALOGUE, "test")
+
+
+def view_of(rows: tuple[tuple[Row, ...], ...], **raw: Any) -> View:
+    """The view of a week whose days hold these (exercise, sets, rest) rows."""
+    raw.setdefault("days", [{"weekday": day, "minutes": 60} for day in ("mon", "wed", "fri")[: len(rows)]])
+    terms = resolve(brief_of(**raw).brief, CATALOGUE)
+    found = []
+    for day, lines in zip(terms.days, rows, strict=True):
+        exercises = [(CATALOGUE.exercises[name], sets, rest) for name, sets, rest in lines]
+        found.append(tuple(Entry(e.id, n, reps_of(terms, e, day), rir_of(terms, e), rest) for e, n, rest in exercises))
+    return audit(terms, Week(tuple(found))).view

@@ -1,0 +1,183 @@
+"""Weeks side by side: cases, shares, what each has alone, and from when longer rests pay."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+import pytest
+from side_weeks import CATALOGUE, brief_of, view_of
+
+from setwright.solver.model.limits import SEARCHES
+from setwright.solver.plan import Clash, Solved
+from setwright.solver.reckoning.audit import audit
+from setwright.solver.sheets.compare import compare_document, compare_text
+from setwright.solver.sheets.sure import by, order_words, share
+from setwright.solver.sheets.trade import pay_words, trade_words
+from setwright.solver.uses.compare import Compared, beside, cases_of, only_in, weights
+from setwright.solver.uses.pays import Pays, crossing, pairs, room, uncut
+from setwright.solver.uses.sure import order_of
+
+LONG = ((("barbell-back-squat", 4, 180), ("barbell-bench-press", 4, 180)), (("wide-grip-pulldown", 4, 120),))
+SHORT = ((("barbell-back-squat", 3, 90), ("wide-grip-pulldown", 3, 60)), (("dumbbell-curl", 3, 45),))
+
+
+def solved(rows: Any, **raw: Any) -> Solved:
+    view = view_of(rows, **raw)
+    found = audit(view.terms, view.week)
+    understood = brief_of(days=[d.model_dump() for d in view.terms.brief.days], **raw)
+    return Solved(understood, view.terms, found, found.score_units + 5_000, "work limit", SEARCHES["quick"])
+
+
+def compared(*ends: Solved, pays: tuple[Pays, ...] = ()) -> Compared:
+    cases = tuple(
+        case for i, end in enumerate(ends) for case in cases_of([end.understood], [("growth", "balanced")[i % 2]])
+    )
+    listed = [(i, end) for i, end in enumerate(ends)]
+    views = [end.audit.view for end in ends]
+    order = order_of(views) if all(weights(v) == weights(views[0]) for v in views) else None
+    return Compared(cases, ends, beside(listed), order, pays)
+
+
+TWO = compared(solved(LONG, goal="growth"), solved(SHORT))
+
+
+def test_cases_are_every_brief_under_every_goal() -> None:
+    briefs = [brief_of(), brief_of(goal="growth")]
+    assert [c.label for c in cases_of(briefs, ())] == ["A balanced", "B growth"]
+    assert [c.label for c in cases_of(briefs, ("growth", "efficiency"))] == [
+        "A growth",
+        "A efficiency",
+        "B growth",
+        "B efficiency",
+    ]
+    assert [c.label for c in cases_of(briefs[:1], ("growth", "balanced"))] == ["growth", "balanced"]
+    assert [c.understood.brief.goal for c in cases_of(briefs[:1], ("efficiency",))] == ["efficiency"]
+
+
+def test_the_shares_are_of_the_week_that_takes_the_most_time() -> None:
+    long, short = (end for _, end in TWO.solved)
+    seconds = [sum(e.audit.view.seconds(d) for d in range(2)) for e in (long, short)]
+    (found,) = TWO.beside
+    assert (found.case, found.beside) == (1, 0)
+    assert found.time == pytest.approx(seconds[1] / seconds[0])
+    assert found.stimulus == pytest.approx(short.stimulus / long.stimulus)
+    (said,) = trade_words(TWO)
+    time, stimulus = (f"{100 * part:.0f} %" for part in (found.time, found.stimulus))
+    assert said == f"Balanced takes {time} of the time of growth for {stimulus} of its stimulus."
+
+
+def test_what_one_has_that_the_other_has_not() -> None:
+    assert only_in(TWO.solved) == ((0, ("barbell-bench-press",)), (1, ("dumbbell-curl",)))
+
+
+@pytest.mark.parametrize("width", [60, 80, 100])
+def test_the_text_fits_its_width_and_names_what_it_must(width: int) -> None:
+    text = compare_text(TWO, width)
+    assert max(map(len, text.splitlines())) <= width
+    for said in ("Minutes a week", "Resting", "Ramp-up", "Change-over", "Rests", "Index per minute", "Only in growth"):
+        assert said in text
+    assert "not medical advice" in " ".join(text.split())
+
+
+def test_six_weeks_stand_in_tables_that_fit() -> None:
+    many = compared(*(solved(rows, goal="growth") for rows in (LONG, SHORT) * 3))
+    assert max(map(len, compare_text(many, 100).splitlines())) <= 100
+
+
+def test_the_document_has_every_week_and_how_sure() -> None:
+    document = compare_document(TWO)
+    assert [case["week"]["schema"] for case in document["cases"]] == ["setwright.week/1"] * 2
+    assert document["order"]["draws"] >= 1000
+    assert {n["numbers"][0] for n in document["order"]["steps"][0]["numbers"]} >= {"rest-loss-high", "rir-slope"}
+
+
+def test_weeks_that_weigh_muscles_differently_have_no_order() -> None:
+    apart = compared(solved(LONG, muscles={"chest": "priority"}), solved(SHORT))
+    assert apart.order is None
+    assert "weigh the muscles differently" in order_words(apart)[0]
+    assert "muscle by muscle" in trade_words(apart)[0]
+
+
+def test_a_minimum_dose_weighs_every_muscle_half_and_so_alike() -> None:
+    """All at hold is all at half the weight: the week index is a mean, so the weeks can be compared."""
+    assert compared(solved(LONG, dose="minimum"), solved(SHORT)).order is not None
+
+
+def test_a_clash_is_told_and_the_rest_compared() -> None:
+    one = TWO.ends[0]
+    assert isinstance(one, Solved)
+    mixed = Compared(TWO.cases, (one, Clash(one.understood, one.terms, ())), (), None, ())
+    assert "balanced: no week can meet this brief" in compare_text(mixed)
+    assert [case["week"] is None for case in compare_document(mixed)["cases"]] == [False, True]
+
+
+def test_shares_and_factors_never_say_more_than_they_know() -> None:
+    assert share(0.9996) == "99 %" and share(1.0) == "all" and share(0.944) == "94 %"
+    assert by(1 / 3) == "3.0 times" and by(0.9) == "10 %" and by(1.2) == "20 %"
+
+
+# ---- when longer rests pay
+
+
+@dataclass
+class Straight:
+    """An index that rises with the minutes along a line, in place of searches."""
+
+    at: float
+    slope: float
+
+    def stimulus(self, more: int) -> float:
+        return self.at + self.slope * more
+
+    def stopped(self) -> bool:
+        return False
+
+
+def test_the_crossing_is_found_by_halving() -> None:
+    """60 + m/2 passes 70 + m/4 at m = 40: the first quarter of an hour at which it pays is 45."""
+    more, within, tried = crossing(Straight(60, 0.5), Straight(70, 0.25), 60)  # type: ignore[arg-type]
+    assert (more, within) == (45, 60)
+    assert [m for m, _, _ in tried] == [30, 45, 60]
+
+
+def test_what_does_not_pay_within_the_minutes_tried_is_said_so() -> None:
+    more, within, tried = crossing(Straight(60, 0.1), Straight(70, 0.1), 60)  # type: ignore[arg-type]
+    assert (more, within, len(tried)) == (None, 60, 1)
+    assert "do not pay within 120 min a session" in pay_words(TWO, Pays(0, 1, (60.0, 70.0), None, 60, tried))
+    assert "pay from about 105 min a session" in pay_words(TWO, Pays(0, 1, (60.0, 70.0), 45, 60, tried))
+
+
+def test_longer_rests_are_tried_as_far_as_a_day_can_go() -> None:
+    assert room(brief_of()) == 60
+    assert room(brief_of(days=[{"weekday": "mon", "minutes": 215}])) == 15
+    assert crossing(Straight(1, 0), Straight(2, 0), 0) == (None, 0, ())  # type: ignore[arg-type]
+
+
+def test_goals_are_paired_with_their_neighbours_by_rest() -> None:
+    cases = cases_of([brief_of(), brief_of()], ("growth", "efficiency", "balanced"))
+    assert pairs(cases) == ((2, 1), (0, 2), (5, 4), (3, 5))
+
+
+def test_the_goals_stand_by_rest_as_the_catalogue_has_them() -> None:
+    from setwright.solver.uses.pays import BY_REST
+
+    rests = CATALOGUE.defaults["rests"]
+    for kind in ("main", "multi", "single"):
+        most = [max(rests[goal][kind]) for goal in BY_REST]  # type: ignore[index, call-overload]
+        assert most == sorted(most)
+
+
+def test_efficiencys_index_before_its_minutes_were_cut_follows_from_its_floor() -> None:
+    from dataclasses import replace
+
+    from setwright.solver.model.search.shorten import Shortened
+
+    end = solved(SHORT, goal="efficiency")
+    best = end.audit
+    floor = best.score_units - round(0.1 * best.stimulus_units)
+    cut = replace(end, shortened=Shortened(best, best.score_units, floor, 0))
+    both = compared(solved(LONG), cut)
+    assert trade_words(both)[-1] == "The minutes of balanced were cut while 90 % of its best week was kept."
+    assert uncut(cut) == pytest.approx(best.stimulus, abs=0.01)
+    assert uncut(end) == end.stimulus
