@@ -11,8 +11,8 @@ from typing import TYPE_CHECKING, Any, TypeVar
 import click
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
-from setwright.solver.cli.audit import bytes_of
 from setwright.solver.cli.folder import deliver_all, folder_faults
+from setwright.solver.cli.opened import bytes_of
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 from setwright.solver.cli.output import say
 

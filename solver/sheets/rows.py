@@ -4,12 +4,12 @@ from __future__ import annotations
 
 import csv as standard
 import io
-import re
 from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
+from setwright.solver.sheets.csv import unguarded
 from setwright.solver.sheets.reading import MOST_BYTES, kind
 
 NEEDED: Final = ("day", "exercise", "sets")
@@ -17,8 +17,6 @@ MAY: Final = ("reps", "rir", "rest", "technique", "pair")
 READ: Final = (*NEEDED, *MAY)
 BESIDE: Final = ("label", "name", "side", "load", "swaps", "ramp-up", "setting", "cue", "why")
 """Columns of a week's own CSV that are for people: passed over without a word."""
-_GUARDED: Final = re.compile(r"'+\s*[=+\-@\t\r]")
-"""A cell that was led by an apostrophe so that no spreadsheet runs it."""
 
 Row = tuple[str, Mapping[str, Any]]
 """Where a row stands, and its cells by column."""
@@ -47,14 +45,9 @@ def rows_of_csv(data: bytes, where: str) -> list[Row]:
     head = [name.strip().lower() for name in lines[0][1]]
     check_columns(head, where)
     return [
-        (f"line {number}", {name: free(cell) for name, cell in zip(head, cells, strict=False)})
+        (f"line {number}", {name: unguarded(cell).strip() for name, cell in zip(head, cells, strict=False)})
         for number, cells in lines[1:]
     ]
-
-
-def free(cell: str) -> str:
-    """A cell without the apostrophe that keeps spreadsheets from running it."""
-    return (cell[1:] if _GUARDED.match(cell) else cell).strip()
 
 
 def check_columns(head: Sequence[str], where: str) -> None:
