@@ -9,19 +9,20 @@ from dataclasses import dataclass
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
 from setwright.solver.model.clash import Conflict, conflict_of
-from setwright.solver.model.columns import Atom, Board, Column, board_of
+from setwright.solver.model.columns import Board, board_of
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.search import search
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.near import old_columns, settle_near
 from setwright.solver.model.search.opening import widened
 from setwright.solver.model.search.shorten import shorten
+from setwright.solver.model.search.warm import columns_of
 from setwright.solver.model.sheet import Sheet
 from setwright.solver.reckoning.audit import Audit, audit
 from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.reckoning.rule import UNITS
 from setwright.solver.reckoning.terms import Terms
-from setwright.solver.reckoning.week import Entry, Week
+from setwright.solver.reckoning.week import Week
 
 
 @dataclass(frozen=True)
@@ -97,25 +98,5 @@ def nearest(climb: Climb, terms: Terms, limits: Limits, previous: Week, seeds: t
 def columns_at(sheet: Sheet, week: Week) -> frozenset[int] | None:
     """The columns of a sheet that make a week, or None where one of its lines is not among them."""
     places = {column: j for j, column in enumerate(sheet.columns)}
-    found: set[int] = set()
-    for day, entries in enumerate(week.days):
-        atoms = {entry.exercise: atom_of(sheet.board, day, entry) for entry in entries}
-        for entry in entries:
-            pair = [atoms[entry.exercise], *([atoms.get(entry.partner)] if entry.partner else [])]
-            here = sorted((a for a in pair if a is not None), key=lambda a: a.cls)
-            column = Column(day, tuple(here))
-            if len(here) < len(pair) or column not in places:
-                return None
-            found.add(places[column])
-    return frozenset(found) or None
-
-
-def atom_of(board: Board, day: int, entry: Entry) -> Atom | None:
-    """A line as an atom of its class, if that way of doing it is open on the day."""
-    wanted = (entry.sets, entry.rest, entry.technique, entry.drops, entry.partner is not None)
-    for i, cls in enumerate(board.classes):
-        if any(member.id == entry.exercise for member in cls.members):
-            for o in cls.options[board.group_of[day]]:
-                if (o.sets, o.rest, o.technique, o.drops, o.paired) == wanted:
-                    return Atom(i, o)
-    return None
+    made = columns_of(sheet.board, week)
+    return frozenset(places[c] for c in made) if made and all(c in places for c in made) else None
