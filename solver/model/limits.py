@@ -24,6 +24,8 @@ class Limits:
     """HiGHS nodes for the bound of a week of up to three days."""
     theme_nodes: int
     """The same for longer weeks, whose bound goes by themes of days; 0 leaves it at the relaxation."""
+    short_leap_nodes: int
+    """HiGHS nodes for a better start of a week of up to three days; 0 leaves it out."""
     leap_nodes: int
     """HiGHS nodes for a better start of a longer week; 0 leaves it out."""
     finish_nodes: int
@@ -33,7 +35,7 @@ class Limits:
 
     def rounds_for(self, days: int) -> int:
         """The neighbourhoods tried in a week of so many days."""
-        return self.rounds if days > SHORT_DAYS else self.rounds // 2
+        return self.rounds if days > SHORT_DAYS else self.rounds // 3
 
 
 SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
@@ -45,6 +47,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             columns=50,
             nodes=20,
             theme_nodes=1,
+            short_leap_nodes=0,
             leap_nodes=0,
             finish_nodes=0,
             seconds=120.0,
@@ -56,6 +59,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             columns=60,
             nodes=1500,
             theme_nodes=8,
+            short_leap_nodes=100,
             leap_nodes=1,
             finish_nodes=600,
             seconds=300.0,
@@ -67,6 +71,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             columns=80,
             nodes=3000,
             theme_nodes=200,
+            short_leap_nodes=1000,
             leap_nodes=400,
             finish_nodes=5000,
             seconds=1800.0,

@@ -12,9 +12,9 @@ from setwright.solver.model.columns import Board
 from setwright.solver.model.engines import highs
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.search.bounding import Beside, Bound, prove
-from setwright.solver.model.search.candidates import candidates_of
+from setwright.solver.model.search.candidates import candidates_by_day, candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
-from setwright.solver.model.search.finish import finish
+from setwright.solver.model.search.finish import daily, finish
 from setwright.solver.model.search.leap import leap
 from setwright.solver.model.search.warm import opened_with
 from setwright.solver.reckoning.audit import Audit
@@ -60,7 +60,9 @@ def search(
     begun = time.monotonic()
     week = week_sheet(board)
     relaxed = highs.relax(week)
-    candidates, first = opened_with(board, candidates_of(board, week, relaxed), start)
+    whole = daily(board)
+    usual = candidates_by_day(board, whole.sheet, whole.relaxed) if whole else candidates_of(board, week, relaxed)
+    candidates, first = opened_with(board, usual, start)
     climb = Climb(board, candidates, limits, begun + limits.seconds)
     climb.stopped = stopped
     bound = Bound()
@@ -84,7 +86,7 @@ def search(
         while thread.is_alive():
             climb.check()
             thread.join(0.1)
-        finish(climb, bound, limits)
+        finish(climb, bound, limits, whole)
     except Stopped:
         pass
     finally:

@@ -52,6 +52,25 @@ def candidates_of(board: Board, week: Sheet, relaxed: Relaxed) -> Candidates:
     return Candidates(tuple(columns), tuple(ranked), frozenset(must))
 
 
+def candidates_by_day(board: Board, sheet: Sheet, relaxed: Relaxed) -> Candidates:
+    """The candidates by the reduced costs of the week on its days, whose pairs are real ones and not halves."""
+    columns: list[Column] = []
+    ranked: list[tuple[int, ...]] = []
+    must: set[int] = set()
+    for mine in sheet.by_cell:
+        order = sorted(mine, key=lambda j: (-relaxed.reduced[j], j))
+        found = [sheet.columns[j] for j in order]
+        singles = [c for c in found if len(c.atoms) == 1 and not c.atoms[0].option.paired]
+        pairs = [c for c in found if len(c.atoms) == 2]
+        pinned = {c for c in found if pinned_column(board, c)}
+        here = list(dict.fromkeys([*by_turns(singles[:SINGLES], pairs[:PAIRS]), *(c for c in found if c in pinned)]))
+        first = len(columns)
+        columns += here
+        ranked.append(tuple(range(first, len(columns))))
+        must |= {first + i for i, c in enumerate(here) if c in pinned}
+    return Candidates(tuple(columns), tuple(ranked), frozenset(must))
+
+
 def pinned_column(board: Board, column: Column) -> bool:
     return any(board.classes[a.cls].exercise.id in board.terms.pinned for a in column.atoms)
 
