@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.sheets.coach import Coach
     from setwright.solver.sheets.handout import Handout
+    from setwright.solver.sheets.page import Plots
 
 Found = TypeVar("Found")
 
@@ -33,6 +34,13 @@ Found = TypeVar("Found")
 @click.option("--paper", metavar="PAPER", help="a4 or letter; a4 unless coach.toml says so.")
 @click.option("--weeks", metavar="N", help="How many weeks the calendar repeats the week.")
 @click.option("--revision", metavar="N", help="Raise it so that a calendar imported before is updated.")
+@click.option(
+    "--beside",
+    type=FILE,
+    multiple=True,
+    metavar="FILE",
+    help="Show a curve's or a comparison's JSON on the page; may be repeated.",
+)
 @click.option("--private", is_flag=True, help="Let json carry the client's cautions and clearance.")
 @click.option("--force", is_flag=True, help="Write over files that are there.")
 @catalogue_option
@@ -45,6 +53,7 @@ def command(
     paper: str | None,
     weeks: str | None,
     revision: str | None,
+    beside: tuple[Path, ...],
     private: bool,
     force: bool,
     overlay: Path | None,
@@ -61,6 +70,7 @@ def command(
     said = {"start": start, "paper": paper, "weeks": weeks, "revision": revision}
     coach = kept.of(lambda: coach_of(coach_file, said, catalogue))
     kept.all(undated(names, coach))
+    plots = kept.of(lambda: plots_beside(beside, names, catalogue))
     read = kept.of(lambda: (document_of(week),))
     handout = None if read is None else kept.of(lambda: handed(*read, catalogue, coach, place_of(week), names, private))
     files = {} if handout is None else {name: file_name(name, handout) for name in names}
@@ -70,7 +80,7 @@ def command(
     own = replace(handout, document=read[0]) if private else handout
     made: dict[str, bytes] = {}
     for name in names:
-        data = kept.of(partial(written, name, own if name == "json" else handout))
+        data = kept.of(partial(written, name, own if name == "json" else handout, plots))
         made |= {} if data is None else {files[name]: data}
     kept.stop()
     deliver_all(made, folder, force)
@@ -167,6 +177,19 @@ def document_of(week: Path) -> Any:
     from setwright.solver.sheets.reading import parse_week
 
     return parse_week(bytes_of(week), place_of(week))
+
+
+def plots_beside(paths: tuple[Path, ...], names: tuple[str, ...], catalogue: Catalogue) -> Plots | None:
+    """What is shown beside the week, from files of `curve` and `compare`."""
+    from setwright.solver.sheets.beside import plots_of_documents
+    from setwright.solver.sheets.formats import WITH_PLOTS
+
+    if not paths:
+        return None
+    if WITH_PLOTS not in names:
+        remedy = f"add {WITH_PLOTS} to --as, or drop it"
+        raise UsageFault(Fault("--beside", f"is for {WITH_PLOTS} alone, which is not asked for", remedy))
+    return plots_of_documents([(place_of(path), document_of(path)) for path in paths], catalogue)
 
 
 def place_of(week: Path) -> str:

@@ -7,10 +7,13 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from importlib import import_module
 from types import MappingProxyType
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.sheets.handout import Handout
+
+if TYPE_CHECKING:
+    from setwright.solver.sheets.page import Plots
 
 MOST_LETTERS: Final = 40
 
@@ -36,22 +39,24 @@ FORMATS: Final[Mapping[str, Format]] = MappingProxyType(
         "json": Format("json", "json", "json"),
     }
 )
+WITH_PLOTS: Final = "html"
+"""The format that shows a curve and weeks side by side."""
 DATED: Final = ("ics",)
 """Formats that cannot be written without a start date."""
 
 
-def writer_of(name: str) -> Callable[[Handout], bytes]:
+def writer_of(name: str) -> Callable[..., bytes]:
     """The function of a format; raises SetwrightError where its library is not installed."""
     kind = FORMATS[name]
     module = import_module(f"setwright.solver.sheets.{kind.module}")
-    function: Callable[[Handout], bytes] = getattr(module, kind.function)
+    function: Callable[..., bytes] = getattr(module, kind.function)
     return function
 
 
-def written(name: str, handout: Handout) -> bytes:
-    """The handout in one format; raises SetwrightError where its library is not installed."""
+def written(name: str, handout: Handout, plots: Plots | None = None) -> bytes:
+    """The handout in one format, plots beside it where the format has room for them; a missing library is a fault."""
     try:
-        return writer_of(name)(handout)
+        return writer_of(name)(handout, plots) if name == WITH_PLOTS else writer_of(name)(handout)
     except ModuleNotFoundError as error:
         missing = (error.name or "").split(".")[0]
         if missing == "setwright" or not FORMATS[name].extra:
