@@ -12,13 +12,17 @@ from setwright.solver.model.clash import Conflict, conflict_of
 from setwright.solver.model.columns import board_of
 from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.model.search import Outcome, Progress, search
+from setwright.solver.model.search.near import Near, settle_near
 from setwright.solver.model.search.shorten import Shortened, shorten
 from setwright.solver.reckoning.audit import Audit, audit
 from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.reckoning.rule import UNITS
 from setwright.solver.reckoning.terms import Terms
+from setwright.solver.reckoning.week import Week
 
 Watch = Callable[[Progress], None]
+NEAR_SHARE = 0.02
+"""The share of the stimulus that staying near an earlier week may cost (convention)."""
 
 
 class AuditFailed(SetwrightError):
@@ -101,22 +105,57 @@ def plan(
     with_pairs_note: bool = True,
 ) -> End:
     """The end of planning one brief; the same brief, catalogue and limits give the same week."""
+    solved, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side)
+    if not isinstance(solved, Solved) or outcome.ended_by == "stopped":
+        return solved
+    if solved.terms.goal == "efficiency":
+        solved = shortest(solved, outcome, limits)
+    if with_pairs_note and not solved.terms.pairs and solved.terms.goal == "balanced":
+        solved = replace(solved, pairs_would_add=pairs_gain(solved, catalogue, stopped))
+    return solved
+
+
+def plan_near(
+    understood: Understood,
+    catalogue: Catalogue,
+    previous: Week,
+    share: float = NEAR_SHARE,
+    limits: Limits = SEARCHES[DEFAULT],
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+    side_by_side: bool = True,
+) -> tuple[End, Near | None]:
+    """The brief's week of least change from `previous` among those that keep 1 - `share` of the best's stimulus.
+
+    `previous` has one session for each of the brief's days. Its minutes are not cut in efficiency: staying near comes
+    first. The second value says the change in sets, the best score and the floor; None where there is no week.
+    """
+    end, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side)
+    if not isinstance(end, Solved):
+        return end, None
+    found = settle_near(outcome.climb, previous, share, limits)
+    checked(found.audit, outcome.bound)
+    return replace(end, audit=found.audit, bound_units=max(end.bound_units, found.audit.score_units)), found
+
+
+def searched(
+    understood: Understood,
+    catalogue: Catalogue,
+    limits: Limits,
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+    side_by_side: bool = True,
+) -> tuple[End, Outcome]:
+    """The end of the search alone, and the search's outcome to go on from."""
     terms = resolve(understood.brief, catalogue)
     board = board_of(terms)
     outcome = search(board, limits, watch, stopped, side_by_side)
-    if outcome.best is None:
-        if outcome.ended_by in ("stopped", "time limit"):
-            return OutOfTime(understood, terms, outcome.ended_by, limits)
-        conflicts = conflict_of(board)
-        if conflicts:
-            return Clash(understood, terms, conflicts)
-        return OutOfTime(understood, terms, outcome.ended_by, limits)
-    solved = deliver(understood, terms, outcome, limits)
-    if terms.goal == "efficiency" and outcome.ended_by != "stopped":
-        solved = shortest(solved, outcome, limits)
-    if with_pairs_note and not terms.pairs and terms.goal == "balanced" and outcome.ended_by != "stopped":
-        solved = replace(solved, pairs_would_add=pairs_gain(solved, catalogue, stopped))
-    return solved
+    if outcome.best is not None:
+        return deliver(understood, terms, outcome, limits), outcome
+    conflicts = conflict_of(board) if outcome.ended_by not in ("stopped", "time limit") else ()
+    if conflicts:
+        return Clash(understood, terms, conflicts), outcome
+    return OutOfTime(understood, terms, outcome.ended_by, limits), outcome
 
 
 def deliver(understood: Understood, terms: Terms, outcome: Outcome, limits: Limits) -> Solved:

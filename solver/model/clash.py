@@ -1,12 +1,12 @@
-"""Why no week is possible: a smallest set of wishes and rules that clash, found by leaving them out in turn."""
+"""Why no week is possible: a smallest set of wishes and rules that clash, found by halving what may be left out."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from setwright.solver.model.build import all_day_columns, day_sheet
-from setwright.solver.model.columns import Board
+from setwright.solver.model.columns import Board, Column
 from setwright.solver.model.engines.cpsat import Program
 from setwright.solver.model.sheet import Sheet
 
@@ -25,32 +25,83 @@ class Conflict:
 
 
 def conflict_of(board: Board) -> tuple[Conflict, ...]:
-    """The smallest clash of a brief (leaving any member out makes a week possible), or nothing if none is shown."""
-    sheet = day_sheet(board, all_day_columns(board))
+    """The smallest clash of a brief (leaving any member out makes its others possible), or nothing if none is shown."""
+    sheet = possible_sheet(board)
+    return tuple(Conflict(rule, words) for rule, words in clash_of(sheet, parts_of(sheet)))
+
+
+def conflicts_of(board: Board, most: int = 3) -> tuple[tuple[Conflict, ...], ...]:
+    """Clashes that share no member, the first as `conflict_of` has it: each must be freed before there is a week."""
+    sheet = possible_sheet(board)
     parts = parts_of(sheet)
-    if not impossible(sheet, frozenset(parts)):
-        return ()
-    kept = list(parts)
-    for part in parts:
-        fewer = [p for p in kept if p != part]
-        if impossible(sheet, frozenset(fewer)):
-            kept = fewer
-    return tuple(Conflict(rule, words) for rule, words in kept)
+    found: list[tuple[Conflict, ...]] = []
+    while len(found) < most:
+        clash = clash_of(sheet, parts)
+        if not clash:
+            break
+        found.append(tuple(Conflict(rule, words) for rule, words in clash))
+        parts = [part for part in parts if part not in clash]
+    return tuple(found)
+
+
+def possible_sheet(board: Board) -> Sheet:
+    """The week on its days with as few columns as tell whether it is possible, columns closed by rules reopened."""
+    sheet = day_sheet(board, quickest(board, all_day_columns(board)))
+    sheet.reopen()
+    return sheet
+
+
+def quickest(board: Board, columns: Iterable[Column]) -> tuple[Column, ...]:
+    """Of columns that differ in rest alone the one of fewest seconds; all where a session can be too short."""
+    if board.terms.goal == "efficiency":
+        return tuple(columns)
+    found: dict[tuple[object, ...], Column] = {}
+    for column in columns:
+        key = (column.cell, *((a.cls, a.option.sets, a.option.technique, a.option.drops) for a in column.atoms))
+        if key not in found or half_seconds(column) < half_seconds(found[key]):
+            found[key] = column
+    return tuple(found.values())
+
+
+def half_seconds(column: Column) -> int:
+    return sum(atom.option.half_seconds for atom in column.atoms)
 
 
 def parts_of(sheet: Sheet) -> list[Part]:
-    """What may clash: rules first, so that the wishes are what stays named; each once, in a fixed order."""
+    """What may clash, what is rather named first: wishes, then the minutes, then other rules; in a fixed order."""
     parts = dict.fromkeys((row.rule, row.label) for row in sheet.rows)
-    return sorted(parts, key=lambda part: (bool(part[1]), part))
+    return sorted(parts, key=lambda part: (not part[1], part[0] != "day-minutes", part))
 
 
-def impossible(sheet: Sheet, parts: frozenset[Part]) -> bool:
-    """Whether no week meets these parts; said only after a second look without presolve."""
+def clash_of(sheet: Sheet, parts: list[Part]) -> list[Part]:
+    """The smallest clash among some parts, in their order; proved by a second look without presolve."""
+    if not impossible(sheet, frozenset(parts), True):
+        return []
+    found = halved(sheet, [], False, parts)
+    if not impossible(sheet, frozenset(found), False):
+        return []
+    return [part for part in parts if part in found]
 
-    def skip(rule: str, words: str) -> bool:
-        return (rule, words) not in parts
 
-    return all(infeasible(sheet, skip, presolve) for presolve in (True, False))
+def halved(sheet: Sheet, held: list[Part], changed: bool, parts: list[Part]) -> list[Part]:
+    """The parts that clash with those held, none of them to spare, earlier ones rather than later.
+
+    Divide and conquer after Junker, QUICKXPLAIN (AAAI 2004): the halves are searched in turn, each held to the other's
+    result.
+    """
+    if changed and impossible(sheet, frozenset(held), True):
+        return []
+    if len(parts) == 1:
+        return parts
+    first, second = parts[: len(parts) // 2], parts[len(parts) // 2 :]
+    late = halved(sheet, held + first, True, second)
+    early = halved(sheet, held + late, bool(late), first)
+    return early + late
+
+
+def impossible(sheet: Sheet, parts: frozenset[Part], presolve: bool) -> bool:
+    """Whether no week meets these parts."""
+    return infeasible(sheet, lambda rule, words: (rule, words) not in parts, presolve)
 
 
 def infeasible(sheet: Sheet, skip: Callable[[str, str], bool], presolve: bool) -> bool:

@@ -18,14 +18,20 @@ Use = tuple[int, int, Atom, int | None]
 
 def week_of(board: Board, chosen: Iterable[tuple[int, Column]]) -> Week:
     """The week of (day, column) choices, each class's uses shared among its members."""
+    uses = uses_of(chosen)
+    names = named(board, uses)
+    days = range(len(board.terms.days))
+    return Week(tuple(ordered(board, day, [use for use in uses if use[0] == day], names) for day in days))
+
+
+def uses_of(chosen: Iterable[tuple[int, Column]]) -> list[Use]:
+    """Each atom in use with its day, its place and its partner's class."""
     uses: list[Use] = []
     for place, (day, column) in enumerate(chosen):
         for i, atom in enumerate(column.atoms):
             partner = column.atoms[1 - i].cls if len(column.atoms) == 2 else None
             uses.append((day, place, atom, partner))
-    names = named(board, uses)
-    days = range(len(board.terms.days))
-    return Week(tuple(ordered(board, day, [use for use in uses if use[0] == day], names) for day in days))
+    return uses
 
 
 def named(board: Board, uses: list[Use]) -> dict[tuple[int, int], Exercise]:

@@ -54,6 +54,8 @@ class Sheet:
         self.rows: list[Row] = []
         self.curves: list[Curve] = []
         self.by_cell: list[list[int]] = [[] for _ in cells]
+        self.closed: dict[str, dict[int, int]] = {}
+        """Rule -> the columns it closed because the brief makes it hard, with the bound each had before."""
         freed = self.terms.off("exercise-days")
         most = len(self.terms.days) if freed else round(self.terms.limit("third-day", "most"))
         for j, column in enumerate(self.columns):
@@ -150,6 +152,14 @@ class Sheet:
         """Post a wish of the brief, in its own words, as a row."""
         self.row(rule, terms, low=low, label=label)
 
+    def reopen(self) -> None:
+        """Turn closed columns into rows of the rules that close them, so that a clash can name those rules."""
+        for rule, bounds in self.closed.items():
+            for j, high in bounds.items():
+                self.high[j] = max(self.high[j], high)
+            self.row(rule, dict.fromkeys(bounds, 1), high=0)
+        self.closed = {}
+
     def region_week(self, region: str) -> Expression:
         """The days of the week with a multi-joint lift of a region."""
         return combined(*(found for (r, _), found in self.regions.items() if r == region))
@@ -175,6 +185,8 @@ class Sheet:
         """Charge each unit of some columns, or close them where the brief makes the rule hard."""
         for j, amount in terms.items():
             if self.terms.forced(rule) and cost > 0:
+                before = max((bounds.get(j, 0) for bounds in self.closed.values()), default=0)
+                self.closed.setdefault(rule, {})[j] = max(self.high[j], before)
                 self.high[j] = 0
             else:
                 self.worth[j] -= cost * amount

@@ -68,7 +68,6 @@ def test_the_plan_ends_in_the_clash(name: str) -> None:
     assert end.conflicts == conflict_of(board_of(end.terms))
 
 
-@pytest.mark.xfail(strict=True, reason="columns closed by a rule made hard are no row, so the clash cannot name it")
 def test_a_taste_made_hard_is_named_in_its_clash() -> None:
     """Dislikes made hard close every row: both that rule and the wish for a row belong to the clash."""
     rows = [e.id for e in CATALOGUE.exercises.values() if e.movement == "row"]

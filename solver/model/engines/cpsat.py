@@ -162,14 +162,16 @@ class Program:
 
     def minimise_half_seconds(self, floor: int) -> None:
         """Seek the shortest sessions whose score is no less than `floor` score units."""
-        self.model.add(self.worth >= floor - self.constant)
-        variables, values = [], []
+        terms: dict[int, int] = {}
         for cell, seconds in enumerate(self.sheet.work):
             given = self.sheet.given[cell]
-            terms = dict(seconds) | ({given: -2} if given is not None else {})
-            found = self._split(tuple(terms), tuple(terms.values()))
-            variables += found[0]
-            values += found[1]
+            terms |= dict(seconds) | ({given: -2} if given is not None else {})
+        self.minimise(terms, floor)
+
+    def minimise(self, terms: Mapping[int, int], floor: int) -> None:
+        """Seek the least of an expression over weeks whose score is no less than `floor` score units."""
+        self.model.add(self.worth >= floor - self.constant)
+        variables, values, _ = self._split(tuple(terms), tuple(terms.values()))
         self.model.minimize(sums(variables, values))
 
     def solve(
