@@ -151,7 +151,7 @@ def file_stem(name: str) -> str:
 
 def canonical(value: Any) -> str:
     """One JSON text for one value."""
-    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, allow_nan=False)
+    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, default=str)
 
 
 def key_of(brief: str, stamp: Mapping[str, Any], share: float | None, extends: str | None) -> str:
