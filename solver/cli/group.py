@@ -14,6 +14,7 @@ from setwright.solver.cli.output import say
 COMMANDS = {
     "week": "Plan a week from a brief.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
+    "variants": "Plan every variant of a template: days x minutes x kit and more.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",
     "schema": "Print the JSON Schema of a brief or a week.",

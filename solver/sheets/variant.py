@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import json
 import tempfile
-from collections.abc import Mapping
-from dataclasses import asdict
+from collections.abc import Iterator, Mapping
+from dataclasses import asdict, replace
 from functools import lru_cache
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
@@ -15,15 +15,22 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import SetwrightError
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.understand import understand
+from setwright.solver.model.search.shorten import Shortened
 from setwright.solver.plan import Clash, OutOfTime, Solved
+from setwright.solver.reckoning.audit import audit
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.rule import UNITS
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.week import Week
 from setwright.solver.sheets.clash import clash_document
-from setwright.solver.sheets.document import evidence_digest, own_version, rounded, week_document
+from setwright.solver.sheets.document import UNPROVEN, evidence_digest, own_version, rounded, week_document
 from setwright.solver.sheets.reading import read_week
+from setwright.solver.sheets.table import week_text
+from setwright.solver.uses.variants.matrix import Cell, Matrix
 from setwright.solver.uses.variants.record import document_of, record
 from setwright.solver.uses.variants.run import Mismatch
 from setwright.solver.uses.variants.solve import Ended, limits_of, solve
+from setwright.solver.uses.variants.store import Store
 from setwright.solver.uses.variants.task import CLASH, NO_WEEK, SET_ASIDE, SOLVED, UNFINISHED, Task
 
 ENGINES = ("ortools", "highspy")
@@ -125,3 +132,34 @@ def differences(asked: Mapping[str, Any], here: Mapping[str, Any]) -> str:
     """Where two stamps differ, in a line."""
     said = [f"{name} {here[name]} here, {asked.get(name)} in the run" for name in here if here[name] != asked.get(name)]
     return "a worker differs from the run: " + "; ".join(said)
+
+
+def sheets_of(matrix: Matrix, store: Store, catalogue: Catalogue, width: int) -> Iterator[tuple[Cell, str]]:
+    """Each variant that has a week, with the week as text."""
+    for cell in matrix.cells:
+        data = store.read(cell.key)
+        found = document_of(data, cell.key) if data else None
+        if found is not None and found["week"] is not None:
+            yield cell, week_text(solved_of(found["week"], catalogue, cell.name), width)
+
+
+def solved_of(week: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solved:
+    """A stored week as the value it was written from, reckoned anew."""
+    understood, days = read_week(week, catalogue, where)
+    understood = replace(understood, assumed=tuple(week["assumed"]))
+    terms = resolve(understood.brief, catalogue)
+    found, cut = audit(terms, days), week["shortened"]
+    return Solved(
+        understood=understood,
+        terms=terms,
+        audit=found,
+        bound_units=round(UNITS * (UNPROVEN if week["bound"] is None else week["bound"])),
+        ended_by=week["ended_by"],
+        limits=limits_of(week["made_by"]["limits"]["search"]),
+        shortened=cut and Shortened(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"]),
+        pairs_would_add=week["pairs_would_add"],
+    )
+
+
+def units(points: float) -> int:
+    return round(UNITS * points)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass
 from html import escape
@@ -18,6 +19,7 @@ from setwright.solver.uses.variants.record import document_of
 from setwright.solver.uses.variants.store import Store
 from setwright.solver.uses.variants.task import CLASH, SOLVED
 
+STATUS = "setwright.variants-status/1"
 MOST_ROWS = 60
 """Rows of a table on screen; the files have them all."""
 TOLD = ("variant", "end", "index", "score", "gap_percent", "minutes", "extends", "lines_kept", "lines_of", "given_up")
@@ -203,6 +205,13 @@ def steps(found: list[Change], width: int) -> list[str]:
 
 def signed(before: float | None, after: float | None) -> str:
     return f"{(after or 0.0) - (before or 0.0):+.1f}"
+
+
+def status_document(rows: tuple[Row, ...], old: int) -> dict[str, Any]:
+    """How the folder stands, as JSON."""
+    ends = Counter(ended(row) for row in rows)
+    left = [{"name": row.cell.name, "end": ended(row), "said": row.said} for row in rows if row.end != SOLVED]
+    return {"schema": STATUS, "variants": len(rows), "ends": dict(ends), "without_a_week": left, "earlier_results": old}
 
 
 # ---- files
