@@ -17,7 +17,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.understand import understand
 from setwright.solver.uses.variants.axes import Value, one_of
-from setwright.solver.uses.variants.template import Template
+from setwright.solver.uses.variants.template import Match, Template
 
 MOST_CELLS = 200_000
 SHOWN_FAULTS = 20
@@ -101,14 +101,21 @@ def combinations(template: Template) -> Iterator[Mapping[str, Value]]:
     names = [axis.name for axis in template.axes]
     for values in product(*(axis.values for axis in template.axes)):
         found = dict(zip(names, values, strict=True))
-        if not any(all(found[a].label in labels for a, labels in row.items()) for row in template.exclude):
+        if not any(matched(row, found) for row in template.exclude):
             yield found
+
+
+def matched(match: Match, values: Mapping[str, Value]) -> bool:
+    """Whether a combination has one of the labels on every axis that the match names."""
+    return all(values[axis].label in labels for axis, labels in match.items())
 
 
 def brief_of(template: Template, values: Mapping[str, Value], name: str) -> dict[str, Any]:
     """The raw brief of one combination."""
     means = {axis: value.means for axis, value in values.items()}
     raw: dict[str, Any] = {**template.brief, "title": name}
+    for match, more in template.also:
+        raw = united(raw, more) if matched(match, values) else raw
     if "days" in means:
         raw["days"] = [{"weekday": day, "minutes": means["minutes"]} for day in means["days"]]
     if "kits" in means:
@@ -120,6 +127,19 @@ def brief_of(template: Template, values: Mapping[str, Value], name: str) -> dict
     if "experience" in means:
         raw["client"] = {**raw.get("client", {}), "experience": means["experience"]}
     return raw
+
+
+def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
+    """One brief with another's fields: tables are united, lists joined, single values replaced."""
+    found = dict(raw)
+    for field, value in more.items():
+        old = found.get(field)
+        if isinstance(old, Mapping) and isinstance(value, Mapping):
+            value = {**old, **value}
+        elif isinstance(old, list) and isinstance(value, list) and field != "days":
+            value = [*old, *value]
+        found[field] = value
+    return found
 
 
 def extendable(template: Template, values: Mapping[str, Value]) -> bool:

@@ -13,11 +13,15 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.uses.variants.axes import AXES, Axis, axis_of, one_of
 
-FIELDS = ("title", "name", "vary", "exclude", "extend", "brief")
+FIELDS = ("title", "name", "vary", "exclude", "also", "extend", "brief")
 SHARE = 0.02
 """The share of the stimulus that extending the shorter variant may cost where the template says none (convention)."""
 MOST_BYTES = 1_000_000
 PRIVATE = ("code", "cautions", "clearance")
+
+
+Match = Mapping[str, tuple[str, ...]]
+"""Axis -> labels; a variant matches when it has one of the labels on every axis named."""
 
 
 @dataclass(frozen=True)
@@ -27,7 +31,9 @@ class Template:
     title: str
     name: str
     axes: tuple[Axis, ...]
-    exclude: tuple[Mapping[str, tuple[str, ...]], ...]
+    exclude: tuple[Match, ...]
+    also: tuple[tuple[Match, Mapping[str, Any]], ...]
+    """What is asked besides of the variants that match."""
     share: float | None
     """The share of the stimulus that extending may cost; None: every variant is solved on its own."""
     brief: Mapping[str, Any]
@@ -63,7 +69,8 @@ def template_of(raw: Mapping[str, Any], where: str) -> Template:
         title=words(raw, "title", "", faults),
         name=words(raw, "name", usual_name(axes), faults),
         axes=axes,
-        exclude=tuple(exclusions(raw.get("exclude", []), axes, faults)),
+        exclude=tuple(matches(raw.get("exclude", []), "exclude", axes, faults)),
+        also=tuple(additions(raw.get("also", []), axes, faults)),
         share=share_of(raw.get("extend", {}), faults),
         brief=brief,
     )
@@ -89,53 +96,66 @@ def axes_of(raw: Any, faults: list[Fault]) -> Iterator[Axis]:
                 yield axis
 
 
-def brief_of(raw: Any, axes: tuple[Axis, ...], faults: list[Fault]) -> Mapping[str, Any]:
-    """The brief in common: it says nothing that varies, and names no one person."""
+def brief_of(raw: Any, axes: tuple[Axis, ...], faults: list[Fault], where: str = "brief") -> Mapping[str, Any]:
+    """A brief in common: it says nothing that varies, and names no one person."""
     if not isinstance(raw, Mapping):
-        faults.append(Fault("brief", "is no table", "write [brief] and its fields below"))
+        faults.append(Fault(where, "is no table", "write [brief] and its fields below"))
         return {}
     names = {axis.name for axis in axes}
     varied = {"days": "days", "kits": "equipment", "goals": "goal", "emphases": "muscles", "minutes": "days"}
     for axis, field in varied.items():
         if axis in names and field in raw and field != "muscles":
-            faults.append(Fault(f"brief.{field}", f"is said here and by vary.{axis}", "say it once"))
-    if not names & {"days", "minutes"} and "days" not in raw:
+            faults.append(Fault(f"{where}.{field}", f"is said here and by vary.{axis}", "say it once"))
+    if where == "brief" and not names & {"days", "minutes"} and "days" not in raw:
         faults.append(Fault("vary.days", "is missing, and brief.days too", "say days and minutes in [vary]"))
-    if len(names & {"days", "minutes"}) == 1:
+    if where == "brief" and len(names & {"days", "minutes"}) == 1:
         faults.append(Fault("vary", "has days or minutes without the other", "say both; one value alone is no list"))
     if "title" in raw:
-        faults.append(Fault("brief.title", "is given by the variant's name", "write name = '...' above [vary]"))
+        faults.append(Fault(f"{where}.title", "is given by the variant's name", "write name = '...' above [vary]"))
     client = raw.get("client", {})
     for field in PRIVATE if isinstance(client, Mapping) else ():
         if field in client:
             remedy = "plan this client with `setwright week`; avoid = [...] closes lifts for everyone"
-            faults.append(Fault(f"brief.client.{field}", "speaks of one person, a template is for many", remedy))
+            faults.append(Fault(f"{where}.client.{field}", "speaks of one person, a template is for many", remedy))
     return raw
 
 
-def exclusions(raw: Any, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[Mapping[str, tuple[str, ...]]]:
-    """Each exclusion as axis -> labels; a variant that matches all of one is left out."""
-    rows = raw if isinstance(raw, list) else [raw]
+def matches(raw: Any, field: str, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[Match]:
+    """Each row of a list as a match."""
+    for place, row in enumerate(raw if isinstance(raw, list) else [raw]):
+        yield match_of(row, f"{field}[{place}]", axes, faults)
+
+
+def match_of(row: Any, where: str, axes: tuple[Axis, ...], faults: list[Fault]) -> Match:
+    """One match; a word or a value that does not vary is a fault."""
+    if not isinstance(row, Mapping) or not row:
+        faults.append(Fault(where, "is no table of what goes together", "write { days = 2, minutes = 60 }"))
+        return {}
     by_word = {one_of(axis.name): axis for axis in axes}
-    for place, row in enumerate(rows):
-        where = f"exclude[{place}]"
-        if not isinstance(row, Mapping) or not row:
-            faults.append(Fault(where, "is no table of what goes together", "write { days = 2, minutes = 60 }"))
+    found: dict[str, tuple[str, ...]] = {}
+    for word, value in row.items():
+        if word not in by_word:
+            remedy = did_you_mean(word, by_word) or f"what varies here: {', '.join(by_word)}"
+            faults.append(Fault(f"{where}.{word}", "does not vary in this template", remedy))
             continue
-        found: dict[str, tuple[str, ...]] = {}
-        for word, value in row.items():
-            if word not in by_word:
-                remedy = did_you_mean(word, by_word) or f"what varies here: {', '.join(by_word)}"
-                faults.append(Fault(f"{where}.{word}", "does not vary in this template", remedy))
-                continue
-            axis = by_word[word]
-            labels = tuple(str(one) for one in (value if isinstance(value, list) else [value]))
-            for label in labels:
-                if label not in axis.labels:
-                    remedy = did_you_mean(label, axis.labels) or f"the values here: {', '.join(axis.labels)}"
-                    faults.append(Fault(f"{where}.{word}", f"{label!r} is not among vary.{axis.name}", remedy))
-            found[axis.name] = labels
-        yield found
+        axis = by_word[word]
+        found[axis.name] = tuple(str(one) for one in (value if isinstance(value, list) else [value]))
+        for label in found[axis.name]:
+            if label not in axis.labels:
+                remedy = did_you_mean(label, axis.labels) or f"the values here: {', '.join(axis.labels)}"
+                faults.append(Fault(f"{where}.{word}", f"{label!r} is not among vary.{axis.name}", remedy))
+    return found
+
+
+def additions(raw: Any, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[tuple[Match, Mapping[str, Any]]]:
+    """Each [[also]] as a match and the part of a brief it brings."""
+    for place, row in enumerate(raw if isinstance(raw, list) else [raw]):
+        where = f"also[{place}]"
+        if not isinstance(row, Mapping) or set(row) != {"when", "brief"} or not isinstance(row["brief"], Mapping):
+            remedy = "write when = { kit = 'bands' } and brief = { must = ['hinge'] }"
+            faults.append(Fault(where, "is not made of when and brief", remedy))
+            continue
+        yield match_of(row["when"], f"{where}.when", axes, faults), brief_of(row["brief"], axes, faults, f"{where}.brief")
 
 
 def share_of(raw: Any, faults: list[Fault]) -> float | None:
