@@ -114,7 +114,7 @@ def engine_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | 
 
 def tidied(store: Store, matrix: Matrix) -> None:
     """Take away the results of no cell."""
-    old = [key for key in store.keys() if key not in matrix.place_of]
+    old = [key for key in store.stored() if key not in matrix.place_of]
     for key in old:
         store.remove(key)
     if old:
@@ -173,5 +173,3 @@ def progress_words(tally: Tally, seconds: float) -> str:
     from setwright.solver.sheets.variants_plan import duration
 
     return f"{said}; {60 * rate:.1f} a minute, about {duration(tally.left / rate)} to go"
-
-

@@ -23,7 +23,7 @@ def command(folder: Path, as_json: bool, target: Path | None, force: bool) -> No
     check_target(target, force)
     matrix, store = read_manifest(folder), Store(folder)
     rows = rows_of(matrix, store)
-    old = sum(key not in matrix.place_of for key in store.keys())
+    old = sum(key not in matrix.place_of for key in store.stored())
     if wants_json(as_json, target):
         text = dumped(status_document(rows, old))
     else:

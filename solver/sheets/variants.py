@@ -125,7 +125,9 @@ def summary(matrix: Matrix, rows: tuple[Row, ...]) -> str:
     """How many of which end."""
     ends = [row.end for row in rows]
     words = {CLASH: "impossible"}
-    counted = [f"{ends.count(end)} {words.get(end, end)}" for end in dict.fromkeys(sorted(ends, key=lambda e: e != SOLVED))]
+    counted = [
+        f"{ends.count(end)} {words.get(end, end)}" for end in dict.fromkeys(sorted(ends, key=lambda e: e != SOLVED))
+    ]
     title = f"{matrix.title}: " if matrix.title else ""
     return f"{title}{len(rows)} variants, {listed(counted)}."
 
@@ -220,7 +222,18 @@ def status_document(rows: tuple[Row, ...], old: int) -> dict[str, Any]:
 def matrix_files(matrix: Matrix, rows: tuple[Row, ...]) -> dict[str, bytes]:
     """matrix.csv, changes.csv and matrix.html, the same bytes for the same results."""
     told = [
-        [r.cell.name, ended(r), r.index, r.score, percent(r), r.minutes, r.extends, *lines_of(r), "; ".join(r.dropped), r.said]
+        [
+            r.cell.name,
+            ended(r),
+            r.index,
+            r.score,
+            percent(r),
+            r.minutes,
+            r.extends,
+            *lines_of(r),
+            "; ".join(r.dropped),
+            r.said,
+        ]
         for r in rows
     ]
     changed = [
@@ -271,7 +284,10 @@ STYLE = (
 
 
 def page(
-    matrix: Matrix, rows: tuple[Row, ...], told: tuple[list[str], list[list[Any]]], changed: tuple[list[str], list[list[Any]]]
+    matrix: Matrix,
+    rows: tuple[Row, ...],
+    told: tuple[list[str], list[list[Any]]],
+    changed: tuple[list[str], list[list[Any]]],
 ) -> bytes:
     """One page that needs nothing else."""
     title = escape(matrix.title or "Variants")

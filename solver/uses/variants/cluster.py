@@ -6,6 +6,7 @@ import logging
 from concurrent.futures import CancelledError, Future
 from contextlib import suppress
 from dataclasses import dataclass
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -56,9 +57,7 @@ class Cluster:
 
     def deadly(self, error: BaseException) -> bool:
         """Dask gives a task up after several workers died under it."""
-        from distributed.scheduler import KilledWorker
-
-        return isinstance(error, KilledWorker | CancelledError)
+        return isinstance(error, CancelledError) or type(error).__name__ == "KilledWorker"
 
     def renew(self) -> None:
         return None
@@ -91,9 +90,8 @@ def check_address(address: str, tls: Tls | None) -> None:
 def client_of(address: str, tls: Tls | None) -> Any:
     """The connected client; raises SetwrightError where the library or the scheduler is missing."""
     try:
-        import dask
-        from distributed import Client
-        from distributed.security import Security
+        dask: Any = import_module("dask")
+        distributed: Any = import_module("distributed")
     except ModuleNotFoundError:
         remedy = "pip install 'setwright[cluster]'"
         raise SetwrightError(Fault("--cluster", "needs dask.distributed, which is not installed", remedy)) from None
@@ -103,9 +101,11 @@ def client_of(address: str, tls: Tls | None) -> Any:
     security = None
     if tls is not None:
         files = {"tls_ca_file": tls.authority, "tls_client_cert": tls.certificate, "tls_client_key": tls.key}
-        security = Security(require_encryption=True, **{name: str(path) for name, path in files.items()})
+        security = distributed.Security(require_encryption=True, **{name: str(path) for name, path in files.items()})
     try:
-        return Client(address, security=security, timeout=CONNECT, set_as_default=False, direct_to_workers=False)
+        return distributed.Client(
+            address, security=security, timeout=CONNECT, set_as_default=False, direct_to_workers=False
+        )
     except (OSError, TimeoutError) as error:
         said = f"no scheduler answers: {error or type(error).__name__}"
         remedy = "start `dask scheduler` and check the address and the certificates"

@@ -17,7 +17,8 @@ from setwright.solver.uses.variants.task import Task, Work
 class Engine(Protocol):
     """What a run needs of its workers."""
 
-    workers: int
+    @property
+    def workers(self) -> int: ...
 
     def submit(self, work: Work, task: Task) -> Future[bytes]: ...
 
@@ -128,4 +129,3 @@ def end_with(sentinel: int) -> None:
 def usable_cores() -> int:
     """The cores this process may use."""
     return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
-

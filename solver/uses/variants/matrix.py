@@ -97,7 +97,9 @@ def combinations(template: Template) -> Iterator[Mapping[str, Value]]:
     """Every combination of values that no exclusion takes out."""
     count = prod(len(axis.values) for axis in template.axes)
     if count > MOST_CELLS:
-        raise UsageFault(Fault("vary", f"makes {count} variants, at most {MOST_CELLS} are planned", "part the template"))
+        raise UsageFault(
+            Fault("vary", f"makes {count} variants, at most {MOST_CELLS} are planned", "part the template")
+        )
     names = [axis.name for axis in template.axes]
     for values in product(*(axis.values for axis in template.axes)):
         found = dict(zip(names, values, strict=True))
@@ -143,7 +145,7 @@ def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
 
 
 def extendable(template: Template, values: Mapping[str, Value]) -> bool:
-    """Whether the cell may extend a shorter one: efficiency cuts its minutes to the fewest, so nothing is kept there."""
+    """Whether the cell may extend a shorter one; efficiency cuts its minutes to the fewest, so it keeps nothing."""
     goal = values["goals"].means if "goals" in values else template.brief.get("goal")
     return template.share is not None and goal != "efficiency"
 

@@ -93,7 +93,7 @@ class Store:
             flush_folder(folder.parent)
             self.made.add(folder)
 
-    def keys(self) -> Iterator[str]:
+    def stored(self) -> Iterator[str]:
         """Every key that has a result, in order."""
         for path in sorted((self.folder / CELLS).glob("??/*.json")):
             yield path.stem

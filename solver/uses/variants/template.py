@@ -83,7 +83,9 @@ def template_of(raw: Mapping[str, Any], where: str) -> Template:
 def axes_of(raw: Any, faults: list[Fault]) -> Iterator[Axis]:
     """The axes in their fixed order, however the template orders them."""
     if not isinstance(raw, Mapping) or not raw:
-        faults.append(Fault("vary", "is missing, expected lists", "write for example days = [2, 3], minutes = [30, 45]"))
+        faults.append(
+            Fault("vary", "is missing, expected lists", "write for example days = [2, 3], minutes = [30, 45]")
+        )
         return
     for name in raw:
         if name not in AXES:
@@ -155,7 +157,10 @@ def additions(raw: Any, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator
             remedy = "write when = { kit = 'bands' } and brief = { must = ['hinge'] }"
             faults.append(Fault(where, "is not made of when and brief", remedy))
             continue
-        yield match_of(row["when"], f"{where}.when", axes, faults), brief_of(row["brief"], axes, faults, f"{where}.brief")
+        yield (
+            match_of(row["when"], f"{where}.when", axes, faults),
+            brief_of(row["brief"], axes, faults, f"{where}.brief"),
+        )
 
 
 def share_of(raw: Any, faults: list[Fault]) -> float | None:
