@@ -57,4 +57,4 @@ def matrix_in(template: Path, catalogue: Catalogue, search: str) -> Matrix:
     from setwright.solver.uses.variants.matrix import matrix_of
     from setwright.solver.uses.variants.template import read_template
 
-    return matrix_of(read_template(template), catalogue, stamp_of(catalogue, search), tuple(RULES))
+    return matrix_of(read_template(template), catalogue, stamp_of(catalogue, SEARCHES[search]), tuple(RULES))

@@ -68,7 +68,7 @@ def command(
     store.open()
     write_manifest(store, matrix)
     laid = None if overlay is None else (overlay.name, overlay.read_bytes())
-    job = Job(matrix, store, solved_variant, search, laid, part)
+    job = Job(matrix, store, solved_variant, laid, part)
     with Stopping(STOPPING) as stopping:
         line = Line()
         engine = engine_of(cluster, (tls_ca, tls_cert, tls_key), workers, job)

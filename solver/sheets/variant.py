@@ -15,6 +15,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import SetwrightError
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.understand import understand
+from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.model.search.shorten import Shortened
 from setwright.solver.plan import Clash, OutOfTime, Solved
 from setwright.solver.reckoning.audit import audit
@@ -29,14 +30,14 @@ from setwright.solver.sheets.table import week_text
 from setwright.solver.uses.variants.matrix import Cell, Matrix
 from setwright.solver.uses.variants.record import document_of, record
 from setwright.solver.uses.variants.run import Mismatch
-from setwright.solver.uses.variants.solve import Ended, limits_of, solve
+from setwright.solver.uses.variants.solve import Ended, limits_in, solve
 from setwright.solver.uses.variants.store import Store
 from setwright.solver.uses.variants.task import CLASH, NO_WEEK, SET_ASIDE, SOLVED, UNFINISHED, Task
 
 ENGINES = ("ortools", "highspy")
 
 
-def stamp_of(catalogue: Catalogue, search: str) -> dict[str, Any]:
+def stamp_of(catalogue: Catalogue, limits: Limits) -> dict[str, Any]:
     """All that a result depends on beside its brief; another of any of these is another key."""
     from setwright.solver.model.engines.cpsat import SEED
 
@@ -46,7 +47,7 @@ def stamp_of(catalogue: Catalogue, search: str) -> dict[str, Any]:
         "evidence": evidence_digest(catalogue),
         "engines": {name: installed(name) for name in ENGINES},
         "seed": SEED,
-        "limits": {name: value for name, value in asdict(limits_of(search)).items() if name != "seconds"},
+        "limits": {name: value for name, value in asdict(limits).items() if name != "seconds"},
     }
 
 
@@ -60,13 +61,13 @@ def installed(name: str) -> str:
 def solved_variant(task: Task) -> bytes:
     """The result of one task; raises Mismatch where this process has another version or catalogue than the run."""
     catalogue = catalogue_of(task.overlay)
-    here = stamp_of(catalogue, task.search)
+    here = stamp_of(catalogue, limits_in(task.stamp))
     if here != dict(task.stamp):
         raise Mismatch(differences(task.stamp, here))
     try:
         understood = understand(json.loads(task.brief), catalogue, task.name, tuple(RULES))
         previous = previous_of(task.previous, catalogue)
-        return result(task, solve(understood, catalogue, task.search, previous, task.share))
+        return result(task, solve(understood, catalogue, limits_in(task.stamp), previous, task.share))
     except SetwrightError as error:
         return record(task, SET_ASIDE, str(error))
 
@@ -155,7 +156,7 @@ def solved_of(week: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solv
         audit=found,
         bound_units=round(UNITS * (UNPROVEN if week["bound"] is None else week["bound"])),
         ended_by=week["ended_by"],
-        limits=limits_of(week["made_by"]["limits"]["search"]),
+        limits=replace(SEARCHES[DEFAULT], name=week["made_by"]["limits"]["search"]),
         shortened=cut and Shortened(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"]),
         pairs_would_add=week["pairs_would_add"],
     )

@@ -56,7 +56,6 @@ class Job:
     matrix: Matrix
     store: Store
     work: Work
-    search: str
     overlay: tuple[str, bytes] | None = None
     shard: tuple[int, int] = (1, 1)
     """(k, n): every nth chain from the kth on."""
@@ -155,7 +154,6 @@ class Run:
             key=cell.key,
             share=job.matrix.share,
             stamp=dict(job.matrix.stamp),
-            search=job.search,
             overlay=job.overlay,
             extends=None if cell.extends is None else job.matrix.cells[cell.extends].name,
             previous=self.previous(cell.extends),

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import time
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.understand import Understood
-from setwright.solver.model.limits import SEARCHES, Limits
+from setwright.solver.model.limits import Limits
 from setwright.solver.model.search.near import Near
 from setwright.solver.plan import End, Solved, plan, plan_near
 from setwright.solver.reckoning.rule import UNITS
@@ -42,20 +44,20 @@ class Ended:
     late: bool
 
 
-def limits_of(search: str) -> Limits:
-    """A search's amounts of work with the generous net."""
-    return replace(SEARCHES[search], seconds=NET)
+def limits_in(stamp: Mapping[str, Any]) -> Limits:
+    """The amounts of work that a stamp states, with the generous net."""
+    return Limits(**stamp["limits"], seconds=NET)
 
 
 def solve(
-    understood: Understood, catalogue: Catalogue, search: str, previous: Week | None, share: float | None
+    understood: Understood, catalogue: Catalogue, limits: Limits, previous: Week | None, share: float | None
 ) -> Ended:
     """One cell's end, audited; one process, no wall clock in the result.
 
     The bound and the climb run one after the other, which gives the same bytes as side by side. A cell is late when it
     took longer than the nets inside the search, none of which can then be ruled out.
     """
-    limits, begun = limits_of(search), time.monotonic()
+    begun = time.monotonic()
     near: Near | None = None
     if previous is None or share is None:
         end = plan(understood, catalogue, limits, side_by_side=False, with_pairs_note=False)

@@ -18,7 +18,6 @@ class Task:
     key: str
     share: float | None
     stamp: Mapping[str, Any]
-    search: str
     overlay: tuple[str, bytes] | None
     """Name and bytes of the catalogue file laid over the shipped one."""
     extends: str | None
