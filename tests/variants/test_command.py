@@ -58,7 +58,8 @@ def test_plan_prints_the_matrix_the_count_and_the_time_of_the_house_template() -
 
 def test_fewer_workers_take_longer_but_never_less_than_the_longest_chain() -> None:
     seconds = [
-        json.loads(run("plan", str(HOUSE), "--json", "--workers", n).output)["expected_seconds"] for n in ("1", "2", "99")
+        json.loads(run("plan", str(HOUSE), "--json", "--workers", n).output)["expected_seconds"]
+        for n in ("1", "2", "99")
     ]
     assert seconds[0] == pytest.approx(2 * seconds[1], abs=1) and 0 < seconds[2] < seconds[1]
 

@@ -24,7 +24,7 @@ from setwright.solver.uses.variants.store import Store
 from setwright.solver.uses.variants.template import read_template
 
 TEMPLATE = Path(__file__).parents[2] / "scenarios" / "templates" / "house.toml"
-LITTLE = replace(SEARCHES["quick"], rounds=1, work=0.05, columns=25, nodes=1)
+LITTLE = replace(SEARCHES["quick"], rounds=1, work=0.05, columns=25, nodes=0, theme_nodes=0)
 
 
 def house() -> Matrix:

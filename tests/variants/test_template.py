@@ -93,8 +93,8 @@ def test_every_fault_is_named_at_once_with_its_remedy() -> None:
             "brief": {"title": "T", "client": {"cautions": [{"tag": "shoulder"}]}},
         }
     )
-    for words in ("did you mean 'name'", "did you mean 'days'", "got 9", "got 'a'", "stands there twice", "extend.share",
-                  "brief.title", "brief.client.cautions", "speaks of one person"):  # fmt: skip
+    wanted = ("did you mean 'name'", "did you mean 'days'", "got 9", "got 'a'", "stands there twice", "extend.share")
+    for words in (*wanted, "brief.title", "brief.client.cautions", "speaks of one person"):
         assert words in said
 
 

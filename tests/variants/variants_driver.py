@@ -1,4 +1,4 @@
-"""A run of two hundred cheap cells as a program of its own, to be killed: `python variants_driver.py FOLDER [BYTES]`."""
+"""A run of two hundred cheap cells as a program of its own, to be killed: FOLDER [MOST BYTES OF A FILE]."""
 
 from __future__ import annotations
 
