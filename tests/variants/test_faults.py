@@ -165,7 +165,7 @@ def test_the_dask_scheduler_killed_is_a_clear_error_and_a_restart_ends_the_run(
     when = moments(17, 1)
     with DaskProcesses(tmp_path / "dask", 2) as dask:
         cluster = connected(dask)
-        with pytest.raises(SetwrightError, match="scheduler is gone.*what is done is stored"):
+        with pytest.raises(SetwrightError, match=r"scheduler is gone.*what is done is stored"):
             run(what, cluster, at_moments(when, dask.scheduler.kill))
         cluster.close(True)
     held = contents(tmp_path / "out")

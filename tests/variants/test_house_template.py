@@ -1,4 +1,4 @@
-"""The house template's fifteen weeks, really solved by little work, on the pool, in shards and on Dask: the same bytes."""
+"""The house template's fifteen weeks, really solved by little work: the same bytes on pool, shards and Dask."""
 
 from __future__ import annotations
 

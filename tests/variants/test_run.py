@@ -192,8 +192,10 @@ def test_the_files_are_tables_of_every_variant(tmp_path: Path) -> None:
     assert [row["variant"] for row in rows] == [f"'{cell.name}" for cell in what.matrix.cells]
 
     class Page(HTMLParser):
-        tags: list[str] = []
-        said = ""
+        def __init__(self) -> None:
+            super().__init__()
+            self.tags: list[str] = []
+            self.said = ""
 
         def handle_starttag(self, tag: str, attrs: Any) -> None:
             self.tags.append(tag)
