@@ -14,6 +14,7 @@ from setwright.solver.cli.output import say
 COMMANDS = {
     "week": "Plan a week from a brief.",
     "audit": "Reckon a week: minutes, sets, rules broken and missed.",
+    "sheet": "Write a week for a client: card, workbook, calendar, page, table.",
     "variants": "Plan every variant of a template: days x minutes x kit and more.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",

@@ -45,9 +45,13 @@ def usual(view: View) -> tuple[Step, ...]:
 
 
 def ramp_words(exercise: Exercise, sets: tuple[Step, ...]) -> str:
-    """The ramp-up sets of one lift in words."""
+    """The ramp-up sets of one lift in words, the lift first."""
+    return f"{exercise.name}: {ramp_steps(exercise, sets)}"
+
+
+def ramp_steps(exercise: Exercise, sets: tuple[Step, ...]) -> str:
+    """The ramp-up sets of one lift in words: half load x 8, 70 % x 5."""
     if exercise.load in ("bodyweight", "band"):
         easier = "an easier form" if exercise.load == "bodyweight" else "a lighter band"
-        return f"{exercise.name}: {easier} x {', '.join(str(reps) for _, reps in sets)}"
-    said = (f"{'half load' if share == 50 else f'{share} %'} x {reps}" for share, reps in sets)
-    return f"{exercise.name}: {', '.join(said)}"
+        return f"{easier} x {', '.join(str(reps) for _, reps in sets)}"
+    return ", ".join(f"{'half load' if share == 50 else f'{share} %'} x {reps}" for share, reps in sets)

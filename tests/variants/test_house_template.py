@@ -1,4 +1,4 @@
-"""The house template's fifteen weeks, really solved by little work: the same bytes on the pool and in shards on Dask."""
+"""The house template's fifteen weeks, solved by little work: the same bytes on the pool and in shards on Dask."""
 
 from __future__ import annotations
 
