@@ -48,7 +48,7 @@ def cannot(target: Path, error: OSError) -> SetwrightError:
     return SetwrightError(Fault(str(target), f"cannot be written: {error.strerror or error}", "name another file"))
 
 
-def deliver(text: str, target: Path | None, force: bool, quiet: bool = False) -> None:
+def deliver(text: str, target: Path | None, force: bool) -> None:
     """The result: on stdout, or whole in the file or not at all."""
     if target is None:
         click.echo(text, nl=False)
@@ -57,8 +57,7 @@ def deliver(text: str, target: Path | None, force: bool, quiet: bool = False) ->
         write(text, target, force)
     except OSError as error:
         raise cannot(target, error) from None
-    if not quiet:
-        say(f"written: {target}")
+    say(f"written: {target}")
 
 
 def write(text: str, target: Path, force: bool) -> None:

@@ -97,6 +97,17 @@ def test_sheets_are_the_weeks_as_week_prints_them(folder: Path) -> None:
     assert one.partition(": ")[2].partition("\nAssumed")[0] == printed.partition("\nAssumed")[0]
 
 
+def test_sheets_in_the_formats_of_sheet(folder: Path) -> None:
+    out = folder / "handed"
+    result = run("sheets", str(folder / "out"), "-o", str(out), "--as", "csv,md")
+    assert result.exit_code == 0, result.output
+    assert sorted(p.name for p in out.iterdir()) == ["1-x-12.csv", "1-x-12.md", "1-x-15.csv", "1-x-15.md"]
+    again = run("sheets", str(folder / "out"), "-o", str(out), "--as", "csv")
+    assert again.exit_code == 2 and "is there already" in again.output
+    assert "add -o FOLDER" in run("sheets", str(folder / "out"), "--as", "csv").output
+    assert "--start" in run("sheets", str(folder / "out"), "-o", str(out), "--as", "ics").output
+
+
 def test_tidy_removes_what_the_template_no_longer_asks_for(folder: Path, tmp_path: Path) -> None:
     (tmp_path / "tiny.toml").write_text(TINY.replace("[12, 15]", "[12]"))
     out = tmp_path / "out"
