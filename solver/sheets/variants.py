@@ -180,8 +180,13 @@ def exceptions(matrix: Matrix, rows: tuple[Row, ...], width: int) -> list[str]:
     )
     lines = wrapped(head, width)
     for row in found[:MOST_ROWS]:
-        lines += wrapped(f"  {row.cell.name} drops {'; '.join(row.dropped)}", width, "    ")
+        lines += wrapped(f"  {row.cell.name} drops {'; '.join(map(line_words, row.dropped))}", width, "    ")
     return [*lines, *more(len(found), "matrix.csv")]
+
+
+def line_words(line: str) -> str:
+    """A line as words: mon hanging-knee-raise -> Mon hanging knee raise."""
+    return line.replace("-", " ").capitalize()
 
 
 def steps(found: list[Change], width: int) -> list[str]:
@@ -231,7 +236,7 @@ def matrix_files(matrix: Matrix, rows: tuple[Row, ...]) -> dict[str, bytes]:
             r.minutes,
             r.extends,
             *lines_of(r),
-            "; ".join(r.dropped),
+            "; ".join(map(line_words, r.dropped)),
             r.said,
         ]
         for r in rows
@@ -258,7 +263,7 @@ def percent(row: Row) -> float | None:
 
 def lines_of(row: Row) -> list[Any]:
     """Lines kept, lines there were, index points given up for it; empty where nothing is extended."""
-    return [row.kept, row.before, row.given_up] if row.extends else ["", "", ""]
+    return [row.kept, row.before, round(row.given_up, 2)] if row.extends else ["", "", ""]
 
 
 def separated(heads: list[str], rows: list[list[Any]]) -> bytes:
@@ -279,7 +284,7 @@ def harmless(value: Any) -> Any:
 
 STYLE = (
     "body{font-family:sans-serif;margin:2em;max-width:75em}table{border-collapse:collapse;margin:1em 0}"
-    "th,td{border:1px solid #777;padding:.25em .6em;text-align:left}td.n{text-align:right}th{background:#eee}"
+    "th,td{border:1px solid #777;padding:.25em .6em;text-align:left}td.n{text-align:right}td:first-child{white-space:nowrap}th{background:#eee}"
 )
 
 
