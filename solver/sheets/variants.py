@@ -284,7 +284,8 @@ def harmless(value: Any) -> Any:
 
 STYLE = (
     "body{font-family:sans-serif;margin:2em;max-width:75em}table{border-collapse:collapse;margin:1em 0}"
-    "th,td{border:1px solid #777;padding:.25em .6em;text-align:left}td.n{text-align:right}td:first-child{white-space:nowrap}th{background:#eee}"
+    "th,td{border:1px solid #777;padding:.25em .6em;text-align:left}td.n{text-align:right}"
+    "td:first-child{white-space:nowrap}th{background:#eee}"
 )
 
 

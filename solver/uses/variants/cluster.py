@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import logging
+import time
 from concurrent.futures import CancelledError, Future
 from contextlib import suppress
 from dataclasses import dataclass
@@ -15,7 +16,8 @@ from setwright.solver.uses.variants.task import Task, Work
 
 CONNECT = 15.0
 """Seconds in which the scheduler must answer."""
-DEAD = ("closed", "closing", "newly-created")
+LOOK = 1.0
+"""Seconds between two looks at how many workers there are."""
 
 
 @dataclass(frozen=True)
@@ -35,14 +37,17 @@ class Cluster:
         check_address(address, tls)
         self.client = client_of(address, tls)
         self.executor = self.client.get_executor(pure=False)
-        self.counted = 0
+        self.counted, self.looked = 0, 0.0
         if not self.workers:
             self.close(True)
             raise SetwrightError(Fault(address, "has no workers", "start `dask worker ADDRESS --nthreads 1` first"))
 
     @property
     def workers(self) -> int:
-        """Threads of all workers, as they stand now; what was last known while there are none."""
+        """Threads of all workers, looked up once a second; what was last known while there are none."""
+        if self.counted and time.monotonic() - self.looked < LOOK:
+            return self.counted
+        self.looked = time.monotonic()
         threads = self.client.scheduler_info(n_workers=-1).get("workers", {}) if self.reached() else {}
         self.counted = sum(int(worker["nthreads"]) for worker in threads.values()) or self.counted
         return self.counted
