@@ -18,7 +18,7 @@ from typing import Any
 ROOT = Path(__file__).parents[2]
 sys.path[:0] = [str(ROOT / ".names"), str(ROOT / "tests" / "variants")]
 
-from cheap_cells import TWO_HUNDRED, cheap, job
+from cheap_cells import TWO_HUNDRED, cheap, job, nothing, short
 from dask_cluster import DaskProcesses
 
 from setwright.catalogue.load import load_catalogue
@@ -27,23 +27,15 @@ from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.variant import solved_variant, stamp_of
 from setwright.solver.sheets.variants import matrix_files, rows_of
 from setwright.solver.uses.variants.cluster import Cluster
-from setwright.solver.uses.variants.engines import Lent, Pool
+from setwright.solver.uses.variants.engines import Engine, Lent, Pool
 from setwright.solver.uses.variants.matrix import Cell, Matrix, matrix_of
 from setwright.solver.uses.variants.run import Job, run
 from setwright.solver.uses.variants.store import Store
-from setwright.solver.uses.variants.task import Task
 from setwright.solver.uses.variants.template import read_template
 
 HOUSE = ROOT / "scenarios" / "templates" / "house.toml"
 NO_OPS = 100_000
-SHORT = 0.05
 Row = tuple[str, str]
-
-
-def short(task: Task) -> bytes:
-    """A cell of fifty milliseconds."""
-    time.sleep(SHORT)
-    return cheap(task)
 
 
 def timed(act: Callable[[], object]) -> float:
@@ -146,14 +138,18 @@ def keep(store: Store) -> None:
 def simulation(folder: Path) -> Iterator[Row]:
     """The run's own overhead and Dask's: tasks that do nothing, in chains of three, results thrown away."""
     for name, engine in (("no engine", Lent(Inline(), 1)), ("32 threads' worth", Lent(Inline(), 32))):
-        seconds = timed(lambda engine=engine: run(Job(many(NO_OPS), Nowhere(folder), nothing), engine))
+        seconds = timed(lambda engine=engine: no_ops(folder, engine))
         yield f"{NO_OPS} no-op tasks, {name}, ms a task", f"{1000 * seconds / NO_OPS:.3f}"
     with DaskProcesses(folder / "dask", 2) as processes:
         waited(processes)
         cluster = Cluster(processes.address)
-        seconds = timed(lambda: run(Job(many(NO_OPS), Nowhere(folder), nothing), cluster))
+        seconds = timed(lambda: no_ops(folder, cluster))
         cluster.close(False)
     yield f"{NO_OPS} no-op tasks through Dask, 2 workers, ms a task", f"{1000 * seconds / NO_OPS:.2f}"
+
+
+def no_ops(folder: Path, engine: Engine) -> None:
+    assert run(Job(many(NO_OPS), Nowhere(folder), nothing), engine).done == NO_OPS
 
 
 def many(count: int) -> Matrix:
@@ -163,10 +159,6 @@ def many(count: int) -> Matrix:
         for n in range(count)
     )
     return Matrix("", (), None, {}, cells)
-
-
-def nothing(task: Task) -> bytes:
-    return b'{"schema": "setwright.variant/1", "end": "clash", "said": "", "key": "%s"}' % task.key.encode()
 
 
 class Nowhere(Store):
