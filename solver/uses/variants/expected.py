@@ -10,14 +10,14 @@ from setwright.solver.uses.variants.matrix import Cell, Matrix
 
 SECONDS: Mapping[str, tuple[float, ...]] = MappingProxyType(
     {
-        "quick": (2.0, 3.0, 4.0, 8.0, 11.0, 14.0, 17.0),
-        "normal": (4.0, 12.0, 14.0, 27.0, 33.0, 40.0, 50.0),
+        "quick": (2.5, 4.0, 5.0, 10.0, 13.0, 16.0, 19.0),
+        "normal": (5.0, 18.0, 18.0, 40.0, 45.0, 50.0, 60.0),
         "thorough": (8.0, 40.0, 60.0, 200.0, 240.0, 280.0, 320.0),
     }
 )
-"""Seconds of one processor for a cell of 1 to 7 days (see docs/variants.md; longer ones and thorough are estimates)."""
+"""Seconds of one core for a cell of 1 to 7 days: 1 to 4 days measured on two shared cores, the rest estimates."""
 EXTENDING = 1.5
-"""What settling near a shorter variant makes of a cell's time (measured likewise)."""
+"""What settling near a shorter variant makes of a cell's time (an estimate from a few cells)."""
 
 
 def seconds_of(cell: Cell, search: str) -> float:
