@@ -30,7 +30,7 @@ def folder_faults(folder: Path, names: tuple[str, ...], force: bool) -> list[Fau
     return faults
 
 
-def deliver_all(files: Mapping[str, bytes], folder: Path, force: bool) -> None:
+def deliver_all(files: Mapping[str, bytes], folder: Path, force: bool, quiet: bool = False) -> None:
     """Every file written beside its place, then all moved there; whatever fails takes back what was moved."""
     made = not folder.exists()
     try:
@@ -47,7 +47,7 @@ def deliver_all(files: Mapping[str, bytes], folder: Path, force: bool) -> None:
             with suppress(OSError):
                 folder.rmdir()
         raise
-    for name in files:
+    for name in () if quiet else files:
         say(f"written: {folder / name}")
 
 

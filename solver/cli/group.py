@@ -19,6 +19,7 @@ COMMANDS = {
     "why": "Say why each line stands, and what else would cost.",
     "swap": "List swaps for a line, or write the week with one.",
     "sheet": "Write a week for a client: card, workbook, calendar, page, table.",
+    "variants": "Plan every variant of a template: days x minutes x kit and more.",
     "exercises": "List the exercises, or show one.",
     "evidence": "List every number with its interval and source.",
     "schema": "Print the JSON Schema of a brief or a week.",

@@ -9,11 +9,14 @@ from typing import Any
 
 from setwright.solver.cli.output import say
 
+STOPPING = "\nstopping: the best week so far follows (Ctrl-C again ends at once)"
+
 
 class Stopping:
     """A flag that the first SIGINT raises; as a context it puts the old handler back."""
 
-    def __init__(self) -> None:
+    def __init__(self, said: str = STOPPING) -> None:
+        self.said = said
         self.asked = False
         self.old: Any = None
 
@@ -35,4 +38,4 @@ class Stopping:
         if self.asked:
             raise KeyboardInterrupt
         self.asked = True
-        say("\nstopping: the best week so far follows (Ctrl-C again ends at once)")
+        say(self.said)

@@ -1,0 +1,175 @@
+"""`setwright variants run`: what is missing in a folder, solved and stored as it arrives."""
+
+from __future__ import annotations
+
+import re
+import time
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
+from setwright.solver.cli.output import columns, say
+from setwright.solver.cli.progress import ProgressLine
+from setwright.solver.cli.stopping import Stopping
+from setwright.solver.cli.variants_plan import matrix_in
+from setwright.solver.model.limits import DEFAULT, SEARCHES
+
+if TYPE_CHECKING:
+    from setwright.solver.uses.variants.engines import Engine
+    from setwright.solver.uses.variants.matrix import Matrix
+    from setwright.solver.uses.variants.run import Job, Tally
+    from setwright.solver.uses.variants.store import Store
+
+STOPPED = 130
+STOPPING = "\nstopping: cells that are running are finished and stored (Ctrl-C again ends at once)"
+
+
+@click.command("run")
+@click.argument("template", type=FILE)
+@click.option("-o", "--output", "folder", type=FILE, required=True, metavar="FOLDER", help="Where results are kept.")
+@click.option(
+    "--search", type=click.Choice(tuple(SEARCHES)), default=DEFAULT, show_default=True, help="How hard to search."
+)
+@click.option("--workers", type=click.IntRange(1, 1000), metavar="N", help="Processes; all usable cores unless said.")
+@click.option("--cluster", metavar="ADDRESS", help="A Dask scheduler, tcp://HOST:PORT or tls://HOST:PORT.")
+@click.option("--tls-ca", type=FILE, metavar="FILE", help="Who signs the cluster's certificates (PEM).")
+@click.option("--tls-cert", type=FILE, metavar="FILE", help="This side's certificate (PEM).")
+@click.option("--tls-key", type=FILE, metavar="FILE", help="This side's key (PEM).")
+@click.option("--shard", metavar="K/N", help="Solve the Kth of N parts, whole chains, for job arrays.")
+@click.option("--tidy", is_flag=True, help="Remove results that the template no longer asks for.")
+@catalogue_option
+@click.pass_context
+def command(
+    ctx: click.Context,
+    template: Path,
+    folder: Path,
+    search: str,
+    workers: int | None,
+    cluster: str | None,
+    tls_ca: Path | None,
+    tls_cert: Path | None,
+    tls_key: Path | None,
+    shard: str | None,
+    tidy: bool,
+    overlay: Path | None,
+) -> None:
+    """Solve every variant of a TEMPLATE that FOLDER does not hold yet, and write its matrix."""
+    from setwright.solver.sheets.variant import solved_variant
+    from setwright.solver.uses.variants.manifest import write_manifest
+    from setwright.solver.uses.variants.run import Job, run
+    from setwright.solver.uses.variants.store import Store
+
+    part = shard_of(shard)
+    matrix = matrix_in(template, open_catalogue(overlay), search)
+    store = Store(folder)
+    store.open()
+    write_manifest(store, matrix)
+    laid = None if overlay is None else (overlay.name, overlay.read_bytes())
+    job = Job(matrix, store, solved_variant, laid, part)
+    with Stopping(STOPPING) as stopping:
+        line = Line()
+        engine = engine_of(cluster, (tls_ca, tls_cert, tls_key), workers, job)
+        at_once = True
+        try:
+            tally = run(job, engine, line, stopping)
+            at_once = False
+        finally:
+            line.clear()
+            engine.close(at_once)
+    if tidy and part == (1, 1):
+        tidied(store, matrix)
+    finish(matrix, store, tally, part)
+    ctx.exit(STOPPED if stopping.asked else 1 if tally.troubled or tally.left else 0)
+
+
+def shard_of(said: str | None) -> tuple[int, int]:
+    """K/N as two numbers."""
+    if said is None:
+        return (1, 1)
+    found = re.fullmatch(r"(\d{1,6})/(\d{1,6})", said)
+    if not found or not 1 <= int(found[1]) <= int(found[2]):
+        raise UsageFault(Fault("--shard", f"got {said!r}, expected K/N with 1 <= K <= N", "write for example 3/50"))
+    return int(found[1]), int(found[2])
+
+
+def engine_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Engine:
+    """The workers that were asked for; no more processes than there are chains."""
+    from setwright.solver.uses.variants.cluster import Cluster, Tls
+    from setwright.solver.uses.variants.engines import Pool, usable_cores
+
+    given = [path for path in tls if path is not None]
+    if given and (cluster is None or len(given) < 3):
+        remedy = "give --tls-ca, --tls-cert and --tls-key with a tls:// cluster"
+        raise UsageFault(Fault("--tls-ca, --tls-cert, --tls-key", "go together, and with --cluster", remedy))
+    if cluster is not None and workers is not None:
+        raise UsageFault(Fault("--workers", "is said with --cluster, which counts its own", "drop one of the two"))
+    if cluster is not None:
+        return Cluster(cluster, Tls(*given) if given else None)
+    chains = len(job.matrix.chains[job.shard[0] - 1 :: job.shard[1]])
+    return Pool(max(1, min(workers or usable_cores(), chains)))
+
+
+def tidied(store: Store, matrix: Matrix) -> None:
+    """Take away the results of no cell."""
+    old = [key for key in store.stored() if key not in matrix.place_of]
+    for key in old:
+        store.remove(key)
+    if old:
+        say(f"{len(old)} results that the template no longer asks for were removed")
+
+
+def finish(matrix: Matrix, store: Store, tally: Tally, part: tuple[int, int]) -> None:
+    """The matrix in the folder and on standard output; a shard writes it only when it finds every cell there."""
+    from setwright.solver.sheets.variants import matrix_files, matrix_text, rows_of
+
+    rows = rows_of(matrix, store)
+    whole = part == (1, 1)
+    if whole or not any(row.end == "to do" for row in rows):
+        for name, data in matrix_files(matrix, rows).items():
+            store.put(store.folder / name, data)
+    if whole:
+        click.echo(matrix_text(matrix, rows, columns()), nl=False)
+    say(words_of(tally, part))
+
+
+def words_of(tally: Tally, part: tuple[int, int]) -> str:
+    """The end of a run in a line."""
+    shard = f"shard {part[0]}/{part[1]}: " if part != (1, 1) else ""
+    said = f"{shard}{tally.cells} variants: {tally.solved} solved, {tally.impossible} impossible"
+    more = {"without a week": tally.no_week, "to be tried again": tally.troubled, "not begun": tally.left}
+    said += "".join(f", {count} {words}" for words, count in more.items() if count)
+    return f"{said}; {tally.kept} were there before"
+
+
+class Line:
+    """The run's progress, rewritten in place on a terminal."""
+
+    def __init__(self) -> None:
+        self.line = ProgressLine()
+        self.begun = time.monotonic()
+        self.last = 0.0
+
+    def __call__(self, tally: Tally) -> None:
+        now = time.monotonic()
+        if self.line.on and now - self.last >= 0.5:
+            self.last = now
+            self.line.write(progress_words(tally, now - self.begun)[: max(20, columns() - 1)])
+
+    def clear(self) -> None:
+        self.line.clear()
+
+
+def progress_words(tally: Tally, seconds: float) -> str:
+    """Done, running, impossible and left; the rate and the time left once something was done."""
+    done = tally.done + tally.troubled - tally.kept
+    said = f"{tally.done} of {tally.cells} done, {tally.running} running, {tally.impossible} impossible"
+    said += f", {tally.left} left"
+    if done < 1 or seconds <= 0:
+        return said
+    rate = done / seconds
+    from setwright.solver.sheets.variants_plan import duration
+
+    return f"{said}; {60 * rate:.1f} a minute, about {duration(tally.left / rate)} to go"

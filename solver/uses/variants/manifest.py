@@ -1,0 +1,50 @@
+"""What a folder of variants is of: the matrix as it was run, without the briefs, so that the folder explains itself."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import asdict
+from pathlib import Path
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.uses.variants.matrix import Cell, Matrix
+from setwright.solver.uses.variants.store import MANIFEST, Store
+
+SCHEMA = "setwright.variants/1"
+
+
+def manifest_of(matrix: Matrix) -> bytes:
+    """The matrix as JSON, sorted keys, the same bytes for the same matrix."""
+    document = {
+        "schema": SCHEMA,
+        "title": matrix.title,
+        "axes": [[name, list(labels)] for name, labels in matrix.axes],
+        "share": matrix.share,
+        "stamp": dict(matrix.stamp),
+        "cells": [{**asdict(cell), "brief": None} for cell in matrix.cells],
+    }
+    return (json.dumps(document, sort_keys=True, indent=1, ensure_ascii=False) + "\n").encode()
+
+
+def write_manifest(store: Store, matrix: Matrix) -> None:
+    """Keep the manifest, unless just these bytes stand there."""
+    path, data = store.folder / MANIFEST, manifest_of(matrix)
+    if not path.exists() or path.read_bytes() != data:
+        store.put(path, data)
+
+
+def read_manifest(folder: Path) -> Matrix:
+    """The matrix a folder was run with; raises UsageFault where the folder holds none."""
+    path = folder / MANIFEST
+    try:
+        raw = json.loads(path.read_bytes())
+        if raw["schema"] != SCHEMA:
+            raise ValueError(f"got schema {raw['schema']!r}, expected {SCHEMA!r}")
+        axes = tuple((name, tuple(labels)) for name, labels in raw["axes"])
+        cells = tuple(Cell(**{**cell, "brief": ""}) for cell in raw["cells"])
+        return Matrix(raw["title"], axes, raw["share"], raw["stamp"], cells)
+    except OSError as error:
+        remedy = "name a folder that `setwright variants run` wrote"
+        raise UsageFault(Fault(str(path), f"cannot be read: {error.strerror or error}", remedy)) from None
+    except (ValueError, KeyError, TypeError) as error:
+        raise UsageFault(Fault(str(path), f"is damaged: {error}", "run the template again into this folder")) from None

@@ -1,0 +1,181 @@
+"""A template's cells: every combination that is not excluded, with its brief, its name and the variant it extends."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections import Counter
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from hashlib import sha256
+from itertools import product
+from math import prod
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.understand import understand
+from setwright.solver.uses.variants.axes import Value, one_of
+from setwright.solver.uses.variants.template import Match, Template
+
+MOST_CELLS = 200_000
+SHOWN_FAULTS = 20
+
+
+@dataclass(frozen=True)
+class Cell:
+    """One variant: its name, the labels it combines, its raw brief as JSON, its key and the cell it extends."""
+
+    name: str
+    values: Mapping[str, str]
+    brief: str
+    key: str
+    extends: int | None
+    """The place in the matrix of the next shorter variant, None where there is none."""
+
+
+@dataclass(frozen=True)
+class Matrix:
+    """All cells of a template in a fixed order, a cell never before the one it extends."""
+
+    title: str
+    axes: tuple[tuple[str, tuple[str, ...]], ...]
+    share: float | None
+    stamp: Mapping[str, Any]
+    """All that a result depends on beside the brief: version, catalogue, evidence, engines, limits."""
+    cells: tuple[Cell, ...]
+
+    @cached_property
+    def place_of(self) -> Mapping[str, int]:
+        """key -> place."""
+        return {cell.key: place for place, cell in enumerate(self.cells)}
+
+    @cached_property
+    def chains(self) -> tuple[tuple[int, ...], ...]:
+        """The places of cells that extend each other, shortest first."""
+        found: dict[int, list[int]] = {}
+        root: list[int] = []
+        for place, cell in enumerate(self.cells):
+            root.append(place if cell.extends is None else root[cell.extends])
+            found.setdefault(root[place], []).append(place)
+        return tuple(tuple(chain) for chain in found.values())
+
+
+def matrix_of(template: Template, catalogue: Catalogue, stamp: Mapping[str, Any], rules: Sequence[str]) -> Matrix:
+    """The cells of a template; raises UsageFault where a brief cannot be understood or two names are one.
+
+    A cell's key is the first 32 hexadecimal digits of the SHA-256 of its raw brief, the stamp and the share, with the
+    key of the shorter variant it extends.
+    """
+    cells: list[Cell] = []
+    shorter: dict[tuple[str, ...], int] = {}
+    faults: dict[Fault, None] = {}
+    for values in combinations(template):
+        labels = {one_of(axis): value.label for axis, value in values.items()}
+        name = template.name.format_map(labels)
+        raw = brief_of(template, values, name)
+        faults.update(dict.fromkeys(misunderstood(raw, catalogue, name, rules)))
+        if len(faults) > SHOWN_FAULTS:
+            break
+        line = tuple(label for axis, label in labels.items() if axis != "minutes")
+        extends = shorter.get(line) if extendable(template, values) else None
+        shorter[line] = len(cells)
+        text = canonical(raw)
+        key = key_of(text, stamp, template.share, None if extends is None else cells[extends].key)
+        cells.append(Cell(name, labels, text, key, extends))
+    faults.update(dict.fromkeys(twice(cells)))
+    if not cells and not faults:
+        faults[Fault("exclude", "every variant is excluded", "leave one in")] = None
+    if faults:
+        raise UsageFault(tuple(faults)[:SHOWN_FAULTS])
+    axes = tuple((one_of(axis.name), axis.labels) for axis in template.axes)
+    return Matrix(template.title, axes, template.share, stamp, tuple(cells))
+
+
+def combinations(template: Template) -> Iterator[Mapping[str, Value]]:
+    """Every combination of values that no exclusion takes out."""
+    count = prod(len(axis.values) for axis in template.axes)
+    if count > MOST_CELLS:
+        raise UsageFault(
+            Fault("vary", f"makes {count} variants, at most {MOST_CELLS} are planned", "part the template")
+        )
+    names = [axis.name for axis in template.axes]
+    for values in product(*(axis.values for axis in template.axes)):
+        found = dict(zip(names, values, strict=True))
+        if not any(matched(row, found) for row in template.exclude):
+            yield found
+
+
+def matched(match: Match, values: Mapping[str, Value]) -> bool:
+    """Whether a combination has one of the labels on every axis that the match names."""
+    return all(values[axis].label in labels for axis, labels in match.items())
+
+
+def brief_of(template: Template, values: Mapping[str, Value], name: str) -> dict[str, Any]:
+    """The raw brief of one combination."""
+    means = {axis: value.means for axis, value in values.items()}
+    raw: dict[str, Any] = {**template.brief, "title": name}
+    for match, more in template.also:
+        raw = united(raw, more) if matched(match, values) else raw
+    if "days" in means:
+        raw["days"] = [{"weekday": day, "minutes": means["minutes"]} for day in means["days"]]
+    if "kits" in means:
+        raw["equipment"] = means["kits"]
+    if "goals" in means:
+        raw["goal"] = means["goals"]
+    if "emphases" in means:
+        raw["muscles"] = {**raw.get("muscles", {}), **means["emphases"]}
+    if "experience" in means:
+        raw["client"] = {**raw.get("client", {}), "experience": means["experience"]}
+    return raw
+
+
+def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
+    """One brief with another's fields: tables are united, lists joined, single values replaced."""
+    found = dict(raw)
+    for field, value in more.items():
+        old = found.get(field)
+        if isinstance(old, Mapping) and isinstance(value, Mapping):
+            value = {**old, **value}
+        elif isinstance(old, list) and isinstance(value, list) and field != "days":
+            value = [*old, *value]
+        found[field] = value
+    return found
+
+
+def extendable(template: Template, values: Mapping[str, Value]) -> bool:
+    """Whether the cell may extend a shorter one; efficiency cuts its minutes to the fewest, so it keeps nothing."""
+    goal = values["goals"].means if "goals" in values else template.brief.get("goal")
+    return template.share is not None and goal != "efficiency"
+
+
+def misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules: Sequence[str]) -> tuple[Fault, ...]:
+    try:
+        understand(raw, catalogue, name, tuple(rules))
+    except UsageFault as error:
+        return error.faults
+    return ()
+
+
+def twice(cells: list[Cell]) -> Iterator[Fault]:
+    """Names that two cells share, as words or as files."""
+    counts = Counter(file_stem(cell.name) for cell in cells)
+    for cell in cells:
+        if counts[file_stem(cell.name)] > 1:
+            yield Fault("name", f"two variants are both called {cell.name!r}", "put all that varies into the name")
+
+
+def file_stem(name: str) -> str:
+    """A name that every file system takes: small letters, digits and hyphens."""
+    return re.sub(r"[^\w]+", "-", name.lower()).strip("-_") or "variant"
+
+
+def canonical(value: Any) -> str:
+    """One JSON text for one value."""
+    return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, default=str)
+
+
+def key_of(brief: str, stamp: Mapping[str, Any], share: float | None, extends: str | None) -> str:
+    text = canonical({"brief": brief, "stamp": stamp, "share": share if extends else None, "extends": extends})
+    return sha256(text.encode()).hexdigest()[:32]

@@ -1,0 +1,89 @@
+"""One cell solved in one process: near the shorter variant's week where there is one, fresh where there is none."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.understand import Understood
+from setwright.solver.model.limits import Limits
+from setwright.solver.model.search.near import Near
+from setwright.solver.plan import End, Solved, plan, plan_near
+from setwright.solver.reckoning.rule import UNITS
+from setwright.solver.reckoning.week import Entry, Week
+
+NET = 3600.0
+"""Seconds after which a cell counts as not finished: so generous that only a stuck machine meets it."""
+CLASH_NET = 60.0
+"""The same for finding out why there is no week, as the search for the clash has it."""
+
+
+@dataclass(frozen=True)
+class Kept:
+    """What a longer variant keeps of the shorter one: lines are an exercise on a day."""
+
+    kept: tuple[str, ...]
+    dropped: tuple[str, ...]
+    added: tuple[str, ...]
+    """Each as `weekday exercise`."""
+    change: int
+    """Sets that differ, over exercises and days."""
+    given_up: float
+    """Index points of score below the best week found without looking back."""
+
+
+@dataclass(frozen=True)
+class Ended:
+    """The end of one cell; `late` when the wall-clock net may have had a part in it."""
+
+    end: End
+    kept: Kept | None
+    late: bool
+
+
+def limits_in(stamp: Mapping[str, Any]) -> Limits:
+    """The amounts of work that a stamp states, with the generous net."""
+    return Limits(**stamp["limits"], seconds=NET)
+
+
+def solve(
+    understood: Understood, catalogue: Catalogue, limits: Limits, previous: Week | None, share: float | None
+) -> Ended:
+    """One cell's end, audited; one process, no wall clock in the result.
+
+    The bound and the climb run one after the other, which gives the same bytes as side by side. A cell is late when it
+    took longer than the nets inside the search, none of which can then be ruled out.
+    """
+    begun = time.monotonic()
+    near: Near | None = None
+    if previous is None or share is None:
+        end = plan(understood, catalogue, limits, side_by_side=False, with_pairs_note=False)
+    else:
+        end, near = plan_near(understood, catalogue, previous, share, limits, side_by_side=False)
+    taken = time.monotonic() - begun
+    late = taken >= (limits.seconds if isinstance(end, Solved) else CLASH_NET)
+    return Ended(end, None if near is None or previous is None else kept_of(end, near, previous), late)
+
+
+def kept_of(end: End, near: Near, previous: Week) -> Kept:
+    """What the near week keeps, drops and adds."""
+    days = end.understood.brief.days
+    names = [day.weekday or f"session-{place + 1}" for place, day in enumerate(days)]
+    before, now = lines_of(previous.days, names), lines_of(near.audit.view.week.days, names)
+    return Kept(
+        kept=tuple(line for line in now if line in before),
+        dropped=tuple(line for line in before if line not in now),
+        added=tuple(line for line in now if line not in before),
+        change=near.change,
+        given_up=(near.best_units - near.audit.score_units) / UNITS,
+    )
+
+
+def lines_of(days: tuple[tuple[Entry, ...], ...], names: list[str]) -> tuple[str, ...]:
+    """Every exercise on its day, in order, each once."""
+    return tuple(
+        dict.fromkeys(f"{name} {entry.exercise}" for name, day in zip(names, days, strict=True) for entry in day)
+    )

@@ -1,0 +1,140 @@
+"""Where results stand: one file for each key, written beside, flushed to the disk and renamed; never half a file."""
+
+from __future__ import annotations
+
+import os
+import socket
+from collections.abc import Iterator
+from contextlib import suppress
+from pathlib import Path
+from typing import Final
+
+from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+
+CELLS: Final = "cells"
+BESIDE: Final = ".beside"
+MANIFEST: Final = "variants.json"
+
+
+class Store:
+    """A folder of results by key; what is in it was written whole."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.made: set[Path] = set()
+
+    def open(self) -> None:
+        """Make the folder if it is missing, clear what a dead writer of this machine left, and try a write."""
+        if self.folder.exists() and not self.folder.is_dir():
+            raise UsageFault(Fault(str(self.folder), "is a file, expected a folder", "name a folder"))
+        strange = self.folder.is_dir() and not (self.folder / MANIFEST).exists() and any(self.folder.iterdir())
+        if strange and not (self.folder / BESIDE).exists():
+            remedy = "name a new folder, or one of an earlier run"
+            raise UsageFault(Fault(str(self.folder), "holds other files, expected a folder of variants", remedy))
+        try:
+            (self.folder / BESIDE).mkdir(parents=True, exist_ok=True)
+            self.clear_beside()
+            probe = self.beside("probe")
+            probe.write_bytes(b"")
+            probe.unlink()
+        except OSError as error:
+            raise self.cannot(error) from None
+
+    def clear_beside(self) -> None:
+        """Remove unfinished files whose writer, a process of this machine, is no more."""
+        for path in sorted((self.folder / BESIDE).iterdir()):
+            host, _, rest = path.name.partition("~")
+            pid = rest.partition("~")[0]
+            if host == machine() and pid.isdigit() and int(pid) != os.getpid() and not alive(int(pid)):
+                path.unlink(missing_ok=True)
+
+    def beside(self, name: str) -> Path:
+        return self.folder / BESIDE / f"{machine()}~{os.getpid()}~{name}"
+
+    def path(self, key: str) -> Path:
+        """A result's file; two letters of the key make the folder, so that no folder holds too many."""
+        return self.folder / CELLS / key[:2] / f"{key}.json"
+
+    def read(self, key: str) -> bytes | None:
+        """A result's bytes, or None where there is none."""
+        try:
+            return self.path(key).read_bytes()
+        except FileNotFoundError:
+            return None
+        except OSError as error:
+            said = f"cannot be read: {error.strerror or error}"
+            raise SetwrightError(Fault(str(self.path(key)), said, "check its permissions")) from None
+
+    def write(self, key: str, data: bytes) -> None:
+        """Keep a result: on the disk whole when this returns, or not at all when it raises."""
+        self.put(self.path(key), data)
+
+    def put(self, path: Path, data: bytes) -> None:
+        """Write any file of the folder whole; the same bytes again leave it untouched."""
+        beside = self.beside(path.name)
+        try:
+            self.make(path.parent)
+            with beside.open("wb") as file:
+                file.write(data)
+                file.flush()
+                os.fsync(file.fileno())
+            os.replace(beside, path)
+            flush_folder(path.parent)
+        except OSError as error:
+            raise self.cannot(error) from None
+        finally:
+            with suppress(OSError):
+                beside.unlink()
+
+    def make(self, folder: Path) -> None:
+        """The folder a file goes into, its name on the disk before the file's."""
+        if folder not in self.made:
+            folder.mkdir(parents=True, exist_ok=True)
+            flush_folder(folder.parent)
+            self.made.add(folder)
+
+    def stored(self) -> Iterator[str]:
+        """Every key that has a result, in order."""
+        for path in sorted((self.folder / CELLS).glob("??/*.json")):
+            yield path.stem
+
+    def remove(self, key: str) -> None:
+        """Take a result away."""
+        try:
+            self.path(key).unlink(missing_ok=True)
+        except OSError as error:
+            raise self.cannot(error) from None
+
+    def cannot(self, error: OSError) -> SetwrightError:
+        said = f"cannot be written: {error.strerror or error}"
+        remedy = "make room or mend the permissions, then run the same command: what is done is kept"
+        return SetwrightError(Fault(str(self.folder), said, remedy))
+
+
+def machine() -> str:
+    """This machine's name, fit for a file's name."""
+    return "".join(c if c.isalnum() or c in ".-" else "-" for c in socket.gethostname()) or "machine"
+
+
+def alive(pid: int) -> bool:
+    """Whether a process of this machine still runs."""
+    try:
+        os.kill(pid, 0)
+    except ProcessLookupError:
+        return False
+    except OSError:
+        return True
+    return True
+
+
+def flush_folder(folder: Path) -> None:
+    """A folder's names on the disk, where the file system can do it."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:
+        return
+    try:
+        with suppress(OSError):
+            os.fsync(handle)
+    finally:
+        os.close(handle)

@@ -1,0 +1,209 @@
+"""The run: only what is missing, chains in order, the same bytes on any number of workers and in any shards."""
+
+from __future__ import annotations
+
+import threading
+from concurrent.futures import ThreadPoolExecutor
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+import pytest
+from cheap_cells import TEN, TWO_HUNDRED, cheap, contents, job
+
+from setwright.catalogue.faults import SetwrightError
+from setwright.solver.sheets.variant import solved_variant
+from setwright.solver.sheets.variants import matrix_files, matrix_text, rows_of
+from setwright.solver.uses.variants.engines import BrokenWorker, Lent
+from setwright.solver.uses.variants.manifest import manifest_of, read_manifest, write_manifest
+from setwright.solver.uses.variants.record import record
+from setwright.solver.uses.variants.run import IN_FLIGHT, Job, Tally, run
+from setwright.solver.uses.variants.task import UNFINISHED, Task
+
+
+def in_threads(what: Job, threads: int = 2, **more: Any) -> Tally:
+    with ThreadPoolExecutor(threads) as executor:
+        return run(what, Lent(executor, threads), **more)
+
+
+class Counted:
+    """Cheap cells that are counted, some of them replaced."""
+
+    def __init__(self, instead: Any = None) -> None:
+        self.names: list[str] = []
+        self.instead = instead or (lambda task: None)
+        self.now = self.most = 0
+        self.lock = threading.Lock()
+
+    def __call__(self, task: Task) -> bytes:
+        with self.lock:
+            self.names.append(task.name)
+        found = self.instead(task)
+        return cheap(task) if found is None else found
+
+
+def test_any_number_of_workers_and_any_shards_give_the_same_bytes(tmp_path: Path) -> None:
+    one, five = job(TWO_HUNDRED, tmp_path / "one"), job(TWO_HUNDRED, tmp_path / "five")
+    assert in_threads(one, 1) == in_threads(five, 5)
+    for k in (1, 2, 3):
+        in_threads(job(TWO_HUNDRED, tmp_path / "shards", shard=(k, 3)))
+    assert contents(tmp_path / "one") == contents(tmp_path / "five") == contents(tmp_path / "shards")
+    assert len(contents(tmp_path / "one")) == 200
+    files = [matrix_files(j.matrix, rows_of(j.matrix, j.store)) for j in (one, five)]
+    assert files[0] == files[1]
+
+
+def test_shards_hold_whole_chains_and_every_cell_once(tmp_path: Path) -> None:
+    whole = job(TWO_HUNDRED, tmp_path)
+    parts = [replace(whole, shard=(k, 7)).places() for k in range(1, 8)]
+    assert sorted(place for part in parts for place in part) == list(range(200))
+    for part in parts:
+        assert all(whole.matrix.cells[p].extends in (None, *part) for p in part)
+
+
+def test_a_second_run_does_nothing(tmp_path: Path) -> None:
+    in_threads(job(TEN, tmp_path))
+    before, work = contents(tmp_path), Counted()
+    tally = in_threads(job(TEN, tmp_path, work))
+    assert work.names == [] and tally.kept == tally.cells == 10 and contents(tmp_path) == before
+
+
+def test_only_what_is_missing_damaged_or_changed_is_done_again(tmp_path: Path) -> None:
+    first = job(TEN, tmp_path)
+    in_threads(first)
+    before, cells = contents(tmp_path), first.matrix.cells
+    first.store.remove(cells[1].key)
+    first.store.path(cells[7].key).write_bytes(before[f"{cells[7].key}.json"][:-20])
+    work = Counted()
+    in_threads(job(TEN, tmp_path, work))
+    assert sorted(work.names) == sorted([cells[1].name, cells[7].name]) and contents(tmp_path) == before
+    changed = {**TEN, "also": [{"when": {"kit": "bands", "minutes": 35}, "brief": {"avoid": ["plank"]}}]}
+    work = Counted()
+    in_threads(job(changed, tmp_path, work))
+    assert work.names == ["1 x 35, bands", "1 x 40, bands"]
+
+
+def test_no_more_than_a_few_times_the_workers_are_in_flight(tmp_path: Path) -> None:
+    class Watched(ThreadPoolExecutor):
+        flying = most = 0
+
+        def submit(self, *args: Any, **more: Any) -> Any:
+            self.flying += 1
+            self.most = max(self.most, self.flying)
+            future = super().submit(*args, **more)
+            future.add_done_callback(self.landed)
+            return future
+
+        def landed(self, _: Any) -> None:
+            self.flying -= 1
+
+    gate = threading.Event()
+    threading.Timer(0.05, gate.set).start()
+    with Watched(2) as executor:
+        run(job(TWO_HUNDRED, tmp_path, Counted(lambda task: gate.wait() and None)), Lent(executor, 2))
+    assert 2 <= executor.most <= 2 * IN_FLIGHT
+
+
+def test_a_longer_variant_gets_the_nearest_shorter_one_that_has_a_week(tmp_path: Path) -> None:
+    seen: dict[str, bytes | None] = {}
+
+    def look(task: Task) -> None:
+        seen[task.name] = task.previous
+
+    what = job(TEN, tmp_path, Counted(look))
+    in_threads(what)
+    cells, weeks = what.matrix.cells, contents(tmp_path)
+    for cell in cells:
+        base = cell.extends
+        while base is not None and b'"end": "solved"' not in weeks[f"{cells[base].key}.json"]:
+            base = cells[base].extends
+        assert seen[cell.name] == (None if base is None else weeks[f"{cells[base].key}.json"])
+
+
+def test_a_cell_that_the_net_ended_is_done_again_and_its_longer_ones_wait(tmp_path: Path) -> None:
+    late = Counted(lambda task: record(task, UNFINISHED, "late") if task.name == "1 x 30, bands" else None)
+    tally = in_threads(job(TEN, tmp_path, late))
+    assert (tally.troubled, tally.waiting, tally.left) == (1, 2, 2)
+    work = Counted()
+    assert in_threads(job(TEN, tmp_path, work)).done == 10
+    assert work.names == ["1 x 30, bands", "1 x 35, bands", "1 x 40, bands"]
+    in_threads(job(TEN, tmp_path / "other"))
+    assert contents(tmp_path) == contents(tmp_path / "other")
+
+
+def test_a_cell_that_fails_is_set_aside_and_stops_nothing(tmp_path: Path) -> None:
+    def fail(task: Task) -> None:
+        if task.name == "1 x 40, bands":
+            raise RuntimeError("no luck")
+
+    tally = in_threads(job(TEN, tmp_path, Counted(fail)))
+    assert tally.troubled == 1 and tally.done == 9
+
+
+def test_after_a_death_cells_are_tried_alone_and_the_killer_is_set_aside(tmp_path: Path) -> None:
+    def die(task: Task) -> None:
+        if task.name == "1 x 20, bands":
+            raise BrokenWorker
+
+    work = Counted(die)
+    tally = in_threads(job(TEN, tmp_path, work))
+    assert tally.troubled == 1 and tally.done == 5 and tally.waiting == 4
+    assert work.names.count("1 x 20, bands") in (2, 3)
+
+
+def test_stopping_keeps_what_is_done(tmp_path: Path) -> None:
+    work = Counted()
+    tally = in_threads(job(TWO_HUNDRED, tmp_path, work), stopped=lambda: len(work.names) >= 20)
+    assert 20 <= tally.done < 40 and tally.left == 200 - tally.done
+    assert len(contents(tmp_path)) == tally.done
+    assert in_threads(job(TWO_HUNDRED, tmp_path)).kept == tally.done
+
+
+def test_a_worker_of_another_version_ends_the_run_with_a_clear_error(tmp_path: Path) -> None:
+    limits = {"name": "quick", "rounds": 1, "work": 0.1, "columns": 9, "nodes": 1}
+    limits |= {"theme_nodes": 1, "leap_nodes": 0, "finish_nodes": 0}
+    what = job(TEN, tmp_path, solved_variant)
+    other = replace(what, matrix=replace(what.matrix, stamp={"version": "9.9", "limits": limits}))
+    with pytest.raises(SetwrightError, match="a worker differs from the run: version"):
+        in_threads(other)
+
+
+def test_the_folder_explains_itself(tmp_path: Path) -> None:
+    what = job(TEN, tmp_path)
+    write_manifest(what.store, what.matrix)
+    assert manifest_of(read_manifest(tmp_path)) == manifest_of(what.matrix)
+    rows = rows_of(what.matrix, what.store)
+    assert {row.end for row in rows} == {"to do"}
+    in_threads(what)
+    text = matrix_text(what.matrix, rows_of(what.matrix, what.store), 80)
+    assert all(cell.name in text for cell in what.matrix.cells)
+    assert max(map(len, text.splitlines())) <= 80
+
+
+def test_the_files_are_tables_of_every_variant(tmp_path: Path) -> None:
+    import csv
+    from html.parser import HTMLParser
+
+    raw = {**TEN, "name": "=1+{minutes} & <{kit}>", "title": "<b>"}
+    what = job(raw, tmp_path)
+    in_threads(what)
+    files = matrix_files(what.matrix, rows_of(what.matrix, what.store))
+    rows = list(csv.DictReader(files["matrix.csv"].decode().splitlines()))
+    assert [row["variant"] for row in rows] == [f"'{cell.name}" for cell in what.matrix.cells]
+
+    class Page(HTMLParser):
+        def __init__(self) -> None:
+            super().__init__()
+            self.tags: list[str] = []
+            self.said = ""
+
+        def handle_starttag(self, tag: str, attrs: Any) -> None:
+            self.tags.append(tag)
+
+        def handle_data(self, data: str) -> None:
+            self.said += data
+
+    page = Page()
+    page.feed(files["matrix.html"].decode())
+    assert page.tags.count("tr") == 2 + 10 + len(files["changes.csv"].decode().splitlines()) - 1
+    assert "b" not in page.tags and all(cell.name in page.said for cell in what.matrix.cells)

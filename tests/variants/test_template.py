@@ -1,0 +1,127 @@
+"""Templates: what they make, what is refused and how, and on what a key depends."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any
+
+import pytest
+from cheap_cells import STAMP, TEN, TWO_HUNDRED, matrix
+
+from setwright.catalogue.faults import UsageFault
+from setwright.solver.uses.variants.template import template_of
+
+SIZES: dict[str, Any] = {
+    "name": "{days}x{minutes} {kit}",
+    "vary": {"days": [2, 3, 4], "minutes": [60, 30, 45], "kits": {"rack": ["barbell", "rack"], "bands": "bands"}},
+    "exclude": [{"days": 2, "minutes": 60}, {"days": [3, 4], "minutes": 30}, {"days": 4, "minutes": 45}],
+}
+
+
+def keys(raw: dict[str, Any], stamp: dict[str, Any] | None = None) -> dict[str, str]:
+    return {cell.name: cell.key for cell in matrix(raw, stamp).cells}
+
+
+def faults(raw: dict[str, Any]) -> str:
+    with pytest.raises(UsageFault) as caught:
+        matrix(raw)
+    return "\n".join(str(fault) for fault in caught.value.faults)
+
+
+def test_exclusions_leave_what_is_wanted_and_chains_go_by_minutes() -> None:
+    """Worked by hand: 2 x 30, 2 x 45, 3 x 45, 3 x 60, 4 x 60 by two kits; the longer of a pair extends the shorter."""
+    made = matrix(SIZES)
+    sizes = ["2x30", "2x45", "3x45", "3x60", "4x60"]
+    assert sorted(c.name for c in made.cells) == sorted(f"{size} {kit}" for size in sizes for kit in ("rack", "bands"))
+    extended = {c.name: made.cells[c.extends].name for c in made.cells if c.extends is not None}
+    pairs = {"2x45": "2x30", "3x60": "3x45"}
+    assert extended == {f"{a} {kit}": f"{b} {kit}" for a, b in pairs.items() for kit in ("rack", "bands")}
+    assert sorted(len(chain) for chain in made.chains) == [1, 1, 2, 2, 2, 2]
+
+
+def test_two_hundred_variants_have_two_hundred_keys() -> None:
+    assert len(set(keys(TWO_HUNDRED).values())) == 200
+
+
+def test_efficiency_extends_nothing_nor_does_a_template_that_says_off() -> None:
+    assert all(c.extends is None for c in matrix({**TEN, "brief": {"goal": "efficiency"}}).cells)
+    assert all(c.extends is None for c in matrix({**TEN, "extend": {"share": "off"}}).cells)
+
+
+def test_emphases_experience_and_goals_reach_the_brief() -> None:
+    made = matrix(
+        {
+            "vary": {
+                "days": ["tue fri"],
+                "minutes": 40,
+                "goals": ["growth"],
+                "emphases": {"all even": {}, "delts": {"delts": "priority"}},
+                "experience": ["novice", "advanced"],
+            },
+            "brief": {"muscles": {"calves": "hold"}, "client": {"trains_alone": True}},
+            "also": [{"when": {"experience": "novice"}, "brief": {"avoid": ["deadlift"]}}],
+        }
+    )
+    assert [c.name for c in made.cells] == [
+        f"tue fri x 40, {e}, {x}" for e in ("all even", "delts") for x in ("novice", "advanced")
+    ]
+    assert '"muscles":{"calves":"hold","delts":"priority"}' in made.cells[2].brief
+    assert '"avoid":["deadlift"]' in made.cells[2].brief and '"avoid"' not in made.cells[3].brief
+    assert '"client":{"experience":"novice","trains_alone":true}' in made.cells[2].brief
+
+
+@pytest.mark.parametrize("part", ["version", "catalogue", "evidence", "engines", "limits"])
+def test_another_stamp_is_another_key_for_every_cell(part: str) -> None:
+    before, after = keys(TEN), keys(TEN, {**STAMP, part: "other"})
+    assert before.keys() == after.keys() and not set(before.values()) & set(after.values())
+
+
+def test_a_change_reaches_the_variants_that_extend_it_and_no_others() -> None:
+    changed = copy.deepcopy(TEN) | {"also": [{"when": {"kit": "bands", "minutes": 30}, "brief": {"avoid": ["plank"]}}]}
+    before, after = keys(TEN), keys(changed)
+    moved = {name for name in before if before[name] != after[name]}
+    assert moved == {f"1 x {minutes}, bands" for minutes in (30, 35, 40)}
+
+
+def test_every_fault_is_named_at_once_with_its_remedy() -> None:
+    said = faults(
+        {
+            "nam": "x",
+            "vary": {"dais": [2], "days": [9, "mon"], "minutes": ["a"], "kits": ["bands", "bands"]},
+            "exclude": [{"kit": "bans"}, {"goal": "growth"}],
+            "extend": {"share": 2},
+            "brief": {"title": "T", "client": {"cautions": [{"tag": "shoulder"}]}},
+        }
+    )
+    wanted = ("did you mean 'name'", "did you mean 'days'", "got 9", "got 'a'", "stands there twice", "extend.share")
+    for words in (*wanted, "brief.title", "brief.client.cautions", "speaks of one person"):
+        assert words in said
+
+
+def test_a_brief_that_cannot_be_understood_names_the_variant() -> None:
+    said = faults({"vary": {"days": [2], "minutes": [30, 500], "kits": ["bandz"]}})
+    assert "2 x 500" in said and "bandz" in said
+
+
+@pytest.mark.parametrize(
+    ("raw", "said"),
+    [
+        ({}, "vary"),
+        ({"vary": {"days": [2]}}, "without the other"),
+        ({"vary": {"kits": ["bands"]}}, "brief.days"),
+        ({**SIZES, "name": "{days}"}, "both called"),
+        ({**SIZES, "name": "{dais}"}, "did you mean 'days'"),
+        ({**SIZES, "name": "{days"}, "no pattern"),
+        ({**SIZES, "exclude": [{"days": [2, 3, 4]}]}, "every variant is excluded"),
+        ({**SIZES, "brief": {"equipment": "bands"}}, "vary.kits"),
+        ({"vary": {"days": [1], "minutes": list(range(10, 241)), "kits": [f"k{i}" for i in range(999)]}}, "at most"),
+    ],
+)
+def test_a_wrong_template_is_refused(raw: dict[str, Any], said: str) -> None:
+    assert said in faults(raw)
+
+
+def test_the_order_of_a_template_changes_nothing() -> None:
+    turned = {name: SIZES[name] for name in reversed(SIZES)}
+    turned["vary"] = {name: SIZES["vary"][name] for name in reversed(SIZES["vary"])}
+    assert template_of(turned, "t") == template_of(SIZES, "t")
