@@ -88,7 +88,7 @@ def test_the_readme_has_exactly_two_set_up_commands() -> None:
     text = (ROOT / "README.md").read_text(encoding="utf-8")
     lines = [line for line in text.splitlines() if line.startswith("python3 -m venv ")]
     assert len(lines) == 2
-    assert "setwright week" in lines[0] and lines[1].endswith("-m pytest")
+    assert "setwright week" in lines[0] and lines[1].endswith("-m pytest -n auto")
 
 
 def test_the_check_scripts_can_be_run() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import threading
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import replace
+from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +12,7 @@ import pytest
 from cheap_cells import TEN, TWO_HUNDRED, cheap, contents, job
 
 from setwright.catalogue.faults import SetwrightError
+from setwright.solver.model.limits import SEARCHES
 from setwright.solver.sheets.variant import solved_variant
 from setwright.solver.sheets.variants import matrix_files, matrix_text, rows_of
 from setwright.solver.uses.variants.engines import BrokenWorker, Lent
@@ -160,8 +161,7 @@ def test_stopping_keeps_what_is_done(tmp_path: Path) -> None:
 
 
 def test_a_worker_of_another_version_ends_the_run_with_a_clear_error(tmp_path: Path) -> None:
-    limits = {"name": "quick", "rounds": 1, "work": 0.1, "columns": 9, "nodes": 1}
-    limits |= {"theme_nodes": 1, "leap_nodes": 0, "finish_nodes": 0}
+    limits = {name: value for name, value in asdict(SEARCHES["quick"]).items() if name != "seconds"}
     what = job(TEN, tmp_path, solved_variant)
     other = replace(what, matrix=replace(what.matrix, stamp={"version": "9.9", "limits": limits}))
     with pytest.raises(SetwrightError, match="a worker differs from the run: version"):
