@@ -129,7 +129,7 @@ def test_nothing_is_fetched_and_only_the_screening_form_is_linked(name: str) -> 
     assert [script.get("type") for script in scripts] == ["application/ld+json"]
     (style,) = all_of(tree, "style")
     assert not re.search(r"url\(|@import|@font-face|expression", style.text or "")
-    assert not [e.tag for e in tree.iter() if e.tag in ("link", "iframe", "object", "embed", "img", "video", "form")]
+    assert not [e.tag for e in tree.iter() if e.tag in ("link", "iframe", "object", "embed", "img", "source", "form")]
     assert not [key for e in tree.iter() for key in e.attrib if str(key).startswith("on")]
 
 
