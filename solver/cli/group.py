@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from importlib import import_module
+from types import MappingProxyType
 from typing import Any
 
 import click
@@ -27,31 +29,40 @@ COMMANDS = {
 STOPPED = 130
 
 
-class Commands(click.Group):
-    """A group whose commands are imported by name, and which turns faults into lines on stderr."""
+class Named(click.Group):
+    """A group whose commands are imported by name, each from a module of `prefix` and its name."""
+
+    helps: Mapping[str, str] = MappingProxyType({})
+    prefix = ""
 
     def list_commands(self, ctx: click.Context) -> list[str]:
-        return list(COMMANDS)
+        return list(self.helps)
 
     def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
-        if cmd_name not in COMMANDS:
+        if cmd_name not in self.helps:
             return None
-        command: click.Command = import_module(f"setwright.solver.cli.{cmd_name}").command
+        command: click.Command = import_module(f"setwright.solver.cli.{self.prefix}{cmd_name}").command
         return command
 
     def resolve_command(
         self, ctx: click.Context, args: list[str]
     ) -> tuple[str | None, click.Command | None, list[str]]:
         name = args[0]
-        if name not in COMMANDS and not name.startswith("-"):
-            near = nearest(name, COMMANDS)
-            remedy = f"did you mean {near!r}?" if near else f"the commands are {', '.join(COMMANDS)}"
+        if name not in self.helps and not name.startswith("-"):
+            near = nearest(name, self.helps)
+            remedy = f"did you mean {near!r}?" if near else f"the commands are {', '.join(self.helps)}"
             ctx.fail(f"no command {name!r}; {remedy}")
         return super().resolve_command(ctx, args)
 
     def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
         with formatter.section("Commands"):
-            formatter.write_dl(list(COMMANDS.items()))
+            formatter.write_dl(list(self.helps.items()))
+
+
+class Commands(Named):
+    """The commands, with faults turned into lines on stderr."""
+
+    helps = MappingProxyType(COMMANDS)
 
     def invoke(self, ctx: click.Context) -> Any:
         try:

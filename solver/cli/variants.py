@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from importlib import import_module
+from types import MappingProxyType
 
 import click
 
-from setwright.catalogue.near import nearest
+from setwright.solver.cli.group import Named
 
 PARTS = {
     "plan": "Show what a template makes: the variants, their number and the time they take.",
@@ -16,31 +16,11 @@ PARTS = {
 }
 
 
-class Parts(click.Group):
+class Parts(Named):
     """The group's commands, each loaded when it is called."""
 
-    def list_commands(self, ctx: click.Context) -> list[str]:
-        return list(PARTS)
-
-    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
-        if cmd_name not in PARTS:
-            return None
-        found: click.Command = import_module(f"setwright.solver.cli.variants_{cmd_name}").command
-        return found
-
-    def resolve_command(
-        self, ctx: click.Context, args: list[str]
-    ) -> tuple[str | None, click.Command | None, list[str]]:
-        name = args[0]
-        if name not in PARTS and not name.startswith("-"):
-            near = nearest(name, PARTS)
-            remedy = f"did you mean {near!r}?" if near else f"the commands are {', '.join(PARTS)}"
-            ctx.fail(f"no command {name!r}; {remedy}")
-        return super().resolve_command(ctx, args)
-
-    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
-        with formatter.section("Commands"):
-            formatter.write_dl(list(PARTS.items()))
+    helps = MappingProxyType(PARTS)
+    prefix = "variants_"
 
 
 @click.group("variants", cls=Parts)
