@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.model.columns import Board, Cell, Column
+from setwright.solver.model.columns import Atom, Board, Cell, Column
 from setwright.solver.reckoning.options import Option
 from setwright.solver.reckoning.terms import DayTerms, Terms
 
@@ -54,6 +54,8 @@ class Sheet:
         self.rows: list[Row] = []
         self.curves: list[Curve] = []
         self.by_cell: list[list[int]] = [[] for _ in cells]
+        self.using: list[dict[Atom, list[int]]] = [{} for _ in cells]
+        """For each cell, the columns that hold an atom: many pairs share few atoms."""
         self.closed: dict[str, dict[int, int]] = {}
         """Rule -> the columns it closed because the brief makes it hard, with the bound each had before."""
         freed = self.terms.off("exercise-days")
@@ -63,6 +65,8 @@ class Sheet:
             copies = min(len(board.classes[a.cls].members) for a in column.atoms) * most
             self.variable(min(len(cell.days), copies))
             self.by_cell[column.cell].append(j)
+            for atom in column.atoms:
+                self.using[column.cell].setdefault(atom, []).append(j)
         self.days_in: list[Expression | None] = [None for _ in cells]
         self.on_day: dict[tuple[str, int], Expression] = {}
         self.regions: dict[tuple[str, int], Expression] = {}
@@ -104,12 +108,20 @@ class Sheet:
     def total(self, weigh: Weigh, cell: int | None = None) -> Expression:
         """The sum of what each atom weighs, over one cell or all."""
         found: Expression = {}
-        chosen: Iterable[int] = range(len(self.columns)) if cell is None else self.by_cell[cell]
-        for j in chosen:
-            amount = sum(weigh(self.exercise(a.cls), a.option) for a in self.columns[j].atoms)
-            if amount:
-                found[j] = amount
-        return found
+        for here in self.using if cell is None else (self.using[cell],):
+            for atom, columns in here.items():
+                amount = weigh(self.exercise(atom.cls), atom.option)
+                if amount:
+                    for j in columns:
+                        found[j] = found.get(j, 0) + amount
+        return {j: found[j] for j in sorted(found) if found[j]}
+
+    def uses(self, cls: int) -> Expression:
+        """How often a class stands in the week."""
+        found = {
+            j: 1 for here in self.using for atom, columns in here.items() if atom.cls == cls for j in columns
+        }
+        return dict(sorted(found.items()))
 
     def count(self, wanted: Callable[[Exercise], bool], cell: int | None = None) -> Expression:
         """How many exercises of a kind stand in a cell or the week."""

@@ -14,7 +14,7 @@ def post(sheet: Sheet) -> None:
         members = len(sheet.board.classes[cls].members)
         once = sheet.exercise(cls).once_a_week
         sheet.distinct[cls] = used = sheet.variable(members)
-        uses = {j: 1 for j, column in enumerate(sheet.columns) if any(a.cls == cls for a in column.atoms)}
+        uses = sheet.uses(cls)
         sheet.row("exercise-days", combined({used: 1}, dict.fromkeys(uses, -1)), high=0)
         if once and not free_days:
             sheet.row("exercise-days", combined(uses, {used: -1}), high=0)
