@@ -24,12 +24,10 @@ class Limits:
     """HiGHS nodes for the bound of a week of up to three days."""
     theme_nodes: int
     """The same for longer weeks, whose bound goes by themes of days; 0 leaves it at the relaxation."""
-    short_leap_nodes: int
-    """HiGHS nodes for a better start of a week of up to three days; 0 leaves it out."""
     leap_nodes: int
-    """HiGHS nodes for a better start of a longer week; 0 leaves it out."""
-    finish_nodes: int
-    """HiGHS nodes for settling a week of up to three days after the climb; 0 leaves it out."""
+    """HiGHS nodes for a better start of a week of more than three days; 0 leaves it out."""
+    settle_nodes: int
+    """HiGHS nodes for settling a week of up to three days beside the climb; 0 leaves it out."""
     seconds: float
     """The net: the search stops here whatever work is left, and says so."""
 
@@ -46,22 +44,20 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             work=0.25,
             columns=50,
             nodes=20,
-            theme_nodes=1,
-            short_leap_nodes=0,
+            theme_nodes=5,
             leap_nodes=0,
-            finish_nodes=0,
+            settle_nodes=0,
             seconds=120.0,
         ),
         "normal": Limits(
             "normal",
-            rounds=23,
+            rounds=36,
             work=0.5,
             columns=60,
             nodes=1500,
-            theme_nodes=8,
-            short_leap_nodes=100,
+            theme_nodes=60,
             leap_nodes=1,
-            finish_nodes=600,
+            settle_nodes=600,
             seconds=300.0,
         ),
         "thorough": Limits(
@@ -70,10 +66,9 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             work=0.8,
             columns=80,
             nodes=3000,
-            theme_nodes=200,
-            short_leap_nodes=1000,
+            theme_nodes=2000,
             leap_nodes=400,
-            finish_nodes=5000,
+            settle_nodes=5000,
             seconds=1800.0,
         ),
     }

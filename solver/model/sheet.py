@@ -118,9 +118,7 @@ class Sheet:
 
     def uses(self, cls: int) -> Expression:
         """How often a class stands in the week."""
-        found = {
-            j: 1 for here in self.using for atom, columns in here.items() if atom.cls == cls for j in columns
-        }
+        found = {j: 1 for here in self.using for atom, columns in here.items() if atom.cls == cls for j in columns}
         return dict(sorted(found.items()))
 
     def count(self, wanted: Callable[[Exercise], bool], cell: int | None = None) -> Expression:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
+from collections.abc import Callable, Collection
 from dataclasses import dataclass
 from typing import Any
 
@@ -25,6 +25,9 @@ SAFETY = 1e-5
 ROUNDING = 25.0
 """Score units: the audit rounds each of some forty findings to a whole unit, half a unit at most each."""
 
+
+HEURISTICS = ("feasibility_jump", "rins", "rens", "root_reduced_cost")
+"""HiGHS's own searches for a solution, left out where only the bound is wanted."""
 
 TRUSTED = (
     highspy.HighsModelStatus.kOptimal,
@@ -161,12 +164,28 @@ def bound(
     seconds: float,
     tell: Callable[[float], None] | None = None,
     cancelled: Callable[[], bool] = lambda: False,
+    proving: bool = False,
+    start: Collection[int] | None = None,
 ) -> Bounded:
-    """The bound after so many nodes; `seconds` is a net, `tell` hears the bound as it falls, `cancelled` ends it."""
+    """The bound after so many nodes; `seconds` is a net, `tell` hears the bound as it falls, `cancelled` ends it.
+
+    `proving` looks for no solution, only for the bound: half the time or less. `start` are the columns of a
+    solution at hand.
+    """
     highs = solver(Matrix(sheet), relaxed=False)
     highs.setOptionValue("mip_max_nodes", nodes)
     highs.setOptionValue("mip_rel_gap", 1e-5)
     highs.setOptionValue("time_limit", float(seconds))
+    if proving or start is not None:
+        # What a restart at the root gains is less than the time that it takes.
+        highs.setOptionValue("mip_allow_restart", False)
+    for heuristic in HEURISTICS if proving else ():
+        highs.setOptionValue(f"mip_heuristic_run_{heuristic}", False)
+    if start is not None:
+        count = len(sheet.columns)
+        amounts = np.zeros(count)
+        amounts[sorted(start)] = 1.0
+        highs.setSolution(count, np.arange(count, dtype=np.int32), amounts)
 
     def heard(event: Any) -> None:
         if tell is not None:

@@ -6,16 +6,18 @@ import math
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import partial
 
 from setwright.solver.model.build import week_sheet
 from setwright.solver.model.columns import Board
 from setwright.solver.model.engines import highs
 from setwright.solver.model.limits import Limits
-from setwright.solver.model.search.bounding import Beside, Bound, prove
+from setwright.solver.model.search.bounding import Bound, prove
 from setwright.solver.model.search.candidates import candidates_by_day, candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
-from setwright.solver.model.search.finish import daily, finish
+from setwright.solver.model.search.lane import Lane, result
 from setwright.solver.model.search.leap import leap
+from setwright.solver.model.search.settle import Daily, daily, settle, take
 from setwright.solver.model.search.warm import opened_with
 from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.week import Week
@@ -40,8 +42,10 @@ class Outcome:
     climb: Climb
 
 
-BEFORE_LEAP = 4
-"""Neighbourhoods tried before the leap, so that a fair week is at hand while HiGHS looks for a better start."""
+OPENING = 4
+"""Neighbourhoods of a short week tried before it is settled: a better week at hand closes more columns."""
+BESIDE = 12
+"""Neighbourhoods of a longer week tried one by one, while the other lane proves and leaps."""
 Watch = Callable[[Progress], None]
 
 
@@ -74,28 +78,56 @@ def search(
 
     climb.tell = tell
     bound.tell = tell
-    thread = Beside(lambda: prove(board, week, relaxed, limits, bound))
-    if not side_by_side:
-        thread.join()
+    if whole:
+        bound.lower(highs.outward(whole.relaxed.value))
+    lane = Lane(side_by_side)
     try:
+        proved = lane.begin(partial(prove, board, week, relaxed, limits, bound))
         if (first and climb.take(first)) or climb.start():
-            rounds = limits.rounds_for(len(board.terms.days))
-            climb.climb(min(BEFORE_LEAP, rounds))
-            leap(climb)
-            climb.climb(rounds - BEFORE_LEAP)
-        while thread.is_alive():
-            climb.check()
-            thread.join(0.1)
-        finish(climb, bound, limits, whole)
+            if whole:
+                settled(climb, whole, bound, lane)
+            else:
+                leapt(climb, bound, lane)
+        result(proved, climb.check)
     except Stopped:
         pass
     finally:
-        # A thread still inside HiGHS when Python ends would abort the process.
         bound.cancelled = True
-        thread.join()
-    if thread.fault:
-        raise thread.fault
+        fault = lane.end()
+    if fault:
+        raise fault
     return Outcome(climb.best, bound.value, ended(climb, bound), climb)
+
+
+def settled(climb: Climb, whole: Daily, bound: Bound, lane: Lane) -> None:
+    """A short week: a few rounds, then HiGHS settles it from there while the rounds go on."""
+    limits = climb.limits
+    rounds = limits.rounds_for(len(climb.board.terms.days))
+    climb.climb(min(OPENING, rounds))
+    state = climb.state()
+    if not limits.settle_nodes or state is None:
+        climb.climb(rounds - OPENING)
+        return
+    work = partial(settle, climb.board, whole, state, limits, bound, lambda: bound.cancelled)
+    future = lane.begin(work)
+    for _ in range(rounds - OPENING):
+        # Ends early only where the rounds count for nothing: a settled week is the same without them.
+        if future.done() and future.exception() is None and future.result().closed:
+            break
+        climb.climb(1)
+    take(climb, result(future, climb.check), state)
+
+
+def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
+    """A longer week: rounds while HiGHS looks for a better start, then rounds by two."""
+    limits = climb.limits
+    rounds = limits.rounds_for(len(climb.board.terms.days))
+    work = partial(leap, climb.board, climb.candidates, limits, lambda: bound.cancelled)
+    future = lane.begin(work) if limits.leap_nodes else None
+    climb.climb(min(BESIDE, rounds))
+    if future and (columns := result(future, climb.check)) and climb.take(columns):
+        climb.closed.clear()
+    climb.climb_by_two(rounds - BESIDE, lane)
 
 
 def ended(climb: Climb, bound: Bound) -> str:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import threading
 from collections.abc import Callable
 from dataclasses import dataclass
 
@@ -15,7 +14,7 @@ from setwright.solver.model.limits import Limits
 from setwright.solver.model.sheet import Sheet
 
 THEME_DAYS = 4
-CORE = 0.02
+CORE = 0.015
 """Columns whose reduced cost is worse than this share of the relaxation's value are left out of branching."""
 
 
@@ -68,22 +67,6 @@ def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
     def tell(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
-    found = highs.bound(core, limits.theme_nodes, limits.seconds, tell, lambda: bound.cancelled)
+    found = highs.bound(core, limits.theme_nodes, limits.seconds, tell, lambda: bound.cancelled, proving=True)
     if math.isfinite(found.bound):
         tell(found.bound)
-
-
-class Beside(threading.Thread):
-    """A started daemon thread that runs `work` and keeps what went wrong in it."""
-
-    def __init__(self, work: Callable[[], None]) -> None:
-        super().__init__(daemon=True)
-        self.work = work
-        self.fault: BaseException | None = None
-        self.start()
-
-    def run(self) -> None:
-        try:
-            self.work()
-        except BaseException as fault:
-            self.fault = fault

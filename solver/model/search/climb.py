@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import partial
 
 from setwright.solver.model.build import day_sheet
 from setwright.solver.model.columns import Board
-from setwright.solver.model.engines.cpsat import Program
+from setwright.solver.model.engines.cpsat import Found, Program
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.naming import week_of
 from setwright.solver.model.search.candidates import Candidates
+from setwright.solver.model.search.lane import Lane, result
 from setwright.solver.model.search.neighbourhoods import Neighbourhood, neighbourhoods
 from setwright.solver.model.sheet import Sheet
 from setwright.solver.reckoning.audit import Audit, audit
@@ -23,6 +25,16 @@ FIRST_WORK = 0.5
 
 class Stopped(Exception):
     """The user or the net ended the climb."""
+
+
+@dataclass(frozen=True)
+class State:
+    """A week at hand, and the columns that make it."""
+
+    sheet: Sheet
+    candidates: Candidates
+    chosen: frozenset[int]
+    best: Audit
 
 
 @dataclass
@@ -71,6 +83,14 @@ class Climb:
         if not self.take(columns):
             self.sheet, self.candidates = before
 
+    def state(self) -> State | None:
+        """What the climb has now; None before the first week."""
+        return State(self.sheet, self.candidates, self.chosen, self.best) if self.best else None
+
+    def back_to(self, state: State) -> None:
+        """Forget what came after a state."""
+        self.sheet, self.candidates, self.chosen, self.best = state.sheet, state.candidates, state.chosen, state.best
+
     # ---- rounds
 
     def start(self) -> bool:
@@ -93,36 +113,80 @@ class Climb:
         return any(row.label or row.rule == "day-share" for row in self.sheet.rows)
 
     def climb(self, rounds: int) -> None:
-        """Try so many neighbourhoods; one that was closed since the last change is not tried again."""
+        """Try so many neighbourhoods one after the other."""
         for _ in range(rounds):
             self.check()
-            place = next(self.todo)
-            for _ in range(20):
-                if place not in self.closed:
-                    break
-                place = next(self.todo)
-            else:
-                place = Neighbourhood(place.days, 2 * place.columns, place.used)
+            place = self.next()
             before = self.chosen
-            if self.try_days(place, self.limits.work) and self.chosen == before:
-                self.closed.add(place)
-            if self.chosen != before:
-                self.closed.clear()
+            self.note(place, self.try_days(place, self.limits.work), before)
+
+    def climb_by_two(self, rounds: int, lane: Lane) -> None:
+        """Try so many neighbourhoods, two at a time from the same week: one here, one in the other lane."""
+        for _ in range(rounds // 2):
+            self.check()
+            places, before = (self.next(), self.next()), self.chosen
+            here, there = (self.ready(place) for place in places)
+            second = lane.begin(partial(self.tried, there, self.limits.work))
+            both = (self.tried(here, self.limits.work), result(second, self.check))
+            for place, (found, seen) in zip(places, both, strict=True):
+                self.keep(seen)
+                self.note(place, found.status == "OPTIMAL", before)
+            self.join_days(places, [seen for _, seen in both], before)
+            self.check()
+
+    def join_days(
+        self, places: Sequence[Neighbourhood], seen: Sequence[list[frozenset[int]]], before: frozenset[int]
+    ) -> None:
+        """Try the week that takes from two neighbourhoods what each made of its own days."""
+        free = [set(place.days) for place in places]
+        if all(seen) and not free[0] & free[1]:
+            cell = self.sheet.columns
+            kept = {j for j in before if cell[j].cell not in free[0] | free[1]}
+            mine = {j for days, found in zip(free, seen, strict=True) for j in found[-1] if cell[j].cell in days}
+            self.take(frozenset(kept | mine))
+
+    def next(self) -> Neighbourhood:
+        """The next neighbourhood; one that was closed since the last change is passed over, or widened."""
+        place = next(self.todo)
+        for _ in range(20):
+            if place not in self.closed:
+                return place
+            place = next(self.todo)
+        return Neighbourhood(place.days, 2 * place.columns, place.used)
+
+    def note(self, place: Neighbourhood, closed: bool, before: frozenset[int]) -> None:
+        """Keep in mind what was solved to its end without a change."""
+        if self.chosen != before:
+            self.closed.clear()
+        elif closed:
+            self.closed.add(place)
 
     def try_days(self, place: Neighbourhood, work: float) -> bool:
         """Solve one neighbourhood and keep what is better; whether it was solved to its end."""
         self.check()
+        found, seen = self.tried(self.ready(place), work)
+        self.keep(seen)
+        self.check()
+        return found.status == "OPTIMAL"
+
+    def ready(self, place: Neighbourhood) -> Program:
+        """The program of a neighbourhood, from the week at hand."""
         program = self.program(place)
         if self.chosen:
             program.hint(self.chosen)
         program.maximise()
+        return program
+
+    def tried(self, program: Program, work: float) -> tuple[Found, list[frozenset[int]]]:
+        """How a program ended, and each better week it saw."""
         seen: list[frozenset[int]] = []
-        found = program.solve(work, max(0.1, self.until - time.monotonic()), seen.append)
+        return program.solve(work, max(0.1, self.until - time.monotonic()), seen.append), seen
+
+    def keep(self, seen: Sequence[frozenset[int]]) -> None:
+        """Keep the best of some weeks that the audit passes."""
         for columns in reversed(seen):
             if self.take(columns):
                 break
-        self.check()
-        return found.status == "OPTIMAL"
 
     def program(self, place: Neighbourhood) -> Program:
         """The neighbourhood as a CP-SAT program: free days' best columns open, other days as they are."""
