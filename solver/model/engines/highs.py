@@ -165,20 +165,19 @@ def bound(
     tell: Callable[[float], None] | None = None,
     cancelled: Callable[[], bool] = lambda: False,
     proving: bool = False,
+    restarts: bool = False,
     start: Collection[int] | None = None,
 ) -> Bounded:
     """The bound after so many nodes; `seconds` is a net, `tell` hears the bound as it falls, `cancelled` ends it.
 
-    `proving` looks for no solution, only for the bound: half the time or less. `start` are the columns of a
-    solution at hand.
+    `proving` looks for no solution, only for the bound: half the time or less. `restarts` lets HiGHS begin its root
+    anew, which pays only where the bound is all but closed there. `start` are the columns of a solution at hand.
     """
     highs = solver(Matrix(sheet), relaxed=False)
     highs.setOptionValue("mip_max_nodes", nodes)
     highs.setOptionValue("mip_rel_gap", 1e-5)
     highs.setOptionValue("time_limit", float(seconds))
-    if proving or start is not None:
-        # What a restart at the root gains is less than the time that it takes.
-        highs.setOptionValue("mip_allow_restart", False)
+    highs.setOptionValue("mip_allow_restart", restarts)
     for heuristic in HEURISTICS if proving else ():
         highs.setOptionValue(f"mip_heuristic_run_{heuristic}", False)
     if start is not None:

@@ -16,8 +16,8 @@ from setwright.solver.model.search.bounding import Bound, prove
 from setwright.solver.model.search.candidates import candidates_by_day, candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.lane import Lane, result
-from setwright.solver.model.search.leap import leap
-from setwright.solver.model.search.settle import Daily, daily, settle, take
+from setwright.solver.model.search.leap import leap, polish
+from setwright.solver.model.search.settle import Daily, daily, done, settle, take
 from setwright.solver.model.search.warm import opened_with
 from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.week import Week
@@ -44,8 +44,12 @@ class Outcome:
 
 OPENING = 4
 """Neighbourhoods of a short week tried before it is settled: a better week at hand closes more columns."""
+AFTER = 8
+"""Neighbourhoods of a short week tried after HiGHS, where it could not settle the week."""
 BESIDE = 12
 """Neighbourhoods of a longer week tried one by one, while the other lane proves and leaps."""
+MEANWHILE = 4
+"""Neighbourhoods of a longer week tried while HiGHS polishes the week at hand."""
 Watch = Callable[[Progress], None]
 
 
@@ -111,11 +115,12 @@ def settled(climb: Climb, whole: Daily, bound: Bound, lane: Lane) -> None:
     work = partial(settle, climb.board, whole, state, limits, bound, lambda: bound.cancelled)
     future = lane.begin(work)
     for _ in range(rounds - OPENING):
-        # Ends early only where the rounds count for nothing: a settled week is the same without them.
-        if future.done() and future.exception() is None and future.result().closed:
-            break
-        climb.climb(1)
-    take(climb, result(future, climb.check), state)
+        if not done(future):
+            climb.climb(1)
+    found = result(future, climb.check)
+    take(climb, found, state)
+    if found and not found.closed:
+        climb.climb_by_two(AFTER, lane)
 
 
 def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
@@ -127,7 +132,13 @@ def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
     climb.climb(min(BESIDE, rounds))
     if future and (columns := result(future, climb.check)) and climb.take(columns):
         climb.closed.clear()
-    climb.climb_by_two(rounds - BESIDE, lane)
+    state = climb.state()
+    if future and state:
+        future = lane.begin(partial(polish, climb.board, state, limits, lambda: bound.cancelled))
+        climb.climb(MEANWHILE)
+        if (columns := result(future, climb.check)) and climb.take(columns):
+            climb.closed.clear()
+    climb.climb_by_two(rounds - BESIDE - MEANWHILE, lane)
 
 
 def ended(climb: Climb, bound: Bound) -> str:

@@ -40,7 +40,12 @@ def prove(board: Board, week: Sheet, relaxed: Relaxed, limits: Limits, bound: Bo
     bound.lower(highs.outward(relaxed.value))
     if len(board.terms.days) < THEME_DAYS:
         found = highs.bound(
-            week, limits.nodes, limits.seconds, lambda v: bound.lower(highs.outward(v)), lambda: bound.cancelled
+            week,
+            limits.nodes,
+            limits.seconds,
+            lambda v: bound.lower(highs.outward(v)),
+            lambda: bound.cancelled,
+            restarts=True,
         )
         bound.infeasible = found.infeasible
         bound.lower(found.bound)
