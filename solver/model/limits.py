@@ -51,7 +51,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
         ),
         "normal": Limits(
             "normal",
-            rounds=36,
+            rounds=40,
             work=0.5,
             columns=60,
             nodes=1500,

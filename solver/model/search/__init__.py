@@ -12,13 +12,14 @@ from setwright.solver.model.build import week_sheet
 from setwright.solver.model.columns import Board
 from setwright.solver.model.engines import highs
 from setwright.solver.model.limits import Limits
-from setwright.solver.model.search.bounding import Bound, prove
+from setwright.solver.model.search.bounding import Bound, prove_themes, prove_week, relax_themes
 from setwright.solver.model.search.candidates import candidates_by_day, candidates_of
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.lane import Lane, result
 from setwright.solver.model.search.leap import leap, polish
 from setwright.solver.model.search.settle import Daily, daily, done, settle, take
 from setwright.solver.model.search.warm import opened_with
+from setwright.solver.model.sheet import Sheet
 from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.week import Week
 
@@ -46,11 +47,14 @@ OPENING = 4
 """Neighbourhoods of a short week tried before it is settled: a better week at hand closes more columns."""
 AFTER = 8
 """Neighbourhoods of a short week tried after HiGHS, where it could not settle the week."""
-BESIDE = 12
-"""Neighbourhoods of a longer week tried one by one, while the other lane proves and leaps."""
+FIRST = 6
+"""Neighbourhoods of a longer week tried one by one while HiGHS leaps in the other lane."""
+THEN = 10
+"""The same while it proves."""
 MEANWHILE = 4
-"""Neighbourhoods of a longer week tried while HiGHS polishes the week at hand."""
+"""The same while HiGHS polishes the week at hand; the rest are tried by two."""
 Watch = Callable[[Progress], None]
+Course = Callable[[Climb, Bound, Lane], None]
 
 
 def search(
@@ -84,15 +88,13 @@ def search(
     bound.tell = tell
     if whole:
         bound.lower(highs.outward(whole.relaxed.value))
+    bound.lower(highs.outward(relaxed.value))
     lane = Lane(side_by_side)
+    course: Course = partial(settled, whole, week) if whole else leapt
     try:
-        proved = lane.begin(partial(prove, board, week, relaxed, limits, bound))
-        if (first and climb.take(first)) or climb.start():
-            if whole:
-                settled(climb, whole, bound, lane)
-            else:
-                leapt(climb, bound, lane)
-        result(proved, climb.check)
+        if first:
+            climb.take(first)
+        course(climb, bound, lane)
     except Stopped:
         pass
     finally:
@@ -103,42 +105,50 @@ def search(
     return Outcome(climb.best, bound.value, ended(climb, bound), climb)
 
 
-def settled(climb: Climb, whole: Daily, bound: Bound, lane: Lane) -> None:
+def settled(whole: Daily, week: Sheet, climb: Climb, bound: Bound, lane: Lane) -> None:
     """A short week: a few rounds, then HiGHS settles it from there while the rounds go on."""
     limits = climb.limits
+    proved = lane.begin(partial(prove_week, week, limits, bound))
+    bound.lower(highs.outward(whole.relaxed.value))
     rounds = limits.rounds_for(len(climb.board.terms.days))
-    climb.climb(min(OPENING, rounds))
+    if climb.start():
+        climb.climb(min(OPENING, rounds))
     state = climb.state()
-    if not limits.settle_nodes or state is None:
+    if limits.settle_nodes and state:
+        future = lane.begin(partial(settle, climb.board, whole, state, limits, bound, lambda: bound.cancelled))
+        for _ in range(rounds - OPENING):
+            if not done(future):
+                climb.climb(1)
+        found = result(future, climb.check)
+        take(climb, found, state)
+        if found and not found.closed:
+            climb.climb_by_two(AFTER, lane)
+    elif state:
         climb.climb(rounds - OPENING)
-        return
-    work = partial(settle, climb.board, whole, state, limits, bound, lambda: bound.cancelled)
-    future = lane.begin(work)
-    for _ in range(rounds - OPENING):
-        if not done(future):
-            climb.climb(1)
-    found = result(future, climb.check)
-    take(climb, found, state)
-    if found and not found.closed:
-        climb.climb_by_two(AFTER, lane)
+    result(proved, climb.check)
 
 
 def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
-    """A longer week: rounds while HiGHS looks for a better start, then rounds by two."""
-    limits = climb.limits
-    rounds = limits.rounds_for(len(climb.board.terms.days))
-    work = partial(leap, climb.board, climb.candidates, limits, lambda: bound.cancelled)
-    future = lane.begin(work) if limits.leap_nodes else None
-    climb.climb(min(BESIDE, rounds))
-    if future and (columns := result(future, climb.check)) and climb.take(columns):
-        climb.closed.clear()
-    state = climb.state()
-    if future and state:
-        future = lane.begin(partial(polish, climb.board, state, limits, lambda: bound.cancelled))
-        climb.climb(MEANWHILE)
-        if (columns := result(future, climb.check)) and climb.take(columns):
-            climb.closed.clear()
-    climb.climb_by_two(rounds - BESIDE - MEANWHILE, lane)
+    """A longer week: rounds while HiGHS leaps, proves and polishes in the other lane, then rounds by two."""
+    board, limits = climb.board, climb.limits
+
+    def cancelled() -> bool:
+        return bound.cancelled
+
+    themes = lane.begin(partial(relax_themes, board, bound))
+    leaping = lane.begin(partial(leap, board, climb.candidates, limits, cancelled))
+    proved = lane.begin(lambda: prove_themes(board, themes.result(), limits, bound))
+    left = limits.rounds_for(len(board.terms.days))
+    if climb.start():
+        left -= climb.climb(min(FIRST, left))
+        climb.keep(result(leaping, climb.check))
+        left -= climb.climb(min(THEN, left))
+        if state := climb.state():
+            polishing = lane.begin(partial(polish, state, board, limits, cancelled))
+            left -= climb.climb(min(MEANWHILE, left))
+            climb.keep(result(polishing, climb.check))
+        climb.climb_by_two(left, lane)
+    result(proved, climb.check)
 
 
 def ended(climb: Climb, bound: Bound) -> str:

@@ -13,7 +13,6 @@ from setwright.solver.model.engines.highs import Relaxed
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.sheet import Sheet
 
-THEME_DAYS = 4
 CORE = 0.015
 """Columns whose reduced cost is worse than this share of the relaxation's value are left out of branching."""
 
@@ -35,31 +34,41 @@ class Bound:
                 self.tell(value)
 
 
-def prove(board: Board, week: Sheet, relaxed: Relaxed, limits: Limits, bound: Bound) -> None:
-    """Lower the bound: the relaxation's value, then branching on the week or on its themes."""
+def prove_week(week: Sheet, limits: Limits, bound: Bound) -> None:
+    """Lower the bound by branching on the week without days."""
+    found = highs.bound(
+        week,
+        limits.nodes,
+        limits.seconds,
+        lambda v: bound.lower(highs.outward(v)),
+        lambda: bound.cancelled,
+        restarts=True,
+    )
+    bound.infeasible = found.infeasible
+    bound.lower(found.bound)
+
+
+@dataclass(frozen=True)
+class Themes:
+    """The week by themes of days, and its linear relaxation."""
+
+    sheet: Sheet
+    relaxed: Relaxed
+
+
+def relax_themes(board: Board, bound: Bound) -> Themes:
+    """Lower the bound of a longer week by the relaxation over themes, each day one of them."""
+    sheet = theme_sheet(board)
+    relaxed = highs.relax(sheet)
     bound.lower(highs.outward(relaxed.value))
-    if len(board.terms.days) < THEME_DAYS:
-        found = highs.bound(
-            week,
-            limits.nodes,
-            limits.seconds,
-            lambda v: bound.lower(highs.outward(v)),
-            lambda: bound.cancelled,
-            restarts=True,
-        )
-        bound.infeasible = found.infeasible
-        bound.lower(found.bound)
-        return
-    prove_by_themes(board, limits, bound)
+    return Themes(sheet, relaxed)
 
 
-def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
+def prove_themes(board: Board, themes: Themes, limits: Limits, bound: Bound) -> None:
     """Branch on themes over the columns near the relaxation; those left out bound what they could add."""
-    whole = theme_sheet(board)
-    relaxed = highs.relax(whole)
-    bound.lower(highs.outward(relaxed.value))
     if not limits.theme_nodes:
         return
+    whole, relaxed = themes.sheet, themes.relaxed
     floor = (1.0 - CORE) * relaxed.value
     keep = frozenset(
         (whole.cells[c.cell].group, c.atoms[0])
@@ -67,11 +76,11 @@ def prove_by_themes(board: Board, limits: Limits, bound: Bound) -> None:
         if relaxed.reduced[j] > -CORE * abs(relaxed.value)
         or any(board.classes[a.cls].exercise.id in board.terms.pinned for a in c.atoms)
     )
-    core = theme_sheet(board, keep)
 
     def tell(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
+    core = theme_sheet(board, keep)
     found = highs.bound(core, limits.theme_nodes, limits.seconds, tell, lambda: bound.cancelled, proving=True)
     if math.isfinite(found.bound):
         tell(found.bound)

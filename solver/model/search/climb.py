@@ -72,6 +72,7 @@ class Climb:
         if found.broken or (self.best is not None and found.score_units <= self.best.score_units):
             return False
         self.best, self.chosen = found, columns
+        self.closed.clear()
         if self.tell:
             self.tell(found)
         return True
@@ -94,7 +95,9 @@ class Climb:
     # ---- rounds
 
     def start(self) -> bool:
-        """Fill the week day by day, then as a whole where wishes tie days together; whether a week was found."""
+        """Fill the week day by day, then as a whole where wishes tie days together; whether there is a week."""
+        if self.best is not None:
+            return True
         days = len(self.board.terms.days)
         if not self.tied():
             for day in range(days):
@@ -112,13 +115,13 @@ class Climb:
         """Whether days hang together from the start: by hard wishes, or by efficiency's even days."""
         return any(row.label or row.rule == "day-share" for row in self.sheet.rows)
 
-    def climb(self, rounds: int) -> None:
-        """Try so many neighbourhoods one after the other."""
+    def climb(self, rounds: int) -> int:
+        """Try so many neighbourhoods one after the other, and say how many."""
         for _ in range(rounds):
             self.check()
-            place = self.next()
-            before = self.chosen
+            place, before = self.next(), self.chosen
             self.note(place, self.try_days(place, self.limits.work), before)
+        return rounds
 
     def climb_by_two(self, rounds: int, lane: Lane) -> None:
         """Try so many neighbourhoods, two at a time from the same week: one here, one in the other lane."""
@@ -156,9 +159,7 @@ class Climb:
 
     def note(self, place: Neighbourhood, closed: bool, before: frozenset[int]) -> None:
         """Keep in mind what was solved to its end without a change."""
-        if self.chosen != before:
-            self.closed.clear()
-        elif closed:
+        if closed and self.chosen == before:
             self.closed.add(place)
 
     def try_days(self, place: Neighbourhood, work: float) -> bool:

@@ -7,7 +7,6 @@ from collections.abc import Callable
 from setwright.solver.model.build import day_sheet
 from setwright.solver.model.columns import Board
 from setwright.solver.model.engines import highs
-from setwright.solver.model.engines.highs import Bounded
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.search.candidates import Candidates
 from setwright.solver.model.search.climb import State
@@ -16,29 +15,38 @@ COLUMNS = 320
 """Columns that HiGHS sees: with more, its root alone takes over ten seconds."""
 
 
-def leap(board: Board, candidates: Candidates, limits: Limits, stopped: Callable[[], bool]) -> frozenset[int] | None:
-    """The columns of HiGHS's week after so many nodes; the climb's week is no start for it."""
+def leap(
+    board: Board, candidates: Candidates, limits: Limits, cancelled: Callable[[], bool]
+) -> tuple[frozenset[int], ...]:
+    """The columns of HiGHS's week over the best of all days; the climb's week is no start for it. Empty: none."""
     most = COLUMNS // len(board.terms.days)
-    kept = sorted({j for day in candidates.ranked for j in day[:most]} | candidates.must)
-    sheet = day_sheet(board, [candidates.columns[j] for j in kept])
-    found = highs.bound(sheet, limits.leap_nodes, limits.seconds, None, stopped)
-    return raised(found, kept)
+    kept = {j for day in candidates.ranked for j in day[:most]} | candidates.must
+    return sought(board, candidates, kept, None, limits, cancelled)
 
 
-def polish(board: Board, state: State, limits: Limits, stopped: Callable[[], bool]) -> frozenset[int] | None:
-    """The columns of the week that HiGHS makes of one at hand with the classes that are in it."""
+def polish(state: State, board: Board, limits: Limits, cancelled: Callable[[], bool]) -> tuple[frozenset[int], ...]:
+    """The columns of the week that HiGHS makes of one at hand with the classes that are in it. Empty: none."""
     columns = state.candidates.columns
     classes = {a.cls for j in state.chosen for a in columns[j].atoms}
     used = {j for j, column in enumerate(columns) if all(a.cls in classes for a in column.atoms)}
-    kept = sorted(used | state.candidates.must)
-    sheet = day_sheet(board, [columns[j] for j in kept])
-    start = [i for i, j in enumerate(kept) if j in state.chosen]
-    found = highs.bound(sheet, limits.leap_nodes, limits.seconds, None, stopped, start=start)
-    return raised(found, kept)
+    return sought(board, state.candidates, used | state.candidates.must, state.chosen, limits, cancelled)
 
 
-def raised(found: Bounded, kept: list[int]) -> frozenset[int] | None:
-    """The columns in use of those that HiGHS saw."""
+def sought(
+    board: Board,
+    candidates: Candidates,
+    kept: set[int],
+    start: frozenset[int] | None,
+    limits: Limits,
+    cancelled: Callable[[], bool],
+) -> tuple[frozenset[int], ...]:
+    """HiGHS's week over some candidates, from a week at hand or from none."""
+    if not limits.leap_nodes:
+        return ()
+    listed = sorted(kept)
+    sheet = day_sheet(board, [candidates.columns[j] for j in listed])
+    begun = None if start is None else [i for i, j in enumerate(listed) if j in start]
+    found = highs.bound(sheet, limits.leap_nodes, limits.seconds, None, cancelled, start=begun)
     if found.amounts is None:
-        return None
-    return frozenset(j for j, amount in zip(kept, found.amounts, strict=True) if amount > 0.5)
+        return ()
+    return (frozenset(j for j, amount in zip(listed, found.amounts, strict=True) if amount > 0.5),)
