@@ -186,14 +186,23 @@ def bound(
         amounts[sorted(start)] = 1.0
         highs.setSolution(count, np.arange(count, dtype=np.int32), amounts)
 
+    faults: list[BaseException] = []
+
     def heard(event: Any) -> None:
-        if tell is not None:
-            tell(event.data_out.mip_dual_bound)
-        if cancelled():
+        try:
+            if tell is not None:
+                tell(event.data_out.mip_dual_bound)
+            if cancelled():
+                event.interrupt()
+        except BaseException as fault:
+            # HiGHS would end without a word, its figures half made.
+            faults.append(fault)
             event.interrupt()
 
     highs.cbMipInterrupt += heard
     ran = highs.run()
+    if faults:
+        raise faults[0]
     info, status = highs.getInfo(), highs.getModelStatus()
     kinds = highspy.HighsModelStatus
     found = info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible

@@ -141,12 +141,14 @@ def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
     left = limits.rounds_for(len(board.terms.days))
     if climb.start():
         left -= climb.climb(min(FIRST, left))
-        climb.keep(result(leaping, climb.check))
+        leapt_to = result(leaping, climb.check)
+        climb.keep(leapt_to)
         left -= climb.climb(min(THEN, left))
         if state := climb.state():
             polishing = lane.begin(partial(polish, state, board, limits, cancelled))
             left -= climb.climb(min(MEANWHILE, left))
-            climb.keep(result(polishing, climb.check))
+            polished = result(polishing, climb.check)
+            climb.keep(polished)
         climb.climb_by_two(left, lane)
     result(proved, climb.check)
 

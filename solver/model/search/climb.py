@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import partial
 
@@ -183,9 +183,9 @@ class Climb:
         seen: list[frozenset[int]] = []
         return program.solve(work, max(0.1, self.until - time.monotonic()), seen.append), seen
 
-    def keep(self, seen: Sequence[frozenset[int]]) -> None:
+    def keep(self, seen: Iterable[frozenset[int]]) -> None:
         """Keep the best of some weeks that the audit passes."""
-        for columns in reversed(seen):
+        for columns in reversed(tuple(seen)):
             if self.take(columns):
                 break
 
