@@ -191,7 +191,7 @@ def searched(
     outcome = search(board, limits, watch, stopped, side_by_side)
     if outcome.best is not None:
         return deliver(understood, terms, outcome, limits), outcome
-    conflicts = conflict_of(board) if outcome.ended_by not in ("stopped", "time limit") else ()
+    conflicts = conflict_of(board, limits.seconds) if outcome.ended_by not in ("stopped", "time limit") else ()
     if conflicts:
         return Clash(understood, terms, conflicts), outcome
     return OutOfTime(understood, terms, outcome.ended_by, limits), outcome

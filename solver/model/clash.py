@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from setwright.solver.model.build import all_day_columns, day_sheet
@@ -11,7 +12,6 @@ from setwright.solver.model.engines.cpsat import Program
 from setwright.solver.model.sheet import Sheet
 
 WORK = 8.0
-SECONDS = 60.0
 PLAIN = ("day-minutes", "muscle-day-cap")
 """Rules that need no explaining: named rather than others where either would do."""
 Part = tuple[str, str]
@@ -26,19 +26,22 @@ class Conflict:
     words: str
 
 
-def conflict_of(board: Board) -> tuple[Conflict, ...]:
-    """The smallest clash of a brief (leaving any member out makes its others possible), or nothing if none is shown."""
-    sheet = possible_sheet(board)
-    return tuple(Conflict(rule, words) for rule, words in clash_of(sheet, parts_of(sheet)))
+def conflict_of(board: Board, seconds: float = math.inf) -> tuple[Conflict, ...]:
+    """The smallest clash of a brief (leaving any member out makes its others possible), or nothing if none is shown.
+
+    `seconds` is a net for each look at whether some parts are possible.
+    """
+    look = Look(possible_sheet(board), seconds)
+    return tuple(Conflict(rule, words) for rule, words in clash_of(look, parts_of(look.sheet)))
 
 
-def conflicts_of(board: Board, most: int = 3) -> tuple[tuple[Conflict, ...], ...]:
+def conflicts_of(board: Board, most: int = 3, seconds: float = math.inf) -> tuple[tuple[Conflict, ...], ...]:
     """Clashes that share no member, the first as `conflict_of` has it: each must be freed before there is a week."""
-    sheet = possible_sheet(board)
-    parts = parts_of(sheet)
+    look = Look(possible_sheet(board), seconds)
+    parts = parts_of(look.sheet)
     found: list[tuple[Conflict, ...]] = []
     while len(found) < most:
-        clash = clash_of(sheet, parts)
+        clash = clash_of(look, parts)
         if not clash:
             break
         found.append(tuple(Conflict(rule, words) for rule, words in clash))
@@ -75,36 +78,53 @@ def parts_of(sheet: Sheet) -> list[Part]:
     return sorted(parts, key=lambda part: (not part[1], part[0] not in PLAIN, part))
 
 
-def clash_of(sheet: Sheet, parts: list[Part]) -> list[Part]:
+@dataclass(frozen=True)
+class Look:
+    """A sheet of which parts are tried, and the net of seconds for each trial."""
+
+    sheet: Sheet
+    seconds: float
+
+    def impossible(self, parts: Iterable[Part], presolve: bool = True) -> bool:
+        """Whether no week meets these parts."""
+        return self.program(parts).solve(WORK, self.seconds, presolve=presolve).status == "INFEASIBLE"
+
+    def core(self, parts: Iterable[Part]) -> frozenset[Part] | None:
+        """Some of these parts that cannot all be met, found in one go; None where none were shown."""
+        return self.program(parts, assumed=True).core(WORK, self.seconds)
+
+    def program(self, parts: Iterable[Part], assumed: bool = False) -> Program:
+        kept = frozenset(parts)
+        return Program(self.sheet, skip=lambda *part: part not in kept, bare=True, assumed=assumed)
+
+
+def clash_of(look: Look, parts: list[Part]) -> list[Part]:
     """The smallest clash among some parts, in their order; proved by a second look without presolve."""
-    if not impossible(sheet, frozenset(parts), True):
+    told = [part for part in parts if part[1] or part[0] in PLAIN]
+    if look.impossible(told):
+        parts = told
+    elif not look.impossible(parts):
         return []
-    found = halved(sheet, [], False, parts)
-    if not impossible(sheet, frozenset(found), False):
+    core = look.core(parts)
+    if core and look.impossible(core):
+        parts = [part for part in parts if part in core]
+    found = halved(look, [], False, parts)
+    if not look.impossible(found, presolve=False):
         return []
     return [part for part in parts if part in found]
 
 
-def halved(sheet: Sheet, held: list[Part], changed: bool, parts: list[Part]) -> list[Part]:
+def halved(look: Look, held: list[Part], changed: bool, parts: list[Part]) -> list[Part]:
     """The parts that clash with those held, none of them to spare, earlier ones rather than later.
 
     Divide and conquer after Junker, QUICKXPLAIN (AAAI 2004): the halves are searched in turn, each held to the other's
     result.
     """
-    if changed and impossible(sheet, frozenset(held), True):
+    if changed and look.impossible(held):
         return []
     if len(parts) == 1:
         return parts
     first, second = parts[: len(parts) // 2], parts[len(parts) // 2 :]
-    late = halved(sheet, held + first, True, second)
-    early = halved(sheet, held + late, bool(late), first)
+    late = halved(look, held + first, True, second)
+    early = halved(look, held + late, bool(late), first)
     return early + late
-
-
-def impossible(sheet: Sheet, parts: frozenset[Part], presolve: bool) -> bool:
-    """Whether no week meets these parts."""
-    return infeasible(sheet, lambda rule, words: (rule, words) not in parts, presolve)
-
-
-def infeasible(sheet: Sheet, skip: Callable[[str, str], bool], presolve: bool) -> bool:
-    return Program(sheet, skip=skip).solve(WORK, SECONDS, presolve=presolve).status == "INFEASIBLE"

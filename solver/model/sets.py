@@ -3,17 +3,24 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
+from setwright.catalogue.entries import Exercise
 from setwright.solver.model.sheet import Expression, Sheet
 
 
 def sets_of(sheet: Sheet, muscle: str, cell: int | None = None) -> Expression:
     """A muscle's fractional credited sets."""
-    return sheet.total(lambda e, o: sum(part for m, part in e.contributions if m == muscle) * o.credited, cell)
+    return sheet.product(share_of(muscle), lambda o: o.credited, cell)
+
+
+def share_of(muscle: str) -> Callable[[Exercise], int]:
+    """What part of a set of an exercise counts for a muscle, in hundredths."""
+    return lambda e: sum(part for m, part in e.contributions if m == muscle)
 
 
 def direct_sets_of(sheet: Sheet, muscle: str, cell: int | None = None) -> Expression:
-    return sheet.total(lambda e, o: 100 * o.credited if muscle in e.direct else 0, cell)
+    return sheet.product(lambda e: 100 if muscle in e.direct else 0, lambda o: o.credited, cell)
 
 
 def grain_of(terms: Expression, limit: int) -> int:

@@ -5,9 +5,10 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import partial
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.model.columns import Atom, Board, Cell, Column
+from setwright.solver.model.columns import Board, Cell, Column
 from setwright.solver.reckoning.options import Option
 from setwright.solver.reckoning.terms import DayTerms, Terms
 
@@ -54,8 +55,8 @@ class Sheet:
         self.rows: list[Row] = []
         self.curves: list[Curve] = []
         self.by_cell: list[list[int]] = [[] for _ in cells]
-        self.using: list[dict[Atom, list[int]]] = [{} for _ in cells]
-        """For each cell, the columns that hold an atom: many pairs share few atoms."""
+        self.using: list[dict[int, dict[Option, list[int]]]] = [{} for _ in cells]
+        """For each cell and class, the columns that hold it done some way: many columns share few of them."""
         self.closed: dict[str, dict[int, int]] = {}
         """Rule -> the columns it closed because the brief makes it hard, with the bound each had before."""
         freed = self.terms.off("exercise-days")
@@ -66,7 +67,7 @@ class Sheet:
             self.variable(min(len(cell.days), copies))
             self.by_cell[column.cell].append(j)
             for atom in column.atoms:
-                self.using[column.cell].setdefault(atom, []).append(j)
+                self.using[column.cell].setdefault(atom.cls, {}).setdefault(atom.option, []).append(j)
         self.days_in: list[Expression | None] = [None for _ in cells]
         self.on_day: dict[tuple[str, int], Expression] = {}
         self.regions: dict[tuple[str, int], Expression] = {}
@@ -107,23 +108,39 @@ class Sheet:
 
     def total(self, weigh: Weigh, cell: int | None = None) -> Expression:
         """The sum of what each atom weighs, over one cell or all."""
+        return self.summed(lambda e: partial(weigh, e), cell)
+
+    def product(
+        self, share: Callable[[Exercise], int], amount: Callable[[Option], int], cell: int | None = None
+    ) -> Expression:
+        """The sum of each exercise's share times the amount of the way it is done."""
+
+        def weigh(exercise: Exercise) -> Callable[[Option], int] | None:
+            part = share(exercise)
+            return (lambda option: part * amount(option)) if part else None
+
+        return self.summed(weigh, cell)
+
+    def count(self, wanted: Callable[[Exercise], bool], cell: int | None = None) -> Expression:
+        """How many exercises of a kind stand in a cell or the week."""
+        return self.product(lambda e: 1 if wanted(e) else 0, lambda o: 1, cell)
+
+    def summed(self, weigh: Callable[[Exercise], Callable[[Option], int] | None], cell: int | None) -> Expression:
+        """The sum of what `weigh` says of each exercise's ways; None leaves an exercise out."""
         found: Expression = {}
         for here in self.using if cell is None else (self.using[cell],):
-            for atom, columns in here.items():
-                amount = weigh(self.exercise(atom.cls), atom.option)
-                if amount:
-                    for j in columns:
-                        found[j] = found.get(j, 0) + amount
+            for cls, ways in here.items():
+                amount = weigh(self.exercise(cls))
+                for option, columns in ways.items():
+                    value = amount(option) if amount else 0
+                    for j in columns if value else ():
+                        found[j] = found.get(j, 0) + value
         return {j: found[j] for j in sorted(found) if found[j]}
 
     def uses(self, cls: int) -> Expression:
         """How often a class stands in the week."""
-        found = {j: 1 for here in self.using for atom, columns in here.items() if atom.cls == cls for j in columns}
-        return dict(sorted(found.items()))
-
-    def count(self, wanted: Callable[[Exercise], bool], cell: int | None = None) -> Expression:
-        """How many exercises of a kind stand in a cell or the week."""
-        return self.total(lambda e, o: 1 if wanted(e) else 0, cell)
+        found = (j for here in self.using for columns in here.get(cls, {}).values() for j in columns)
+        return dict.fromkeys(sorted(found), 1)
 
     def size(self, cell: int) -> tuple[Expression, int]:
         """The number of days in a cell: a variable's expression, or a constant."""

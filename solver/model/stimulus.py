@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from functools import lru_cache
 
+from setwright.solver.model.sets import share_of
 from setwright.solver.model.sheet import Curve, Sheet
 from setwright.solver.reckoning.curves import Curves
 from setwright.solver.reckoning.rule import UNITS
@@ -24,10 +25,7 @@ def post_stimulus(sheet: Sheet) -> None:
             continue
         cells = []
         for cell in sheet.cells:
-            found = sheet.total(
-                lambda e, o, m=muscle.id: sum(p for n, p in e.contributions if n == m) * o.effective,  # type: ignore[misc]
-                cell.index,
-            )
+            found = sheet.product(share_of(muscle.id), lambda o: o.effective, cell.index)
             if found:
                 cells.append((cell.index, tuple(sorted(found.items()))))
         if cells:

@@ -9,7 +9,6 @@ from setwright.solver.brief.schema import Brief
 from setwright.solver.model.first import first_week
 from setwright.solver.plan import Clash
 from setwright.solver.reckoning.audit import Audit
-from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.uses.arithmetic import arithmetic
 from setwright.solver.uses.fewer_sets import asked, lowered, set_mends
 from setwright.solver.uses.mend import Case, Mend
@@ -93,7 +92,7 @@ def pin_and_time(case: Case) -> Iterator[Mend]:
         if brief is None:
             continue
         name = case.catalogue.exercises[pin.exercise].name.lower()
-        for mend in longer(Case(resolve(brief, case.catalogue), case.conflicts)):
+        for mend in longer(case.after(brief)):
             yield Mend("pin", f"drop the pin on {name}, and {mend.words}", mend.brief, mend.minutes)
 
 
@@ -102,7 +101,7 @@ def time_and_sets(case: Case) -> Iterator[Mend]:
     for base in more_times(case):
         if case.possible(base.brief):
             continue
-        rest = Case(resolve(base.brief, case.catalogue), case.conflicts)
+        rest = case.after(base.brief)
         for mend in lowered(rest, tuple(asked(rest, "at_least"))):
             words = f"{base.words}, and {mend.words}"
             yield Mend("sets", words, mend.brief, base.minutes, mend.sets)
@@ -119,7 +118,7 @@ def distinct(found: Iterator[Mend]) -> Iterator[Mend]:
 
 def solved(case: Case, mend: Mend) -> Concession | None:
     """The mend with a week of its brief, or None where none was found."""
-    week = first_week(case.board(mend.brief))
+    week = first_week(case.board(mend.brief), case.looked(mend.brief).week)
     if week is None or week.broken:
         return None
     return Concession(mend.kind, mend.words, mend.brief, mend.minutes, mend.sets, week)

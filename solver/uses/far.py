@@ -37,7 +37,7 @@ def far_from_best(found: Audit, limits: Limits, stopped: Callable[[], bool] = la
     board = board_of(found.view.terms)
     outcome = search(board, limits, None, stopped)
     if outcome.best is None:
-        return unsolved(board, outcome.ended_by)
+        return unsolved(board, outcome.ended_by, limits)
     best = outcome.best
     near = settle_near(outcome.climb, found.view.week, SHARE, limits)
     way = best.score_units - found.score_units

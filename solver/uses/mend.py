@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
@@ -12,7 +12,7 @@ from setwright.solver.brief.schema import Brief
 from setwright.solver.brief.understand import raw_of, understand
 from setwright.solver.model.clash import Conflict
 from setwright.solver.model.columns import Board, board_of
-from setwright.solver.model.first import possible
+from setwright.solver.model.first import Possible, possible
 from setwright.solver.reckoning.resolve import resolve
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.terms import Terms
@@ -35,6 +35,8 @@ class Case:
 
     terms: Terms
     conflicts: tuple[Conflict, ...]
+    seen: dict[str, Possible] = field(default_factory=dict, repr=False, compare=False)
+    """What was found of each changed brief, for whoever asks again."""
 
     @property
     def brief(self) -> Brief:
@@ -65,7 +67,18 @@ class Case:
 
     def possible(self, brief: Brief | None) -> bool:
         """Whether a brief has a week, by solving it."""
-        return brief is not None and bool(possible(self.board(brief)))
+        return brief is not None and bool(self.looked(brief).able)
+
+    def looked(self, brief: Brief) -> Possible:
+        """What was found of a brief, by solving it once."""
+        words = brief.model_dump_json()
+        if words not in self.seen:
+            self.seen[words] = possible(self.board(brief))
+        return self.seen[words]
+
+    def after(self, brief: Brief) -> Case:
+        """The same clash with another brief to change further."""
+        return replace(self, terms=resolve(brief, self.catalogue))
 
 
 def least(make: Callable[[int], Brief | None], most: int, able: Callable[[Brief | None], bool]) -> int | None:

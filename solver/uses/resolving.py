@@ -69,14 +69,14 @@ def resolved(
     if any(seeded):
         climb_on(climb, limits)
     if climb.best is None:
-        return unsolved(board, outcome.ended_by)
+        return unsolved(board, outcome.ended_by, limits)
     bound = max(outcome.bound, float(climb.best.score_units))
     return Resolved(nearest(climb, terms, limits, previous, seeds), bound, outcome.ended_by)
 
 
-def unsolved(board: Board, ended_by: str) -> Unsolved:
+def unsolved(board: Board, ended_by: str, limits: Limits) -> Unsolved:
     """What stands in the way of any week; a search that was stopped or ran out names nothing."""
-    conflicts = () if ended_by in ("stopped", "time limit") else conflict_of(board)
+    conflicts = () if ended_by in ("stopped", "time limit") else conflict_of(board, limits.seconds)
     return Unsolved(board.terms, conflicts, ended_by)
 
 

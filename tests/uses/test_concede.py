@@ -61,7 +61,7 @@ def with_words(name: str, pattern: str) -> Concession:
 
 def able(name: str, **changes: object) -> bool | None:
     raw = {**IMPOSSIBLE[name], **changes}
-    return possible(board_of(resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE)))
+    return possible(board_of(resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE))).able
 
 
 def test_a_minute_less_is_too_little() -> None:

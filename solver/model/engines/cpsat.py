@@ -49,8 +49,12 @@ class Program:
         fixed: Mapping[int, int] | None = None,
         only: frozenset[int] | None = None,
         skip: Callable[[str, str], bool] | None = None,
+        bare: bool = False,
+        assumed: bool = False,
     ) -> None:
+        """`skip` leaves rows out by rule and label, `bare` the objective; `assumed` lets `core` name rows."""
         self.sheet = sheet
+        self.assumed = assumed
         self.fixed = dict(fixed or {})
         self.model = cp_model.CpModel()
         count = len(sheet.columns)
@@ -61,10 +65,12 @@ class Program:
             high = max(sheet.high[j], sheet.low[j])
             self.variables[j] = self.model.new_int_var(sheet.low[j], high, "")
         self.literals: dict[tuple[str, str], Any] = {}
+        """(rule, label) -> the literal that holds its rows, where rows are assumed."""
         for row in sheet.rows:
             if skip is None or not skip(row.rule, row.label):
-                self._row(row.index, row.coefficient, row.low, row.high)
-        self.worth = self._objective()
+                self._row(row.index, row.coefficient, row.low, row.high, (row.rule, row.label))
+        self.constant = 0
+        self.worth = 0 if bare else self._objective()
 
     def _split(self, index: Any, coefficient: Any) -> tuple[list[Any], list[int], int]:
         """The open variables of an expression, their coefficients, and the constant of the fixed ones."""
@@ -77,15 +83,22 @@ class Program:
                 constant += v * self.fixed[j]
         return variables, values, constant
 
-    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None) -> None:
+    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None, part: tuple[str, str]) -> None:
         variables, values, constant = self._split(index, coefficient)
         if not variables:
             if (low is not None and constant < low) or (high is not None and constant > high):
-                self.model.add_bool_or([])
+                self._held(self.model.add_bool_or([]), part)
             return
         least = cp_model.INT_MIN if low is None else low - constant
         most = cp_model.INT_MAX if high is None else high - constant
-        self.model.add_linear_constraint(sums(variables, values), least, most)
+        self._held(self.model.add_linear_constraint(sums(variables, values), least, most), part)
+
+    def _held(self, constraint: Any, part: tuple[str, str]) -> None:
+        """Where rows are assumed, hold a constraint only as long as its part's literal is true."""
+        if self.assumed:
+            if part not in self.literals:
+                self.literals[part] = self.model.new_bool_var("")
+            constraint.only_enforce_if(self.literals[part])
 
     def _objective(self) -> Any:
         variables, values, constant = [], [], 0
@@ -182,15 +195,8 @@ class Program:
         presolve: bool = True,
     ) -> Found:
         """Run for so much deterministic work; `seconds` is a net, `heard` gets each better week."""
-        solver = cp_model.CpSolver()
-        parameters = solver.parameters
-        parameters.num_workers = WORKERS
-        parameters.random_seed = SEED
-        parameters.linearization_level = 2
-        parameters.max_deterministic_time = work
-        parameters.max_time_in_seconds = seconds
-        parameters.cp_model_presolve = presolve
-        parameters.catch_sigint_signal = False
+        solver = solver_of(work, seconds)
+        solver.parameters.cp_model_presolve = presolve
         status = solver.solve(self.model, _Heard(self, heard) if heard else None)
         name = str(solver.status_name(status))
         known = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
@@ -198,11 +204,33 @@ class Program:
         value = solver.objective_value + self.constant if known else -math.inf
         return Found(columns, value, solver.best_objective_bound + self.constant, name)
 
+    def core(self, work: float, seconds: float) -> frozenset[tuple[str, str]] | None:
+        """Parts of an assumed program that cannot all hold, not always the fewest; None where none were shown."""
+        self.model.add_assumptions(list(self.literals.values()))
+        solver = solver_of(work, seconds)
+        if solver.solve(self.model) != cp_model.INFEASIBLE:
+            return None
+        blamed = set(solver.sufficient_assumptions_for_infeasibility())
+        return frozenset(part for part, literal in self.literals.items() if literal.index in blamed)
+
     def chosen(self, value: Callable[[Any], int]) -> frozenset[int]:
         """The columns in use, fixed ones included."""
         count = len(self.sheet.columns)
         mine = {j for j, v in self.variables.items() if j < count and value(v)}
         return frozenset(mine | {j for j, v in self.fixed.items() if j < count and v})
+
+
+def solver_of(work: float, seconds: float) -> cp_model.CpSolver:
+    """A solver of one worker and one seed that ends by its work; `seconds` is a net."""
+    solver = cp_model.CpSolver()
+    parameters = solver.parameters
+    parameters.num_workers = WORKERS
+    parameters.random_seed = SEED
+    parameters.linearization_level = 2
+    parameters.max_deterministic_time = work
+    parameters.max_time_in_seconds = seconds
+    parameters.catch_sigint_signal = False
+    return solver
 
 
 class _Heard(cp_model.CpSolverSolutionCallback):

@@ -17,6 +17,7 @@ from setwright.solver.model.search.candidates import candidates_by_day, candidat
 from setwright.solver.model.search.climb import Climb, Stopped
 from setwright.solver.model.search.lane import Lane, result
 from setwright.solver.model.search.leap import leap, polish
+from setwright.solver.model.search.opening import started
 from setwright.solver.model.search.settle import Daily, daily, done, settle, take
 from setwright.solver.model.search.warm import opened_with
 from setwright.solver.model.sheet import Sheet
@@ -111,8 +112,9 @@ def settled(whole: Daily, week: Sheet, climb: Climb, bound: Bound, lane: Lane) -
     proved = lane.begin(partial(prove_week, week, limits, bound))
     bound.lower(highs.outward(whole.relaxed.value))
     rounds = limits.rounds_for(len(climb.board.terms.days))
-    if climb.start():
-        climb.climb(min(OPENING, rounds))
+    if not started(climb):
+        return
+    climb.climb(min(OPENING, rounds))
     state = climb.state()
     if limits.settle_nodes and state:
         future = lane.begin(partial(settle, climb.board, whole, state, limits, bound, lambda: bound.cancelled))
@@ -123,7 +125,7 @@ def settled(whole: Daily, week: Sheet, climb: Climb, bound: Bound, lane: Lane) -
         take(climb, found, state)
         if found and not found.closed:
             climb.climb_by_two(AFTER, lane)
-    elif state:
+    else:
         climb.climb(rounds - OPENING)
     result(proved, climb.check)
 
@@ -138,18 +140,19 @@ def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
     themes = lane.begin(partial(relax_themes, board, bound))
     leaping = lane.begin(partial(leap, board, climb.candidates, limits, cancelled))
     proved = lane.begin(lambda: prove_themes(board, themes.result(), limits, bound))
+    if not started(climb):
+        return
     left = limits.rounds_for(len(board.terms.days))
-    if climb.start():
-        left -= climb.climb(min(FIRST, left))
-        leapt_to = result(leaping, climb.check)
-        climb.keep(leapt_to)
-        left -= climb.climb(min(THEN, left))
-        if state := climb.state():
-            polishing = lane.begin(partial(polish, state, board, limits, cancelled))
-            left -= climb.climb(min(MEANWHILE, left))
-            polished = result(polishing, climb.check)
-            climb.keep(polished)
-        climb.climb_by_two(left, lane)
+    left -= climb.climb(min(FIRST, left))
+    leapt_to = result(leaping, climb.check)
+    climb.keep(leapt_to)
+    left -= climb.climb(min(THEN, left))
+    if state := climb.state():
+        polishing = lane.begin(partial(polish, state, board, limits, cancelled))
+        left -= climb.climb(min(MEANWHILE, left))
+        polished = result(polishing, climb.check)
+        climb.keep(polished)
+    climb.climb_by_two(left, lane)
     result(proved, climb.check)
 
 

@@ -94,22 +94,27 @@ class Climb:
 
     # ---- rounds
 
-    def start(self) -> bool:
-        """Fill the week day by day, then as a whole where wishes tie days together; whether there is a week."""
-        if self.best is not None:
-            return True
+    def start(self) -> None:
+        """Fill the week day by day, or as a whole where wishes tie days together."""
         days = len(self.board.terms.days)
-        if not self.tied():
+        tied = self.tied()
+        if not tied:
             for day in range(days):
                 self.try_days(Neighbourhood((day,), 2 * self.limits.columns), FIRST_WORK)
-        if self.best is None:
-            whole = Neighbourhood(tuple(range(days)), max(40, 240 // days))
-            for work in (2 * FIRST_WORK, 8 * FIRST_WORK, 16 * FIRST_WORK):
-                self.try_days(whole, work)
-                if self.best is not None:
-                    break
-                whole = Neighbourhood(whole.days, 4 * whole.columns)
+        if tied or self.best is None:
+            self.try_days(self.whole(1), 2 * FIRST_WORK)
+
+    def start_wider(self) -> bool:
+        """Fill the week as a whole with more work and more columns; whether there is a week."""
+        for times in (4, 16):
+            if self.best is None:
+                self.try_days(self.whole(times), 2 * times * FIRST_WORK)
         return self.best is not None
+
+    def whole(self, times: int) -> Neighbourhood:
+        """All days at once, so many times the usual columns open on them."""
+        days = len(self.board.terms.days)
+        return Neighbourhood(tuple(range(days)), times * max(40, 240 // days))
 
     def tied(self) -> bool:
         """Whether days hang together from the start: by hard wishes, or by efficiency's even days."""
