@@ -218,7 +218,7 @@ def checked(found: Audit, bound: float) -> None:
 
 def shortest(solved: Solved, outcome: Outcome, limits: Limits) -> Solved:
     """Efficiency's second step: the fewest minutes that keep the share of the stimulus."""
-    found = shorten(outcome.climb, solved.terms, limits)
+    found = shorten(outcome.climb, limits)
     checked(found.audit, float(solved.bound_units))
     return replace(solved, audit=found.audit, shortened=found)
 

@@ -232,6 +232,7 @@ def shortened(solved: Solved) -> dict[str, Any] | None:
         "floor": rounded(points(found.floor)),
         "keep_share": solved.terms.keep_share,
         "seconds": found.seconds,
+        "least_seconds": found.least_seconds,
     }
 
 

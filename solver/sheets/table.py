@@ -209,6 +209,20 @@ def worth(solved: Solved, width: int) -> list[str]:
 
 
 def proven(solved: Solved) -> str:
+    """The score, how far from the best possible it can be at most, and how few minutes a week can be."""
+    return f"{proven_score(solved)}{proven_minutes(solved)}"
+
+
+def proven_minutes(solved: Solved) -> str:
+    """Where minutes were cut, what no week that keeps the score takes less than; nothing where it is not known."""
+    cut = solved.shortened
+    if cut is None or not cut.least_seconds:
+        return ""
+    share = max(100 * cut.gap_share, ENDING_GAP)
+    return f" No week that keeps it takes under {cut.least_seconds / 60:.1f} min, {share:.2f} % less than this one."
+
+
+def proven_score(solved: Solved) -> str:
     """The score, and how far from the best possible it can be at most."""
     cut = solved.shortened
     score = cut.best_score if cut else solved.score

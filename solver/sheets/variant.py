@@ -157,7 +157,8 @@ def solved_of(week: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solv
         bound_units=round(UNITS * (UNPROVEN if week["bound"] is None else week["bound"])),
         ended_by=week["ended_by"],
         limits=replace(SEARCHES[DEFAULT], name=week["made_by"]["limits"]["search"]),
-        shortened=cut and Shortened(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"]),
+        shortened=cut
+        and Shortened(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"], cut["least_seconds"]),
         pairs_would_add=week["pairs_would_add"],
     )
 

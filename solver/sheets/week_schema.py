@@ -82,7 +82,7 @@ ALTERNATIVE = thing(
     muscles=many(MUSCLE),
 )
 """Stands in a week's document only where alternatives were asked for."""
-SHORTENED = thing(best_score=NUMBER, floor=NUMBER, keep_share=NUMBER, seconds=SECONDS)
+SHORTENED = thing(best_score=NUMBER, floor=NUMBER, keep_share=NUMBER, seconds=SECONDS, least_seconds=SECONDS)
 
 
 def week_schema() -> dict[str, Any]:

@@ -89,7 +89,7 @@ def climb_on(climb: Climb, limits: Limits) -> None:
 def nearest(climb: Climb, terms: Terms, limits: Limits, previous: Week, seeds: tuple[Week, ...]) -> Audit:
     """The climb's best week with as few changes as its score allows; in efficiency the shortest one."""
     if terms.goal == "efficiency":
-        return shorten(climb, terms, limits).audit
+        return shorten(climb, limits).audit
     near = settle_near(climb, previous, 0.0, limits).audit
     found = [near, *(a for seed in seeds if not (a := audit(terms, seed)).broken)]
     return max(found, key=lambda a: a.score_units)

@@ -123,6 +123,6 @@ def test_no_room_in_the_score_gives_no_worse_week() -> None:
 
 def test_efficiency_stays_within_the_seconds_of_the_first() -> None:
     found = outcome("efficiency")
-    first = shorten(found.climb, found.climb.board.terms, CHEAP).audit
+    first = shorten(found.climb, CHEAP).audit
     for other in weeks_apart(found.climb, first, 1, 0.1, CHEAP, no_longer=True):
         assert seconds(other.audit) <= seconds(first) and not other.audit.broken

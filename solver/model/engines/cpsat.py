@@ -173,14 +173,6 @@ class Program:
     def maximise(self) -> None:
         self.model.maximize(self.worth)
 
-    def minimise_half_seconds(self, floor: int) -> None:
-        """Seek the shortest sessions whose score is no less than `floor` score units."""
-        terms: dict[int, int] = {}
-        for cell, seconds in enumerate(self.sheet.work):
-            given = self.sheet.given[cell]
-            terms |= dict(seconds) | ({given: -2} if given is not None else {})
-        self.minimise(terms, floor)
-
     def minimise(self, terms: Mapping[int, int], floor: int) -> None:
         """Seek the least of an expression over weeks whose score is no less than `floor` score units."""
         self.model.add(self.worth >= floor - self.constant)

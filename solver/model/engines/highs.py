@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Collection
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Mapping
+from dataclasses import dataclass, replace
 from typing import Any
 
 import highspy
@@ -173,7 +173,40 @@ def bound(
     `proving` looks for no solution, only for the bound: half the time or less. `restarts` lets HiGHS begin its root
     anew, which pays only where the bound is all but closed there. `start` are the columns of a solution at hand.
     """
-    highs = solver(Matrix(sheet), relaxed=False)
+    return branched(Matrix(sheet), nodes, seconds, tell, cancelled, proving, restarts, start)
+
+
+def least(
+    sheet: Sheet,
+    amounts: Mapping[int, int],
+    floor: float,
+    nodes: int,
+    seconds: float,
+    cancelled: Callable[[], bool] = lambda: False,
+) -> Bounded:
+    """What a sum cannot fall below in weeks of at least `floor` score units: `bound` and `value` are minus the sum."""
+    matrix = Matrix(sheet)
+    score = {j: cost for j, cost in enumerate(matrix.cost) if cost}
+    matrix.rows.append((score, floor - ROUNDING - SAFETY * abs(floor), highspy.kHighsInf))
+    matrix.cost = [-float(amounts.get(j, 0)) for j in range(len(matrix.cost))]
+    found = branched(matrix, nodes, seconds, None, cancelled)
+    # What the audit may round is in the floor already.
+    return replace(found, bound=found.bound - ROUNDING)
+
+
+def branched(
+    matrix: Matrix,
+    nodes: int,
+    seconds: float,
+    tell: Callable[[float], None] | None,
+    cancelled: Callable[[], bool],
+    proving: bool = False,
+    restarts: bool = False,
+    start: Collection[int] | None = None,
+) -> Bounded:
+    """How branching on a matrix ended."""
+    count = len(matrix.sheet.columns)
+    highs = solver(matrix, relaxed=False)
     highs.setOptionValue("mip_max_nodes", nodes)
     highs.setOptionValue("mip_rel_gap", 1e-5)
     highs.setOptionValue("time_limit", float(seconds))
@@ -181,7 +214,6 @@ def bound(
     for heuristic in HEURISTICS if proving else ():
         highs.setOptionValue(f"mip_heuristic_run_{heuristic}", False)
     if start is not None:
-        count = len(sheet.columns)
         amounts = np.zeros(count)
         amounts[sorted(start)] = 1.0
         highs.setSolution(count, np.arange(count, dtype=np.int32), amounts)
@@ -206,7 +238,6 @@ def bound(
     info, status = highs.getInfo(), highs.getModelStatus()
     kinds = highspy.HighsModelStatus
     found = info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible
-    count = len(sheet.columns)
     trusted = ran != highspy.HighsStatus.kError and status in TRUSTED
     return Bounded(
         bound=outward(info.mip_dual_bound) if trusted else math.inf,
