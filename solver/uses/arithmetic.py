@@ -45,9 +45,11 @@ def times(terms: Terms) -> Iterator[str]:
     if pace and whole / pace > have:
         each = {f"{low:g}" for low in asked.values()}
         said = f"{len(asked)} x {each.pop()} = {whole:g}" if len(each) == 1 and len(asked) > 1 else f"{whole:g}"
-        took = f"{option.credited / 100 * sets_each(exercise_named(terms, name), asked):g} sets"
+        worth = option.credited / 100 * sets_each(exercise_named(terms, name), asked)
+        counted = "" if worth == option.sets else f", which count as {worth:g} of those asked"
+        took = f"{some_sets(option.sets)} in {option.half_seconds / 120:.1f} min{counted}"
         yield (
-            f"{said} sets asked; the quickest way ({name.lower()}, {took} in {option.half_seconds / 120:.1f} min) "
+            f"{said} sets asked; the quickest way ({name.lower()}, {took}) "
             f"takes {whole / pace:.0f} min for them; after the warm-ups the week has {have:.0f}."
         )
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import subprocess
 from collections.abc import Callable
 from pathlib import Path
 
@@ -82,7 +83,7 @@ def test_the_faults_of_every_brief_are_told_at_once(run: Run) -> None:
 
 
 def test_a_curve_is_drawn_and_told(run: Run, tmp_path: Path) -> None:
-    """The one test here that searches: two rows, with the table on stdout and the drawing in the file."""
+    """Two rows, searched, with the table on stdout and the drawing in the file."""
     file = tmp_path / "curve.svg"
     result = run("curve", TINY, "--minutes", "15:25:10", "-o", str(file))
     assert result.exit_code == 0
@@ -99,3 +100,16 @@ def test_a_comparison_goes_on_where_one_brief_clashes(run: Run) -> None:
     first, second = document["cases"]
     assert first["week"] is None and "vertical-pull" in first["no_week"]
     assert second["week"]["schema"] == "setwright.week/1"
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize(
+    "asked_for", [("compare", "--goals", "growth,balanced", "--search", "quick"), ("curve", "--minutes", "15:20:5")]
+)
+def test_the_same_brief_gives_the_same_bytes_under_any_hash_seed(
+    asked_for: tuple[str, ...], program: Callable[..., subprocess.CompletedProcess[str]]
+) -> None:
+    name, *more = asked_for
+    done = [program("-m", "setwright", name, TINY, *more, "--json", PYTHONHASHSEED=seed) for seed in "12"]
+    assert [d.returncode for d in done] == [0, 0]
+    assert done[0].stdout == done[1].stdout and "schema" in done[0].stdout

@@ -102,7 +102,9 @@ def test_a_hundred_sets_are_said_in_one_line_of_arithmetic() -> None:
     (line,) = arithmetic(clash_named(TEN).terms)
     assert line.startswith("10 x 10 = 100 sets asked")
     assert line.endswith("after the warm-ups the week has 56.")
+    way = re.search(r", (\d+) sets in ([\d.]+) min, which count as ([\d.]+) of those asked\)", line)
     took = re.search(r"takes (\d+) min", line)
+    assert way and took and abs(100 / float(way[3]) * float(way[2]) - int(took[1])) <= 1
     assert took and int(took[1]) > 56
 
 
