@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import Any
 
 
 @dataclass(frozen=True)
@@ -27,6 +28,17 @@ class SetwrightError(Exception):
     def __init__(self, faults: Fault | Iterable[Fault]) -> None:
         self.faults: tuple[Fault, ...] = (faults,) if isinstance(faults, Fault) else tuple(faults)
         super().__init__("\n".join(str(fault) for fault in self.faults))
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        """From another process it comes back with its faults, whatever its class asks for to be made."""
+        return rebuilt, (type(self), self.faults), self.__dict__
+
+
+def rebuilt(kind: type[SetwrightError], faults: tuple[Fault, ...]) -> SetwrightError:
+    """An error as it was before it was sent to another process."""
+    error = kind.__new__(kind)
+    SetwrightError.__init__(error, faults)
+    return error
 
 
 class UsageFault(SetwrightError):

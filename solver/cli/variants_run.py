@@ -123,7 +123,9 @@ def tidied(store: Store, matrix: Matrix) -> None:
 
 def finish(matrix: Matrix, store: Store, tally: Tally, part: tuple[int, int]) -> None:
     """The matrix in the folder and on standard output; a shard writes it only when it finds every cell there."""
-    from setwright.solver.sheets.variants import matrix_files, matrix_text, rows_of
+    from setwright.solver.sheets.variants import matrix_text
+    from setwright.solver.sheets.variants_files import matrix_files
+    from setwright.solver.sheets.variants_rows import rows_of
 
     rows = rows_of(matrix, store)
     whole = part == (1, 1)

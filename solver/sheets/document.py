@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 import math
+from dataclasses import asdict
 from importlib.metadata import PackageNotFoundError, version
 from typing import TYPE_CHECKING, Any
 
@@ -88,20 +89,12 @@ def made_by(solved: Solved) -> dict[str, Any]:
     """What the week was made with: the same of all these gives the same week."""
     from setwright.solver.model.engines.cpsat import SEED
 
-    limits = solved.limits
     return {
         "version": own_version(),
         "catalogue": solved.terms.catalogue.digest,
         "evidence": evidence_digest(solved.terms.catalogue),
         "seed": SEED,
-        "limits": {
-            "search": limits.name,
-            "rounds": limits.rounds,
-            "work": limits.work,
-            "columns": limits.columns,
-            "nodes": limits.nodes,
-            "seconds": limits.seconds,
-        },
+        "limits": {"search" if name == "name" else name: value for name, value in asdict(solved.limits).items()},
     }
 
 

@@ -61,15 +61,22 @@ def installed(name: str) -> str:
 def solved_variant(task: Task) -> bytes:
     """The result of one task; raises Mismatch where this process has another version or catalogue than the run."""
     catalogue = catalogue_of(task.overlay)
-    here = stamp_of(catalogue, limits_in(task.stamp))
-    if here != dict(task.stamp):
-        raise Mismatch(differences(task.stamp, here))
+    check_worker(task.stamp, catalogue)
     try:
         understood = understand(json.loads(task.brief), catalogue, task.name, tuple(RULES))
         previous = previous_of(task.previous, catalogue)
         return result(task, solve(understood, catalogue, limits_in(task.stamp), previous, task.share))
     except SetwrightError as error:
         return record(task, SET_ASIDE, str(error))
+
+
+def check_worker(asked: Mapping[str, Any], catalogue: Catalogue) -> None:
+    """Raise Mismatch where this process is not what the run was planned with; another version has other limits."""
+    here = stamp_of(catalogue, SEARCHES[DEFAULT])
+    if set(here["limits"]) == set(asked["limits"]):
+        here["limits"] = asked["limits"]
+    if here != dict(asked):
+        raise Mismatch(differences(asked, here))
 
 
 def result(task: Task, ended: Ended) -> bytes:

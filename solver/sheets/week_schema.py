@@ -66,7 +66,17 @@ MUSCLE = thing(
     index=WHOLE,
     interval=SPAN,
 )
-LIMITS = thing(search=WORDS, rounds=WHOLE, work=NUMBER, columns=WHOLE, nodes=WHOLE, seconds=NUMBER)
+LIMITS = thing(
+    search=WORDS,
+    rounds=WHOLE,
+    work=NUMBER,
+    columns=WHOLE,
+    nodes=WHOLE,
+    theme_nodes=WHOLE,
+    leap_nodes=WHOLE,
+    settle_nodes=WHOLE,
+    seconds=NUMBER,
+)
 ALTERNATIVE = thing(
     rank=WHOLE,
     score=NUMBER,

@@ -25,7 +25,8 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.model.limits import SEARCHES
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.variant import solved_variant, stamp_of
-from setwright.solver.sheets.variants import matrix_files, rows_of
+from setwright.solver.sheets.variants_files import matrix_files
+from setwright.solver.sheets.variants_rows import rows_of
 from setwright.solver.uses.variants.cluster import Cluster
 from setwright.solver.uses.variants.engines import Engine, Lent, Pool
 from setwright.solver.uses.variants.matrix import Cell, Matrix, matrix_of

@@ -16,7 +16,8 @@ from setwright.solver.model.limits import SEARCHES
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.reading import read_week
 from setwright.solver.sheets.variant import solved_variant, stamp_of
-from setwright.solver.sheets.variants import matrix_files, rows_of
+from setwright.solver.sheets.variants_files import matrix_files
+from setwright.solver.sheets.variants_rows import rows_of
 from setwright.solver.uses.variants.engines import Engine, Pool
 from setwright.solver.uses.variants.matrix import Matrix, matrix_of
 from setwright.solver.uses.variants.run import Job, run

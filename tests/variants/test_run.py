@@ -14,7 +14,9 @@ from cheap_cells import TEN, TWO_HUNDRED, cheap, contents, job
 from setwright.catalogue.faults import SetwrightError
 from setwright.solver.model.limits import SEARCHES
 from setwright.solver.sheets.variant import solved_variant
-from setwright.solver.sheets.variants import matrix_files, matrix_text, rows_of
+from setwright.solver.sheets.variants import matrix_text
+from setwright.solver.sheets.variants_files import matrix_files
+from setwright.solver.sheets.variants_rows import rows_of
 from setwright.solver.uses.variants.engines import BrokenWorker, Lent
 from setwright.solver.uses.variants.manifest import manifest_of, read_manifest, write_manifest
 from setwright.solver.uses.variants.record import record
@@ -160,8 +162,10 @@ def test_stopping_keeps_what_is_done(tmp_path: Path) -> None:
     assert in_threads(job(TWO_HUNDRED, tmp_path)).kept == tally.done
 
 
-def test_a_worker_of_another_version_ends_the_run_with_a_clear_error(tmp_path: Path) -> None:
-    limits = {name: value for name, value in asdict(SEARCHES["quick"]).items() if name != "seconds"}
+@pytest.mark.parametrize("more", [{}, {"a_later_limit": 3}])
+def test_a_worker_of_another_version_ends_the_run_with_a_clear_error(tmp_path: Path, more: dict[str, int]) -> None:
+    """Also where the other version's limits have names that this one does not know."""
+    limits = {name: value for name, value in asdict(SEARCHES["quick"]).items() if name != "seconds"} | more
     what = job(TEN, tmp_path, solved_variant)
     other = replace(what, matrix=replace(what.matrix, stamp={"version": "9.9", "limits": limits}))
     with pytest.raises(SetwrightError, match="a worker differs from the run: version"):

@@ -11,14 +11,12 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.understand import Understood
 from setwright.solver.model.limits import Limits
 from setwright.solver.model.search.near import Near
-from setwright.solver.plan import End, Solved, plan, plan_near
+from setwright.solver.plan import End, plan, plan_near
 from setwright.solver.reckoning.rule import UNITS
 from setwright.solver.reckoning.week import Entry, Week
 
 NET = 3600.0
 """Seconds after which a cell counts as not finished: so generous that only a stuck machine meets it."""
-CLASH_NET = 60.0
-"""The same for finding out why there is no week, as the search for the clash has it."""
 
 
 @dataclass(frozen=True)
@@ -55,7 +53,7 @@ def solve(
     """One cell's end, audited; one process, no wall clock in the result.
 
     The bound and the climb run one after the other, which gives the same bytes as side by side. A cell is late when it
-    took longer than the nets inside the search, none of which can then be ruled out.
+    took longer than the net inside the search, which then cannot be ruled out.
     """
     begun = time.monotonic()
     near: Near | None = None
@@ -64,7 +62,7 @@ def solve(
     else:
         end, near = plan_near(understood, catalogue, previous, share, limits, side_by_side=False)
     taken = time.monotonic() - begun
-    late = taken >= (limits.seconds if isinstance(end, Solved) else CLASH_NET)
+    late = taken >= limits.seconds
     return Ended(end, None if near is None or previous is None else kept_of(end, near, previous), late)
 
 
