@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import copy
 import json
+import subprocess
+import sys
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -37,3 +39,18 @@ def document(name: str = THREE) -> dict[str, Any]:
 def handed(name: str = THREE, coach: Coach = DEFAULT_COACH, **more: Any) -> Handout:
     """The handout of a fixed week."""
     return handout_of(document(name), shipped(), coach, **more)
+
+
+def prints_under_hash_seeds(code: str) -> set[str]:
+    """What a program with this process's own path prints under two hash seeds: one text where it is reproducible."""
+    path = f"import sys; sys.path[:0] = {[p for p in sys.path if p]!r}\n"
+    return {
+        subprocess.run(
+            [sys.executable, "-c", path + code],
+            env={"PYTHONHASHSEED": seed},
+            capture_output=True,
+            text=True,
+            check=True,
+        ).stdout
+        for seed in ("0", "4242")
+    }
