@@ -82,7 +82,7 @@ def drawn(seed: int) -> dict[str, Any]:
 def understood(seed: int) -> Understood:
     """The brief of a seed; what cannot be said with the rest of it is left out, the dearest first."""
     raw = drawn(seed)
-    for dropped in ("pins", "rules", "client", "muscles", "pairs"):
+    for dropped in ("pins", "like", "rules", "client", "muscles", "pairs"):
         try:
             return understand(raw, CATALOGUE, f"seed {seed}", tuple(RULES))
         except UsageFault:
@@ -153,9 +153,9 @@ def raw_week(board: Board, outcome: Outcome, name: str, week: Week, value: float
 
 
 def printed(asked: Understood, board: Board, outcome: Outcome) -> list[str]:
-    """The week's document, read again, has the same week, score and findings."""
+    """The whole document, cautions too, read again has the same week, score and findings."""
     solved = deliver(asked, board.terms, outcome, LITTLE)
-    again, week = read_week(json.loads(dumped(week_document(solved))), CATALOGUE)
+    again, week = read_week(json.loads(dumped(week_document(solved, private=True))), CATALOGUE)
     found = audit(resolve(again.brief, CATALOGUE), week)
     said = []
     if week != solved.audit.view.week:

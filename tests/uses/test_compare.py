@@ -176,7 +176,7 @@ def test_efficiencys_index_before_its_minutes_were_cut_follows_from_its_floor() 
     end = solved(SHORT, goal="efficiency")
     best = end.audit
     floor = best.score_units - round(0.1 * best.stimulus_units)
-    cut = replace(end, shortened=Shortened(best, best.score_units, floor, 0))
+    cut = replace(end, shortened=Shortened(best, best.score_units, floor, 0, 0))
     both = compared(solved(LONG), cut)
     assert trade_words(both)[-1] == "The minutes of balanced were cut while 90 % of its best week was kept."
     assert uncut(cut) == pytest.approx(best.stimulus, abs=0.01)
