@@ -27,16 +27,16 @@ from setwright.solver.sheets.document import dumped, week_document
 from setwright.solver.sheets.reading import read_week
 
 LITTLE = replace(
-    SEARCHES["quick"], rounds=3, work=0.1, columns=30, nodes=10, theme_nodes=2, leap_nodes=1, settle_nodes=10
+    SEARCHES["quick"], rounds=3, work=0.1, columns=30, nodes=5, theme_nodes=1, leap_nodes=0, settle_nodes=0
 )
 WEEKS = ("mon", "tue fri", "mon thu", "mon wed fri", "tue thu sat", "mon tue thu fri", "mon wed thu sat")
 KITS = ("bands", "bodyweight-and-bands", "home-dumbbells", "hotel-gym", "barbell-garage", "machine-gym")
 MUSCLES = ("chest", "lats", "quads", "hamstrings", "glutes", "side-delts", "biceps", "triceps", "calves")
 TAGS = ("shoulder", "knee", "lower-back")
-COLUMNS = 160
+COLUMNS = 100
 """Columns on all days that both engines are given whole."""
-WORK = 0.8
-NODES = 20
+WORK = 0.4
+NODES = 3
 TANGENTS = 700
 """Score units by which the model's tangents may lie above the audit's curves, over all muscles."""
 
