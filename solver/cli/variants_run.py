@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import time
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -12,12 +11,13 @@ import click
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 from setwright.solver.cli.output import columns, say
-from setwright.solver.cli.progress import ProgressLine
 from setwright.solver.cli.stopping import Stopping
+from setwright.solver.cli.tally_words import Line, words_of
 from setwright.solver.cli.variants_plan import matrix_in
 from setwright.solver.model.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
+    from setwright.solver.uses.variants.cluster import Tls
     from setwright.solver.uses.variants.engines import Engine
     from setwright.solver.uses.variants.matrix import Matrix
     from setwright.solver.uses.variants.run import Job, Tally
@@ -58,20 +58,22 @@ def command(
 ) -> None:
     """Solve every variant of a TEMPLATE that FOLDER does not hold yet, and write its matrix."""
     from setwright.solver.sheets.variant import solved_variant
-    from setwright.solver.uses.variants.manifest import write_manifest
+    from setwright.solver.uses.variants.manifest import read_earlier, write_manifest
     from setwright.solver.uses.variants.run import Job, run
     from setwright.solver.uses.variants.store import Store
 
-    part = shard_of(shard)
+    part, tls = shard_of(shard), (tls_ca, tls_cert, tls_key)
+    check_engine(cluster, tls, workers)
     matrix = matrix_in(template, open_catalogue(overlay), search)
     store = Store(folder)
     store.open()
+    tell_of_another(read_earlier(folder), matrix, folder, tidy)
     write_manifest(store, matrix)
     laid = None if overlay is None else (overlay.name, overlay.read_bytes())
     job = Job(matrix, store, solved_variant, laid, part)
     with Stopping(STOPPING) as stopping:
         line = Line()
-        engine = engine_of(cluster, (tls_ca, tls_cert, tls_key), workers, job)
+        engine = engine_of(cluster, tls, workers, job)
         at_once = True
         try:
             tally = run(job, engine, line, stopping)
@@ -85,29 +87,55 @@ def command(
     ctx.exit(STOPPED if stopping.asked else 1 if tally.troubled or tally.left else 0)
 
 
+def tell_of_another(earlier: Matrix | None, matrix: Matrix, folder: Path, tidy: bool) -> None:
+    """Say that a folder was last run with another template; refuse to tidy that one's results away at once."""
+    if earlier is None or earlier.title == matrix.title or not set(earlier.place_of).isdisjoint(matrix.place_of):
+        return
+    said = f"was last run with another template, {earlier.title or 'one without a title'!r}"
+    if tidy:
+        remedy = "name another folder; or, if they may go, run without --tidy first, then with it"
+        raise UsageFault(Fault(str(folder), f"{said}, and --tidy would remove its results", remedy))
+    say(f"{folder} {said}: its results are kept, but status, sheets and the matrix are of this one now")
+
+
 def shard_of(said: str | None) -> tuple[int, int]:
     """K/N as two numbers."""
     if said is None:
         return (1, 1)
-    found = re.fullmatch(r"(\d{1,6})/(\d{1,6})", said)
+    found = re.fullmatch(r"([0-9]{1,6})/([0-9]{1,6})", said)
     if not found or not 1 <= int(found[1]) <= int(found[2]):
         raise UsageFault(Fault("--shard", f"got {said!r}, expected K/N with 1 <= K <= N", "write for example 3/50"))
     return int(found[1]), int(found[2])
 
 
-def engine_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Engine:
-    """The workers that were asked for; no more processes than there are chains."""
-    from setwright.solver.uses.variants.cluster import Cluster, Tls
-    from setwright.solver.uses.variants.engines import Pool, usable_cores
+def check_engine(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None) -> None:
+    """Refuse, before anything is written, workers that are asked for in two ways."""
+    from setwright.solver.uses.variants.cluster import check_address
 
     given = [path for path in tls if path is not None]
-    if given and (cluster is None or len(given) < 3):
+    if given and (cluster is None or len(given) < len(tls)):
         remedy = "give --tls-ca, --tls-cert and --tls-key with a tls:// cluster"
         raise UsageFault(Fault("--tls-ca, --tls-cert, --tls-key", "go together, and with --cluster", remedy))
     if cluster is not None and workers is not None:
         raise UsageFault(Fault("--workers", "is said with --cluster, which counts its own", "drop one of the two"))
     if cluster is not None:
-        return Cluster(cluster, Tls(*given) if given else None)
+        check_address(cluster, tls_of(tls))
+
+
+def tls_of(tls: tuple[Path | None, ...]) -> Tls | None:
+    from setwright.solver.uses.variants.cluster import Tls
+
+    given = [path for path in tls if path is not None]
+    return Tls(*given) if given else None
+
+
+def engine_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Engine:
+    """The workers that were asked for; no more processes than there are chains."""
+    from setwright.solver.uses.variants.cluster import Cluster
+    from setwright.solver.uses.variants.engines import Pool, usable_cores
+
+    if cluster is not None:
+        return Cluster(cluster, tls_of(tls))
     chains = len(job.matrix.chains[job.shard[0] - 1 :: job.shard[1]])
     return Pool(max(1, min(workers or usable_cores(), chains)))
 
@@ -135,43 +163,3 @@ def finish(matrix: Matrix, store: Store, tally: Tally, part: tuple[int, int]) ->
     if whole:
         click.echo(matrix_text(matrix, rows, columns()), nl=False)
     say(words_of(tally, part))
-
-
-def words_of(tally: Tally, part: tuple[int, int]) -> str:
-    """The end of a run in a line."""
-    shard = f"shard {part[0]}/{part[1]}: " if part != (1, 1) else ""
-    said = f"{shard}{tally.cells} variants: {tally.solved} solved, {tally.impossible} impossible"
-    more = {"without a week": tally.no_week, "to be tried again": tally.troubled, "not begun": tally.left}
-    said += "".join(f", {count} {words}" for words, count in more.items() if count)
-    return f"{said}; {tally.kept} were there before"
-
-
-class Line:
-    """The run's progress, rewritten in place on a terminal."""
-
-    def __init__(self) -> None:
-        self.line = ProgressLine()
-        self.begun = time.monotonic()
-        self.last = 0.0
-
-    def __call__(self, tally: Tally) -> None:
-        now = time.monotonic()
-        if self.line.on and now - self.last >= 0.5:
-            self.last = now
-            self.line.write(progress_words(tally, now - self.begun)[: max(20, columns() - 1)])
-
-    def clear(self) -> None:
-        self.line.clear()
-
-
-def progress_words(tally: Tally, seconds: float) -> str:
-    """Done, running, impossible and left; the rate and the time left once something was done."""
-    done = tally.done + tally.troubled - tally.kept
-    said = f"{tally.done} of {tally.cells} done, {tally.running} running, {tally.impossible} impossible"
-    said += f", {tally.left} left"
-    if done < 1 or seconds <= 0:
-        return said
-    rate = done / seconds
-    from setwright.solver.sheets.variants_plan import duration
-
-    return f"{said}; {60 * rate:.1f} a minute, about {duration(tally.left / rate)} to go"

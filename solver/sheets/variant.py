@@ -60,6 +60,7 @@ def installed(name: str) -> str:
 
 def solved_variant(task: Task) -> bytes:
     """The result of one task; raises Mismatch where this process has another version or catalogue than the run."""
+    check_version(task.stamp)
     catalogue = catalogue_of(task.overlay)
     check_worker(task.stamp, catalogue)
     try:
@@ -70,10 +71,17 @@ def solved_variant(task: Task) -> bytes:
         return record(task, SET_ASIDE, str(error))
 
 
+def check_version(asked: Mapping[str, Any]) -> None:
+    """Raise Mismatch before more of a task is read: another version may have other limits, catalogues and briefs."""
+    here = {"version": own_version()}
+    if here["version"] != asked.get("version"):
+        raise Mismatch(differences(asked, here))
+
+
 def check_worker(asked: Mapping[str, Any], catalogue: Catalogue) -> None:
     """Raise Mismatch where this process is not what the run was planned with; another version has other limits."""
     here = stamp_of(catalogue, SEARCHES[DEFAULT])
-    if set(here["limits"]) == set(asked["limits"]):
+    if set(here["limits"]) == set(asked.get("limits", ())):
         here["limits"] = asked["limits"]
     if here != dict(asked):
         raise Mismatch(differences(asked, here))

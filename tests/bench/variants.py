@@ -1,11 +1,15 @@
 """The bench of variants: `python -m tests.bench.variants [PART ...]` prints Markdown rows for docs/benchmarks.md.
 
-Parts, all unless named: scaling, dask, rerun, simulation. Run it alone on the machine. Solved cells are the house
-template's by --search quick; short cells are reckoned by a hash and sleep 50 ms, as a search without its solver would.
+Parts, all unless named: scaling, dask, rerun, simulation, plan (from what the other parts measured). Run it alone on
+the machine; all parts take under 12 minutes. Solved cells are by --search quick; short cells are reckoned by a hash and
+sleep 50 ms, as a search without its solver would.
 """
 
 from __future__ import annotations
 
+import heapq
+import json
+import random
 import sys
 import tempfile
 import time
@@ -18,7 +22,7 @@ from typing import Any
 ROOT = Path(__file__).parents[2]
 sys.path[:0] = [str(ROOT / ".names"), str(ROOT / "tests" / "variants")]
 
-from cheap_cells import TWO_HUNDRED, cheap, job, nothing, short
+from cheap_cells import TWO_HUNDRED, cheap, hollow, job, short
 from dask_cluster import DaskProcesses
 
 from setwright.catalogue.load import load_catalogue
@@ -30,12 +34,19 @@ from setwright.solver.sheets.variants_rows import rows_of
 from setwright.solver.uses.variants.cluster import Cluster
 from setwright.solver.uses.variants.engines import Engine, Lent, Pool
 from setwright.solver.uses.variants.matrix import Cell, Matrix, matrix_of
+from setwright.solver.uses.variants.record import digest_of
 from setwright.solver.uses.variants.run import Job, run
 from setwright.solver.uses.variants.store import Store
+from setwright.solver.uses.variants.task import Task
 from setwright.solver.uses.variants.template import Template, read_template, template_of
 
 HOUSE = ROOT / "scenarios" / "templates" / "house.toml"
 NO_OPS = 100_000
+MOST_SECONDS = 300.0
+"""Dask's no-op tasks end here, however many were done: the cost of one is known long before."""
+MACHINES, CORES = 50, 16
+FIGURES: dict[str, float] = {}
+"""What was measured, for the plan: seconds of a cell, ms of a task's handing out and of a write, bytes, MB."""
 THIRTY = {
     "title": "Thirty",
     "vary": {
@@ -78,8 +89,10 @@ def scaling(folder: Path) -> Iterator[Row]:
             f"{60 * len(made.cells) / seconds[workers]:.1f}",
         )
         yield f"most memory of a worker, {workers} worker(s), MB", f"{max(peaks):.0f}"
+        FIGURES["mb"] = max(peaks)
     yield "two workers against one", f"{seconds[1] / seconds[2]:.2f} x"
     sizes = [path.stat().st_size for path in (folder / "on-2").rglob("cells/*/*.json")]
+    FIGURES["bytes"], FIGURES["cell_s"] = median(sizes), seconds[1] / len(made.cells)
     yield "size of a result, median, bytes", f"{median(sizes):.0f}"
     same = all(path.read_bytes() == (folder / "on-1" / path.relative_to(folder / "on-2")).read_bytes()
                for path in (folder / "on-2").rglob("cells/*/*.json"))  # fmt: skip
@@ -129,8 +142,10 @@ def rerun(folder: Path) -> Iterator[Row]:
     what = job(TWO_HUNDRED, folder / "two-hundred", cheap)
     run(what, Lent(Inline(), 1))
     for cell in what.matrix.cells:
-        data = what.store.read(cell.key) or b""
-        what.store.write(cell.key, data.rstrip()[:-1] + b',\n "padding": "' + b"x" * (size - len(data)) + b'"}\n')
+        found = json.loads(what.store.read(cell.key) or b"")
+        found["padding"] = "x" * (size - len(what.store.read(cell.key) or b""))
+        found["digest"] = digest_of(found)
+        what.store.write(cell.key, json.dumps(found).encode())
 
     def again() -> None:
         fresh = job(TWO_HUNDRED, folder / "two-hundred", cheap)
@@ -138,7 +153,8 @@ def rerun(folder: Path) -> Iterator[Row]:
         matrix_files(fresh.matrix, rows_of(fresh.matrix, fresh.store))
 
     yield f"re-run of 200 unchanged results of {size} bytes, s", f"{timed(again):.2f}"
-    yield "keeping one result on this disk, flushed, ms", f"{1000 * timed(lambda: keep(what.store)) / 50:.1f}"
+    FIGURES["write_ms"] = 1000 * timed(lambda: keep(what.store)) / 50
+    yield "keeping one result on this disk, flushed, ms", f"{FIGURES['write_ms']:.1f}"
 
 
 def keep(store: Store) -> None:
@@ -147,39 +163,84 @@ def keep(store: Store) -> None:
 
 
 def simulation(folder: Path) -> Iterator[Row]:
-    """The run's own overhead and Dask's: tasks that do nothing, in chains of three, results thrown away."""
-    for name, engine in (("no engine", Lent(Inline(), 1)), ("32 threads' worth", Lent(Inline(), 32))):
-        seconds = timed(lambda engine=engine: no_ops(folder, engine))
-        yield f"{NO_OPS} no-op tasks, {name}, ms a task", f"{1000 * seconds / NO_OPS:.3f}"
+    """The run's own overhead and Dask's: tasks that do nothing, in chains of three, results of true size thrown away."""
+    loop = timed(lambda: no_ops(folder, Lent(Inline(), 1)))
+    FIGURES["loop_ms"] = 1000 * loop / NO_OPS
+    yield f"{NO_OPS} no-op tasks, no engine, making of results included, ms a task", f"{FIGURES['loop_ms']:.2f}"
     with DaskProcesses(folder / "dask", 2) as processes:
         waited(processes)
-        cluster = Cluster(processes.address)
-        seconds = timed(lambda: no_ops(folder, cluster))
+        cluster, begun = Cluster(processes.address), time.perf_counter()
+        done = no_ops(folder, cluster, lambda: time.perf_counter() - begun > MOST_SECONDS)
+        seconds = time.perf_counter() - begun
         cluster.close(False)
-    yield f"{NO_OPS} no-op tasks through Dask, 2 workers, ms a task", f"{1000 * seconds / NO_OPS:.2f}"
+    FIGURES["task_ms"] = 1000 * seconds / done
+    yield f"{done} no-op tasks through Dask, 2 workers, ms a task", f"{FIGURES['task_ms']:.2f}"
 
 
-def no_ops(folder: Path, engine: Engine) -> None:
-    assert run(Job(many(NO_OPS), Nowhere(folder), nothing), engine).done == NO_OPS
+def no_ops(folder: Path, engine: Engine, stopped: Callable[[], bool] = lambda: False) -> int:
+    """How many of the no-op tasks were done."""
+    return run(Job(many(NO_OPS), Nowhere(folder), hollow), engine, stopped=stopped).done
 
 
 def many(count: int) -> Matrix:
     """A matrix of so many cells in chains of three."""
-    cells = tuple(
-        Cell(f"cell {n}", {"minutes": str(n % 3)}, "{}", f"{n:032x}", None if n % 3 == 0 else n - 1)
-        for n in range(count)
-    )
-    return Matrix("", (), None, {}, cells)
+    return Matrix("", (), None, {}, tuple(numbered(n) for n in range(count)))
+
+
+def numbered(n: int) -> Cell:
+    return Cell(f"cell {n}", {"minutes": str(n % 3)}, "{}", f"{n:032x}", None if n % 3 == 0 else n - 1)
 
 
 class Nowhere(Store):
-    """A store that keeps nothing: the disk is measured apart."""
+    """A store that keeps nothing but which results it was given, and makes them anew: the disk is measured apart."""
+
+    def __init__(self, folder: Path) -> None:
+        super().__init__(folder)
+        self.given: set[str] = set()
 
     def read(self, key: str) -> bytes | None:
-        return None
+        cell = numbered(int(key, 16))
+        bare = Task(cell.name, cell.values, cell.brief, key, None, {}, None, None, None)
+        return hollow(bare) if key in self.given else None
 
     def write(self, key: str, data: bytes) -> None:
-        return None
+        self.given.add(key)
+
+
+def plan(folder: Path) -> Iterator[Row]:
+    """A run of 100,000 cells over 50 machines, reckoned from what was measured and simulated."""
+    lacking = {"cell_s", "task_ms", "write_ms", "bytes", "mb"} - FIGURES.keys()
+    if lacking:
+        yield "plan", "needs scaling, rerun and simulation in the same call"
+        return
+    workers, cell, task = MACHINES * CORES, FIGURES["cell_s"], FIGURES["task_ms"] / 1000
+    yield "solving, min", f"{NO_OPS} x {cell:.1f} / {workers} / 60 = {NO_OPS * cell / workers / 60:.1f}"
+    yield "handing out beside it, min", f"{NO_OPS} x {task:.4f} / 60 = {NO_OPS * task / 60:.1f}"
+    write = FIGURES["write_ms"] / 1000
+    yield "storing beside it, min", f"{NO_OPS} x {write:.4f} / 60 = {NO_OPS * write / 60:.1f}"
+    yield "workers that one scheduler keeps busy", f"{cell:.1f} / {task:.4f} = {cell / task:.0f}"
+    yield "the same, simulated: min", f"{fleet(workers, cell, task) / 60:.1f}"
+    yield "folder, GB", f"{NO_OPS} x {FIGURES['bytes']:.0f} / 1e9 = {NO_OPS * FIGURES['bytes'] / 1e9:.1f}"
+    yield "memory of a machine, GB", f"{CORES} x {FIGURES['mb']:.0f} / 1000 = {CORES * FIGURES['mb'] / 1000:.1f}"
+
+
+def fleet(workers: int, cell: float, task: float) -> float:
+    """Seconds until so many workers, served one after the other by one scheduler, have done all cells.
+
+    Chains of three; a cell takes 0.2 to 1.8 of the mean, by a fixed seed; each costs the scheduler `task` seconds.
+    """
+    chance, scheduler, end = random.Random(1), 0.0, 0.0
+    free = [0.0] * workers
+    ready = [(0.0, 3)] * (NO_OPS // 3)
+    while ready:
+        able, left = heapq.heappop(ready)
+        scheduler = max(scheduler, able, heapq.heappop(free)) + task
+        done = scheduler + cell * chance.uniform(0.2, 1.8)
+        heapq.heappush(free, done)
+        end = max(end, done)
+        if left > 1:
+            heapq.heappush(ready, (done, left - 1))
+    return end
 
 
 class Inline(Executor):
@@ -191,7 +252,7 @@ class Inline(Executor):
         return future
 
 
-PARTS = {"scaling": scaling, "dask": dask, "rerun": rerun, "simulation": simulation}
+PARTS = {"scaling": scaling, "dask": dask, "rerun": rerun, "simulation": simulation, "plan": plan}
 
 
 def main(words: list[str]) -> None:

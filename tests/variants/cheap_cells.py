@@ -19,6 +19,8 @@ from setwright.solver.uses.variants.task import CLASH, SOLVED, Task
 from setwright.solver.uses.variants.template import template_of
 
 STAMP: dict[str, Any] = {"version": "test"}
+TRUE_SIZE = 16_700
+"""Bytes of a stored week (measured over the house template)."""
 KITS = ["bands", "bodyweight", "home-dumbbells", "hotel-gym"]
 TWO_HUNDRED: dict[str, Any] = {
     "title": "Two hundred",
@@ -63,7 +65,12 @@ def short(task: Task) -> bytes:
 
 def nothing(task: Task) -> bytes:
     """The least that is a result."""
-    return b'{"schema": "setwright.variant/1", "end": "clash", "said": "", "key": "%s"}' % task.key.encode()
+    return record(task, CLASH)
+
+
+def hollow(task: Task) -> bytes:
+    """Nothing either, but a result of a true one's size, for longer variants to carry."""
+    return record(task, SOLVED, week={"padding": "x" * TRUE_SIZE})
 
 
 def deadly(task: Task) -> bytes:

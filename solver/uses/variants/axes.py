@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+import json
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -13,6 +14,7 @@ AXES = ("days", "kits", "goals", "emphases", "experience", "minutes")
 """Minutes come last: along them variants extend each other, so a chain stands together."""
 SINGULAR = {"kits": "kit", "goals": "goal", "emphases": "emphasis"}
 MOST_VALUES = 1000
+MOST_LETTERS = 100
 
 
 @dataclass(frozen=True)
@@ -40,22 +42,46 @@ def one_of(axis: str) -> str:
     return SINGULAR.get(axis, axis)
 
 
-def axis_of(name: str, raw: Any, faults: list[Fault]) -> Axis | None:
-    """The axis a list, a named table or one value alone stands for; None where a fault was kept."""
+def axis_of(name: str, raw: Any, faults: list[Fault]) -> Axis:
+    """The axis a list, a named table or one value alone stands for; without a value where their number is a fault."""
     before = len(faults)
     named = isinstance(raw, Mapping) and name in ("kits", "emphases")
     rows = list(raw.items()) if named else [(None, one) for one in (raw if isinstance(raw, list) else [raw])]
     where = f"vary.{name}"
     if not 1 <= len(rows) <= MOST_VALUES:
         faults.append(Fault(where, f"has {len(rows)} values, expected 1 to {MOST_VALUES}"))
-        return None
+        return Axis(name, ())
     values = [value_of(name, label, said, where, faults) for label, said in rows]
+    if len(faults) == before:
+        faults += [*unfit(values, where), *twice(values, where)]
+        if name == "minutes":
+            values.sort(key=lambda value: int(value.means))
+    return Axis(name, tuple(values))
+
+
+def unfit(values: list[Value], where: str) -> Iterator[Fault]:
+    """Labels that cannot stand in a variant's name."""
+    for value in values:
+        if not value.label.strip() or not value.label.isprintable() or len(value.label) > MOST_LETTERS:
+            said = f"{value.label[:MOST_LETTERS]!r} cannot stand in a name"
+            yield Fault(where, said, f"name it with 1 to {MOST_LETTERS} letters that can be printed")
+
+
+def twice(values: list[Value], where: str) -> Iterator[Fault]:
+    """What stands there twice: under one label, or under two that mean the same and would be solved twice."""
+    met: dict[str, Value] = {}
+    for value in values:
+        other = met.setdefault(meaning(value.means), value)
+        if other is not value and other.label != value.label:
+            yield Fault(where, f"{value.label!r} means the same as {other.label!r}", "say it once")
     labels = [value.label for value in values]
     for label in sorted({label for label in labels if labels.count(label) > 1}):
-        faults.append(Fault(where, f"{label!r} stands there twice", "say it once"))
-    if name == "minutes" and not faults[before:]:
-        values.sort(key=lambda value: int(value.means))
-    return Axis(name, tuple(values)) if len(faults) == before else None
+        yield Fault(where, f"{label!r} stands there twice", "say it once")
+
+
+def meaning(means: Any) -> str:
+    """One text for all values that ask for the same, in whatever order they list it."""
+    return json.dumps(sorted(map(str, means)) if isinstance(means, list | tuple) else means, sort_keys=True, default=str)
 
 
 def value_of(name: str, label: Any, said: Any, where: str, faults: list[Fault]) -> Value:

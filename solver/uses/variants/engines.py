@@ -14,6 +14,10 @@ from typing import Protocol
 from setwright.solver.uses.variants.task import Task, Work
 
 
+ONE_CORE = ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS")
+"""What tells numpy's libraries, before they are loaded, to start no threads that another worker's cell would feel."""
+
+
 class Engine(Protocol):
     """What a run needs of its workers."""
 
@@ -110,7 +114,9 @@ class Pool:
 
 
 def settle_in() -> None:
-    """A worker's first act: leave Ctrl-C to the parent, be silent on standard output, and end when the parent ends."""
+    """A worker's first act: leave Ctrl-C to the parent, keep to one core, be silent, and end when the parent ends."""
+    for name in ONE_CORE:
+        os.environ.setdefault(name, "1")
     signal.signal(signal.SIGINT, signal.SIG_IGN)
     nothing = os.open(os.devnull, os.O_WRONLY)
     os.dup2(nothing, 1)

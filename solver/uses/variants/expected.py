@@ -22,7 +22,7 @@ EXTENDING = 1.5
 
 def seconds_of(cell: Cell, search: str) -> float:
     """One processor's seconds for one cell."""
-    days = len(json.loads(cell.brief)["days"])
+    days = max(1, len(json.loads(cell.brief).get("days", ())))
     return SECONDS[search][days - 1] * (1.0 if cell.extends is None else EXTENDING)
 
 

@@ -33,6 +33,14 @@ def write_manifest(store: Store, matrix: Matrix) -> None:
         store.put(path, data)
 
 
+def read_earlier(folder: Path) -> Matrix | None:
+    """The matrix of the run before; None where there is none or it cannot be read: this run writes it anew."""
+    try:
+        return read_manifest(folder)
+    except UsageFault:
+        return None
+
+
 def read_manifest(folder: Path) -> Matrix:
     """The matrix a folder was run with; raises UsageFault where the folder holds none."""
     path = folder / MANIFEST

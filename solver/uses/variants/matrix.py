@@ -12,6 +12,7 @@ from hashlib import sha256
 from itertools import product
 from math import prod
 from typing import Any
+from unicodedata import normalize
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
@@ -21,6 +22,8 @@ from setwright.solver.uses.variants.template import Match, Template
 
 MOST_CELLS = 200_000
 SHOWN_FAULTS = 20
+MOST_BYTES = 200
+"""Of a file's name before its ending: file systems take 255, and what is written beside needs some."""
 
 
 @dataclass(frozen=True)
@@ -84,7 +87,7 @@ def matrix_of(template: Template, catalogue: Catalogue, stamp: Mapping[str, Any]
         text = canonical(raw)
         key = key_of(text, stamp, template.share, None if extends is None else cells[extends].key)
         cells.append(Cell(name, labels, text, key, extends))
-    faults.update(dict.fromkeys(twice(cells)))
+    faults.update(dict.fromkeys(misnamed(cells)))
     if not cells and not faults:
         faults[Fault("exclude", "every variant is excluded", "leave one in")] = None
     if faults:
@@ -125,10 +128,16 @@ def brief_of(template: Template, values: Mapping[str, Value], name: str) -> dict
     if "goals" in means:
         raw["goal"] = means["goals"]
     if "emphases" in means:
-        raw["muscles"] = {**raw.get("muscles", {}), **means["emphases"]}
+        raw = joined(raw, "muscles", means["emphases"])
     if "experience" in means:
-        raw["client"] = {**raw.get("client", {}), "experience": means["experience"]}
+        raw = joined(raw, "client", {"experience": means["experience"]})
     return raw
+
+
+def joined(raw: dict[str, Any], field: str, more: Mapping[str, Any]) -> dict[str, Any]:
+    """A brief with more in one of its tables; what is no table is left for the brief's own check to name."""
+    table = raw.get(field, {})
+    return {**raw, field: {**table, **more}} if isinstance(table, Mapping) else raw
 
 
 def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
@@ -158,17 +167,22 @@ def misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules
     return ()
 
 
-def twice(cells: list[Cell]) -> Iterator[Fault]:
-    """Names that two cells share, as words or as files."""
-    counts = Counter(file_stem(cell.name) for cell in cells)
-    for cell in cells:
-        if counts[file_stem(cell.name)] > 1:
-            yield Fault("name", f"two variants are both called {cell.name!r}", "put all that varies into the name")
+def misnamed(cells: list[Cell]) -> Iterator[Fault]:
+    """Names that two cells share, as words or as files, and names that are too long for a file."""
+    stems = [file_stem(cell.name) for cell in cells]
+    counts = Counter(stems)
+    for cell, stem in zip(cells, stems, strict=True):
+        if counts[stem] > 1:
+            said = f"two variants are both called {cell.name!r}, or their files both {stem!r}"
+            yield Fault("name", said, "put all that varies into the name, in letters or digits that differ")
+        if len(stem.encode()) > MOST_BYTES:
+            said = f"{cell.name[:40]!r} ... makes a file's name of {len(stem.encode())} bytes"
+            yield Fault("name", f"{said}, expected at most {MOST_BYTES}", "shorten it")
 
 
 def file_stem(name: str) -> str:
-    """A name that every file system takes: small letters, digits and hyphens."""
-    return re.sub(r"[^\w]+", "-", name.lower()).strip("-_") or "variant"
+    """A name that every file system takes: small letters, digits and hyphens, accents composed (Unicode's NFKC)."""
+    return re.sub(r"[^\w]+", "-", normalize("NFKC", name).casefold()).strip("-_") or "variant"
 
 
 def canonical(value: Any) -> str:

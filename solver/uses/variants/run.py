@@ -11,6 +11,7 @@ from queue import Empty, SimpleQueue
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.uses.variants.engines import Engine
+from setwright.solver.uses.variants.expected import seconds_of
 from setwright.solver.uses.variants.matrix import Matrix
 from setwright.solver.uses.variants.record import record, standing_of
 from setwright.solver.uses.variants.store import Store
@@ -25,6 +26,14 @@ MOST_DEATHS = 2
 
 class Mismatch(Exception):
     """A worker has another version or catalogue than the run; its one argument says so."""
+
+
+def mismatched(error: BaseException) -> str:
+    """What is wrong with a worker that is not what the run was planned with, or that cannot load it; else nothing."""
+    if isinstance(error, Mismatch):
+        return str(error)
+    unknown = isinstance(error, AttributeError) and str(error).startswith("Can't get attribute")
+    return f"a worker cannot load what it is to do: {error}" if unknown or isinstance(error, ImportError) else ""
 
 
 @dataclass(frozen=True)
@@ -90,8 +99,10 @@ class Run:
     ended: dict[int, str] = field(default_factory=dict)
     counts: Counter[str] = field(default_factory=Counter)
     cells: int = 0
-    ready: list[tuple[int, int]] = field(default_factory=list)
-    """(cells that follow, negative; place): the longest chains first."""
+    ready: list[tuple[float, int]] = field(default_factory=list)
+    """(expected seconds of the cell and those that follow, negative; place): the longest first, so that all workers
+    end at about one time."""
+    ahead: dict[int, float] = field(default_factory=dict)
     children: dict[int, list[int]] = field(default_factory=dict)
     flying: dict[Future[bytes], int] = field(default_factory=dict)
     landed: SimpleQueue[Future[bytes]] = field(default_factory=SimpleQueue)
@@ -120,7 +131,6 @@ class Run:
 
     def look(self) -> None:
         """Find what is done already, and what can begin."""
-        self.following: dict[int, int] = {}
         places = self.job.places()
         cells = self.job.matrix.cells
         for place in places:
@@ -130,8 +140,9 @@ class Run:
         self.cells, self.kept = len(places), len(self.ended)
         for place in reversed(places):
             base = cells[place].extends
+            self.ahead[place] = self.ahead.get(place, 0.0) + seconds_of(cells[place], "quick")
             if base is not None:
-                self.following[base] = self.following.get(base, 0) + 1 + self.following.get(place, 0)
+                self.ahead[base] = self.ahead.get(base, 0.0) + self.ahead[place]
         for place in places:
             base = cells[place].extends
             if place in self.ended:
@@ -142,7 +153,7 @@ class Run:
                 self.children.setdefault(base, []).append(place)
 
     def make_ready(self, place: int) -> None:
-        heapq.heappush(self.ready, (-self.following.get(place, 0), place))
+        heapq.heappush(self.ready, (-self.ahead[place], place))
 
     def task(self, place: int) -> Task:
         """The task of a cell, with the week that it extends."""
@@ -164,9 +175,17 @@ class Run:
         while place is not None:
             cell = self.job.matrix.cells[place]
             if self.ended[place] == SOLVED:
-                return self.job.store.read(cell.key)
+                return self.still_there(cell.key)
             place = cell.extends
         return None
+
+    def still_there(self, key: str) -> bytes:
+        """A result as it stood when it was looked up or kept; without it a longer variant would come out otherwise."""
+        data = self.job.store.read(key)
+        if data is None or standing_of(data, key) is None:
+            said = "has gone or is damaged since this run found it whole"
+            raise SetwrightError(Fault(str(self.job.store.path(key)), said, "run the same command again"))
+        return data
 
     # ---- to and fro
 
@@ -207,9 +226,8 @@ class Run:
         error = CancelledError() if future.cancelled() else future.exception()
         if error is None:
             self.keep(place, future.result())
-        elif isinstance(error, Mismatch):
-            remedy = "give every worker the same setwright, solvers and catalogue"
-            raise SetwrightError(Fault("workers", str(error), remedy))
+        elif said := mismatched(error):
+            raise SetwrightError(Fault("workers", said, "give every worker the same setwright, solvers and catalogue"))
         elif isinstance(error, CancelledError) or self.engine.deadly(error):
             self.engine.check()
             self.died(place, alone)
@@ -233,7 +251,8 @@ class Run:
         key = self.job.matrix.cells[place].key
         standing = standing_of(data, key)
         if standing is None:
-            raise AssertionError(f"a worker returned no result of {key}")
+            said = f"a worker returned no whole result of {self.job.matrix.cells[place].name!r}"
+            raise SetwrightError(Fault("workers", said, "give every worker the same setwright, then run again"))
         self.job.store.write(key, data)
         self.note(place, standing.end)
         if standing.end in FINAL:

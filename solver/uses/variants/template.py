@@ -93,9 +93,7 @@ def axes_of(raw: Any, faults: list[Fault]) -> Iterator[Axis]:
             faults.append(Fault(f"vary.{name}", "is nothing that varies", remedy))
     for name in AXES:
         if name in raw:
-            axis = axis_of(name, raw[name], faults)
-            if axis is not None:
-                yield axis
+            yield axis_of(name, raw[name], faults)
 
 
 def brief_of(raw: Any, axes: tuple[Axis, ...], faults: list[Fault], where: str = "brief") -> Mapping[str, Any]:
@@ -142,6 +140,8 @@ def match_of(row: Any, where: str, axes: tuple[Axis, ...], faults: list[Fault]) 
             continue
         axis = by_word[word]
         found[axis.name] = tuple(str(one) for one in (value if isinstance(value, list) else [value]))
+        if not found[axis.name]:
+            faults.append(Fault(f"{where}.{word}", "is an empty list, which matches nothing", "name a value in it"))
         for label in found[axis.name]:
             if label not in axis.labels:
                 remedy = did_you_mean(label, axis.labels) or f"the values here: {', '.join(axis.labels)}"
@@ -195,6 +195,8 @@ def usual_name(axes: tuple[Axis, ...]) -> str:
 
 def name_faults(template: Template) -> Iterator[Fault]:
     """What is wrong with the pattern of the names."""
+    if not template.name.strip():
+        yield Fault("name", "is empty", "write for example '{days} x {minutes}, {kit}', or leave it out")
     known = {one_of(axis.name) for axis in template.axes}
     try:
         parts = [(field, spec, way) for _, field, spec, way in Formatter().parse(template.name) if field is not None]
