@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 import re
+import shutil
 import signal
 import subprocess
 import sys
@@ -121,10 +122,41 @@ def test_tidy_removes_what_the_template_no_longer_asks_for(folder: Path, tmp_pat
     assert len(contents(out)) == 1
 
 
+def test_a_folder_of_another_template_is_named_and_not_tidied_at_once(folder: Path, tmp_path: Path) -> None:
+    other = tmp_path / "other.toml"
+    other.write_text(TINY.replace("Tiny", "Other").replace("[12, 15]", "[13]"))
+    out = tmp_path / "out"
+    shutil.copytree(folder / "out", out)
+    words = ("run", str(other), "-o", str(out), "--search", "quick")
+    before = contents(out)
+    refused = run(*words, "--tidy")
+    assert refused.exit_code == 2 and "was last run with another template, 'Tiny'" in refused.output
+    assert contents(out) == before and "Tiny: 2 variants" in run("status", str(out)).output
+    said = run(*words)
+    assert said.exit_code == 0 and "'Tiny': its results are kept" in said.stderr
+    assert before.items() < contents(out).items()
+    assert "another template" not in run(*words).stderr and "2 results that" in run(*words, "--tidy").stderr
+
+
+@pytest.mark.slow
+def test_two_runs_at_once_in_one_folder_leave_each_result_whole(folder: Path, tmp_path: Path) -> None:
+    words = ["variants", "run", str(folder / "tiny.toml"), "-o", str(tmp_path / "out"), "--search", "quick"]
+    pipe, environment = subprocess.PIPE, {**os.environ, "PYTHONPATH": str(NAMES)}
+    both = [
+        subprocess.Popen([sys.executable, "-m", "setwright", *words], stdout=pipe, stderr=pipe, text=True, env=environment)
+        for _ in range(2)
+    ]  # fmt: skip
+    said = [process.communicate(timeout=60) for process in both]
+    assert [process.returncode for process in both] == [0, 0], said
+    assert contents(tmp_path / "out") == contents(folder / "out") and said[0][0] == said[1][0]
+    assert list((tmp_path / "out" / ".beside").iterdir()) == []
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [
         (("--shard", "3/2"), "expected K/N"),
+        (("--shard", "0/4"), "expected K/N"),
         (("--cluster", "tcp://127.0.0.1:1", "--workers", "2"), "counts its own"),
         (("--tls-ca", "x"), "go together"),
         (("--cluster", "nowhere"), "is no address"),
@@ -132,7 +164,7 @@ def test_tidy_removes_what_the_template_no_longer_asks_for(folder: Path, tmp_pat
 )
 def test_wrong_use_is_refused(tmp_path: Path, words: tuple[str, ...], said: str) -> None:
     result = run("run", str(HOUSE), "-o", str(tmp_path / "out"), *words)
-    assert result.exit_code == 2 and said in result.output
+    assert result.exit_code == 2 and said in result.output and not (tmp_path / "out").exists()
 
 
 def test_near_misses_are_named(tmp_path: Path) -> None:

@@ -6,7 +6,7 @@ import threading
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import asdict, replace
 from pathlib import Path
-from typing import Any
+from typing import Any, ClassVar
 
 import pytest
 from cheap_cells import TEN, TWO_HUNDRED, cheap, contents, job
@@ -21,6 +21,7 @@ from setwright.solver.uses.variants.engines import BrokenWorker, Lent
 from setwright.solver.uses.variants.manifest import manifest_of, read_manifest, write_manifest
 from setwright.solver.uses.variants.record import record
 from setwright.solver.uses.variants.run import IN_FLIGHT, Job, Tally, run
+from setwright.solver.uses.variants.store import Store
 from setwright.solver.uses.variants.task import UNFINISHED, Task
 
 
@@ -84,6 +85,55 @@ def test_only_what_is_missing_damaged_or_changed_is_done_again(tmp_path: Path) -
     work = Counted()
     in_threads(job(changed, tmp_path, work))
     assert work.names == ["1 x 35, bands", "1 x 40, bands"]
+
+
+def test_a_result_with_one_letter_changed_is_done_again(tmp_path: Path) -> None:
+    """Still JSON, still of its key: the digest tells."""
+    first = job(TEN, tmp_path)
+    in_threads(first)
+    before, cell = contents(tmp_path), first.matrix.cells[3]
+    changed = before[f"{cell.key}.json"].replace(b'"minutes": "', b'"minutes": "1', 1)
+    first.store.path(cell.key).write_bytes(changed)
+    work = Counted()
+    in_threads(job(TEN, tmp_path, work))
+    assert work.names == [cell.name] and contents(tmp_path) == before
+
+
+def test_a_result_that_goes_while_a_run_needs_it_is_a_clear_error(tmp_path: Path) -> None:
+    """As when another run tidies: a longer variant solved without the shorter one would come out otherwise."""
+    what = job(TEN, tmp_path)
+    in_threads(what)
+    solved = [c for c in what.matrix.cells if b'"end": "solved"' in contents(tmp_path)[f"{c.key}.json"]]
+    longer = next(c for c in what.matrix.cells if c.extends is not None and what.matrix.cells[c.extends] in solved)
+    what.store.remove(longer.key)
+
+    class ReadOnce(Store):
+        """Each result is there for the first look only."""
+
+        seen: ClassVar[set[str]] = set()
+
+        def read(self, key: str) -> bytes | None:
+            data = None if key in self.seen else super().read(key)
+            self.seen.add(key)
+            return data
+
+    with pytest.raises(SetwrightError, match=r"has gone or is damaged.*run the same command again"):
+        in_threads(replace(what, store=ReadOnce(tmp_path)))
+
+
+@pytest.mark.parametrize("error", [ModuleNotFoundError("No module named 'x'"), AttributeError("Can't get attribute 'x'")])
+def test_a_worker_that_cannot_load_its_work_ends_the_run(tmp_path: Path, error: Exception) -> None:
+    def fail(task: Task) -> None:
+        raise error
+
+    with pytest.raises(SetwrightError, match=r"a worker cannot load .*'x'; give every worker the same setwright"):
+        in_threads(job(TEN, tmp_path, Counted(fail)))
+    assert contents(tmp_path) == {}
+
+
+def test_a_worker_that_returns_something_else_ends_the_run(tmp_path: Path) -> None:
+    with pytest.raises(SetwrightError, match="a worker returned no whole result of '1 x 20, bands'"):
+        in_threads(job(TEN, tmp_path, Counted(lambda task: b"{}")), 1)
 
 
 def test_no_more_than_a_few_times_the_workers_are_in_flight(tmp_path: Path) -> None:

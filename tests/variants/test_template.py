@@ -9,6 +9,7 @@ import pytest
 from cheap_cells import STAMP, TEN, TWO_HUNDRED, matrix
 
 from setwright.catalogue.faults import UsageFault
+from setwright.solver.uses.variants.matrix import file_stem
 from setwright.solver.uses.variants.template import template_of
 
 SIZES: dict[str, Any] = {
@@ -119,6 +120,46 @@ def test_a_brief_that_cannot_be_understood_names_the_variant() -> None:
 )
 def test_a_wrong_template_is_refused(raw: dict[str, Any], said: str) -> None:
     assert said in faults(raw)
+
+
+ONE: dict[str, Any] = {"days": [1], "minutes": [12], "kits": ["bands"]}
+
+
+@pytest.mark.parametrize(
+    ("raw", "said"),
+    [
+        ({"vary": {**ONE, "days": ["mon thu", "thu mon"]}}, "'thu mon' means the same as 'mon thu'"),
+        ({"vary": {**ONE, "days": [2, "mon thu"]}}, "'mon thu' means the same as '2'"),
+        ({"vary": {**ONE, "kits": {"a": ["bench", "rack"], "b": ["rack", "bench"]}}}, "'b' means the same as 'a'"),
+        ({"vary": {**ONE, "kits": {"a\nb": "bands"}}}, "cannot stand in a name"),
+        ({"vary": {**ONE, "kits": {"\u202eabc": "bands"}}}, "cannot stand in a name"),
+        ({"vary": {**ONE, "kits": {" ": "bands"}}}, "cannot stand in a name"),
+        ({"vary": {**ONE, "kits": {"x" * 101: "bands"}}}, "1 to 100 letters"),
+        ({"vary": {**ONE, "kits": {"Home": "bands", "home": "bodyweight"}}, "name": "{kit}"}, "their files both 'home'"),
+        ({"vary": {**ONE, "kits": {"caf\u00e9": "bands", "cafe\u0301": "bodyweight"}}, "name": "{kit}"}, "both 'caf\u00e9'"),
+        ({"vary": {**ONE, "kits": {"\U0001f4aa": "bands", "\U0001f3cb": "bodyweight"}}, "name": "{kit}"}, "both 'variant'"),
+        ({"vary": ONE, "name": "\u00e9" * 101}, "a file's name of 202 bytes"),
+        ({"vary": ONE, "name": " "}, "name: is empty"),
+        ({"vary": ONE, "exclude": [{"days": []}]}, "matches nothing"),
+        ({"vary": {**ONE, "emphases": ["delts"]}, "brief": {"muscles": 3}}, "muscles: got 3"),
+        ({"vary": {**ONE, "experience": ["novice"]}, "brief": {"client": [1]}}, "client: got [1]"),
+        ({"vary": {**ONE, "experience": ["novice"]}, "also": [{"when": {"kit": "bands"}, "brief": {"client": 3}}]}, "got 3"),
+    ],
+)  # fmt: skip
+def test_an_odd_template_is_refused(raw: dict[str, Any], said: str) -> None:
+    assert said in faults(raw)
+
+
+@pytest.mark.parametrize("vary", [{**ONE, "days": []}, {**ONE, "days": [9]}, {**ONE, "minutes": ["a"]}])
+def test_a_fault_in_an_axis_brings_no_others_with_it(vary: dict[str, Any]) -> None:
+    assert len(faults({"vary": vary, "exclude": [{"kit": "bands", "days": 1}]}).splitlines()) <= 2
+    assert len(faults({"vary": vary}).splitlines()) == 1
+
+
+def test_names_with_slashes_and_letters_of_any_alphabet_are_files_of_one_folder() -> None:
+    kits = {"../../etc/x": "bands", "\u0433\u0438\u0440\u044f": "bodyweight"}
+    made = matrix({"name": "{days}/{minutes}/../{kit}", "vary": {**ONE, "kits": kits}})
+    assert [file_stem(cell.name) for cell in made.cells] == ["1-12-etc-x", "1-12-\u0433\u0438\u0440\u044f"]
 
 
 def test_the_order_of_a_template_changes_nothing() -> None:
