@@ -121,7 +121,9 @@ def test_a_result_that_goes_while_a_run_needs_it_is_a_clear_error(tmp_path: Path
         in_threads(replace(what, store=ReadOnce(tmp_path)))
 
 
-@pytest.mark.parametrize("error", [ModuleNotFoundError("No module named 'x'"), AttributeError("Can't get attribute 'x'")])
+@pytest.mark.parametrize(
+    "error", [ModuleNotFoundError("No module named 'x'"), AttributeError("Can't get attribute 'x'")]
+)
 def test_a_worker_that_cannot_load_its_work_ends_the_run(tmp_path: Path, error: Exception) -> None:
     def fail(task: Task) -> None:
         raise error

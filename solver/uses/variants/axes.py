@@ -81,7 +81,9 @@ def twice(values: list[Value], where: str) -> Iterator[Fault]:
 
 def meaning(means: Any) -> str:
     """One text for all values that ask for the same, in whatever order they list it."""
-    return json.dumps(sorted(map(str, means)) if isinstance(means, list | tuple) else means, sort_keys=True, default=str)
+    return json.dumps(
+        sorted(map(str, means)) if isinstance(means, list | tuple) else means, sort_keys=True, default=str
+    )
 
 
 def value_of(name: str, label: Any, said: Any, where: str, faults: list[Fault]) -> Value:
