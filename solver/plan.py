@@ -169,7 +169,9 @@ def plan_near(
     `previous` has one session for each of the brief's days. Its minutes are not cut in efficiency: staying near comes
     first. The second value says the change in sets, the best score and the floor; None where there is no week.
     """
-    end, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side)
+    # A week with an empty day is no start: the search fills days better from nothing.
+    start = previous if all(previous.days) else None
+    end, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side, start)
     if not isinstance(end, Solved):
         return end, None
     found = settle_near(outcome.climb, previous, share, limits)
@@ -184,11 +186,12 @@ def searched(
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
     side_by_side: bool = True,
+    start: Week | None = None,
 ) -> tuple[End, Outcome]:
-    """The end of the search alone, and the search's outcome to go on from."""
+    """The end of the search alone, from a week at hand or from none, and the search's outcome to go on from."""
     terms = resolve(understood.brief, catalogue)
     board = board_of(terms)
-    outcome = search(board, limits, watch, stopped, side_by_side)
+    outcome = search(board, limits, watch, stopped, side_by_side, start)
     if outcome.best is not None:
         return deliver(understood, terms, outcome, limits), outcome
     conflicts = conflict_of(board, limits.seconds) if outcome.ended_by not in ("stopped", "time limit") else ()

@@ -10,7 +10,17 @@ from setwright.solver.reckoning.audit import Audit
 from setwright.solver.sheets.document import PRIVATE, evidence_digest, own_version, rounded, said_of
 
 ENDED_BY = "changed by hand"
-NO_SEARCH = {"search": "none", "rounds": 0, "work": 0.0, "columns": 0, "nodes": 0, "seconds": 0.0}
+NO_SEARCH: dict[str, str | int | float] = {
+    "search": "none",
+    "rounds": 0,
+    "work": 0.0,
+    "columns": 0,
+    "nodes": 0,
+    "theme_nodes": 0,
+    "leap_nodes": 0,
+    "settle_nodes": 0,
+    "seconds": 0.0,
+}
 
 
 def changed_week(document: Mapping[str, Any], understood: Understood, audit: Audit) -> dict[str, Any]:

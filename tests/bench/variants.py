@@ -163,7 +163,7 @@ def keep(store: Store) -> None:
 
 
 def simulation(folder: Path) -> Iterator[Row]:
-    """The run's own overhead and Dask's: tasks that do nothing, in chains of three, results of true size thrown away."""
+    """The run's own overhead and Dask's: tasks that do nothing, chains of three, results of true size thrown away."""
     loop = timed(lambda: no_ops(folder, Lent(Inline(), 1)))
     FIGURES["loop_ms"] = 1000 * loop / NO_OPS
     yield f"{NO_OPS} no-op tasks, no engine, making of results included, ms a task", f"{FIGURES['loop_ms']:.2f}"

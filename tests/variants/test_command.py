@@ -143,9 +143,9 @@ def test_two_runs_at_once_in_one_folder_leave_each_result_whole(folder: Path, tm
     words = ["variants", "run", str(folder / "tiny.toml"), "-o", str(tmp_path / "out"), "--search", "quick"]
     pipe, environment = subprocess.PIPE, {**os.environ, "PYTHONPATH": str(NAMES)}
     both = [
-        subprocess.Popen([sys.executable, "-m", "setwright", *words], stdout=pipe, stderr=pipe, text=True, env=environment)
-        for _ in range(2)
-    ]  # fmt: skip
+        subprocess.Popen(command, stdout=pipe, stderr=pipe, text=True, env=environment)
+        for command in 2 * [[sys.executable, "-m", "setwright", *words]]
+    ]
     said = [process.communicate(timeout=60) for process in both]
     assert [process.returncode for process in both] == [0, 0], said
     assert contents(tmp_path / "out") == contents(folder / "out") and said[0][0] == said[1][0]

@@ -13,7 +13,6 @@ from typing import Protocol
 
 from setwright.solver.uses.variants.task import Task, Work
 
-
 ONE_CORE = ("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS")
 """What tells numpy's libraries, before they are loaded, to start no threads that another worker's cell would feel."""
 
