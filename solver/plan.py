@@ -191,7 +191,7 @@ def searched(
     """The end of the search alone, from a week at hand or from none, and the search's outcome to go on from."""
     terms = resolve(understood.brief, catalogue)
     board = board_of(terms)
-    outcome = search(board, limits, watch, stopped, side_by_side, start)
+    outcome = search(board, limits, watch, stopped, side_by_side, start, refill=True)
     if outcome.best is not None:
         return deliver(understood, terms, outcome, limits), outcome
     conflicts = conflict_of(board, limits.seconds) if outcome.ended_by not in ("stopped", "time limit") else ()

@@ -6,6 +6,7 @@ import difflib
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal, Protocol
 
 from setwright.catalogue.entries import Catalogue
@@ -82,8 +83,28 @@ def _numbers_of(key: Key) -> Iterator[Key]:
         yield (*key[:-1], key[-1][:-1])
 
 
+@dataclass(frozen=True, eq=False)
+class _One:
+    """A catalogue as itself: equal to no other, however alike, so that its words can be kept."""
+
+    catalogue: Catalogue
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _One) and self.catalogue is other.catalogue
+
+    def __hash__(self) -> int:
+        return id(self.catalogue)
+
+
 def lexicon_of(catalogue: Catalogue) -> Lexicon:
     """The words of one catalogue; ids are entered first, then names, then aliases, and the first stays."""
+    return _made(_One(catalogue))
+
+
+@lru_cache(maxsize=4)
+def _made(one: _One) -> Lexicon:
+    """The words, gathered once for a catalogue: a template asks for them for each of its variants."""
+    catalogue = one.catalogue
     parts: dict[Kind, Iterable[_Named]] = {
         "muscle": catalogue.muscles.values(),
         "group": catalogue.groups.values(),

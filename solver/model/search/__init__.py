@@ -65,10 +65,12 @@ def search(
     stopped: Callable[[], bool] = lambda: False,
     side_by_side: bool = True,
     start: Week | None = None,
+    refill: bool = False,
 ) -> Outcome:
     """Bound and climb, side by side on two cores or one after the other: the result is the same.
 
-    With `start` the climb goes on from that week, if the board can make it and it breaks nothing.
+    With `start` the climb goes on from that week, if the board can make it and it breaks nothing; with `refill` its
+    days are filled first, one by one, as they are in a week from nothing.
     """
     begun = time.monotonic()
     week = week_sheet(board)
@@ -77,7 +79,7 @@ def search(
     usual = candidates_by_day(board, whole.sheet, whole.relaxed) if whole else candidates_of(board, week, relaxed)
     candidates, first = opened_with(board, usual, start)
     climb = Climb(board, candidates, limits, begun + limits.seconds)
-    climb.stopped = stopped
+    climb.stopped, climb.refill = stopped, refill
     bound = Bound()
 
     def tell(*_: object) -> None:

@@ -54,6 +54,8 @@ class Climb:
     closed: set[Neighbourhood] = field(default_factory=set)
     """Neighbourhoods solved to their end since the week last changed."""
     stopped: Callable[[], bool] = lambda: False
+    refill: bool = False
+    """Whether a week to start from is filled day by day first, as where it was made for fewer minutes."""
 
     def __post_init__(self) -> None:
         self.sheet = day_sheet(self.board, self.candidates.columns)

@@ -21,6 +21,8 @@ WORK = 3.0
 def started(climb: Climb) -> bool:
     """Whether the climb has a first week. Where wishes may clash, first whether there is any week at all."""
     if climb.best is not None:
+        if climb.refill:
+            climb.start()
         return True
     sheet = possible_sheet(climb.board)
     found = any_week(sheet, climb.limits) if any(row.label for row in climb.sheet.rows) else None

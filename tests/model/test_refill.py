@@ -1,0 +1,35 @@
+"""A search that starts from the week of fewer minutes fills its days before it goes on."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.brief.understand import understand
+from setwright.solver.model.columns import Board, board_of
+from setwright.solver.model.limits import SEARCHES
+from setwright.solver.model.search import search
+from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.reckoning.week import Week
+
+NO_ROUNDS = replace(SEARCHES["quick"], rounds=0, nodes=0)
+
+
+def board(minutes: int) -> Board:
+    catalogue = load_catalogue()
+    days = [{"weekday": day, "minutes": minutes} for day in ("mon", "thu")]
+    return board_of(resolve(understand({"days": days, "equipment": "bands"}, catalogue).brief, catalogue))
+
+
+def score(minutes: int, start: Week | None = None, refill: bool = False) -> tuple[int, Week]:
+    best = search(board(minutes), NO_ROUNDS, side_by_side=False, start=start, refill=refill).best
+    assert best is not None
+    return best.score_units, best.view.week
+
+
+def test_the_added_minutes_of_a_longer_week_are_filled() -> None:
+    _, shorter = score(20)
+    (bare, week), (filled, first) = score(40, shorter), score(40, shorter, refill=True)
+    assert week == shorter and filled > bare
+    assert (filled, first) == score(40, shorter, refill=True)
+    assert filled > 0.9 * score(40)[0]
