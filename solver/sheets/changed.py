@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from setwright.catalogue.version import own_version
 from setwright.solver.brief.understand import Understood
 from setwright.solver.reckoning.audit import Audit
-from setwright.solver.sheets.document import PRIVATE, evidence_digest, own_version, rounded, said_of
+from setwright.solver.sheets.document import PRIVATE, evidence_digest, rounded, said_of
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {

@@ -6,10 +6,10 @@ import hashlib
 import json
 import math
 from dataclasses import asdict
-from importlib.metadata import PackageNotFoundError, version
 from typing import TYPE_CHECKING, Any
 
 from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.version import own_version
 from setwright.solver.brief.schema import Brief
 from setwright.solver.brief.understand import Understood, raw_of
 from setwright.solver.reckoning.audit import Audit
@@ -96,14 +96,6 @@ def made_by(solved: Solved) -> dict[str, Any]:
         "seed": SEED,
         "limits": {"search" if name == "name" else name: value for name, value in asdict(solved.limits).items()},
     }
-
-
-def own_version() -> str:
-    """The installed version, or 0+source where the package runs from its folder."""
-    try:
-        return version("setwright")
-    except PackageNotFoundError:
-        return "0+source"
 
 
 def evidence_digest(catalogue: Catalogue) -> str:

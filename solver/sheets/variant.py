@@ -14,6 +14,7 @@ from typing import Any, assert_never
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import SetwrightError
 from setwright.catalogue.load import load_catalogue
+from setwright.catalogue.version import own_version
 from setwright.solver.brief.understand import understand
 from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.model.search.shorten import Shortened
@@ -24,7 +25,7 @@ from setwright.solver.reckoning.rule import UNITS
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.week import Week
 from setwright.solver.sheets.clash import clash_document
-from setwright.solver.sheets.document import UNPROVEN, evidence_digest, own_version, rounded, week_document
+from setwright.solver.sheets.document import UNPROVEN, evidence_digest, rounded, week_document
 from setwright.solver.sheets.reading import read_week
 from setwright.solver.sheets.table import week_text
 from setwright.solver.uses.variants.matrix import Cell, Matrix

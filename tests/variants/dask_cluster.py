@@ -45,16 +45,21 @@ class DaskProcesses:
             return False
         return True
 
-    def add_worker(self) -> None:
+    def add_worker(self, first: str = "") -> None:
+        """One more worker; `first` is Python that runs before anything else in it."""
+        if first:
+            (self.folder / "first").mkdir()
+            (self.folder / "first" / "sitecustomize.py").write_text(first)
         self.workers.append(
             self.start(
                 "worker", self.address, "--nthreads", "1", "--no-nanny", "--no-dashboard", "--host", "127.0.0.1",
-                "--local-directory", str(self.folder), "--death-timeout", "20",
+                "--local-directory", str(self.folder), "--death-timeout", "20", first=bool(first),
             )
         )  # fmt: skip
 
-    def start(self, kind: str, *words: str) -> subprocess.Popen[bytes]:
-        path = os.pathsep.join([str(NAMES), str(HERE), os.environ.get("PYTHONPATH", "")])
+    def start(self, kind: str, *words: str, first: bool = False) -> subprocess.Popen[bytes]:
+        before = [str(self.folder / "first")] if first else []
+        path = os.pathsep.join([*before, str(NAMES), str(HERE), os.environ.get("PYTHONPATH", "")])
         log = (self.folder / f"{kind}-{time.monotonic_ns()}.log").open("wb")
         command = [sys.executable, "-m", "dask", kind, *words, *self.tls]
         environment = {**os.environ, "PYTHONPATH": path}

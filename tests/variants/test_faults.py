@@ -194,6 +194,57 @@ def registered(dask: DaskProcesses, tls: Tls | None) -> bool:
         cluster.close(True)
 
 
+OTHER = """
+import importlib.metadata as metadata
+version = metadata.version
+metadata.version = lambda name: "9.9" if name == "setwright" else version(name)
+"""
+WITHOUT = """
+import sys
+class Lacking:
+    def find_spec(self, name, *_):
+        if name.partition(".")[0] == "setwright":
+            raise ModuleNotFoundError("No module named 'setwright'")
+sys.meta_path.insert(0, Lacking())
+"""
+
+
+@pytest.mark.parametrize(
+    ("first", "said"),
+    [(OTHER, "this worker has setwright 9.9, expected"), (WITHOUT, "cannot load setwright: No module named")],
+)
+def test_a_dask_worker_of_another_version_or_none_is_refused_before_it_reads_a_task(
+    tmp_path: Path, first: str, said: str
+) -> None:
+    """One that cannot read a task would never answer, and the run never end."""
+    with DaskProcesses(tmp_path / "dask", 1) as dask:
+        connected(dask).close(True)
+        dask.add_worker(first)
+
+        def refused() -> bool:
+            try:
+                Cluster(dask.address).close(True)
+            except SetwrightError as error:
+                return said in str(error)
+            return False
+
+        dask.until(refused)
+
+
+def test_a_dask_worker_of_another_version_that_joins_later_ends_the_run(tmp_path: Path) -> None:
+    with DaskProcesses(tmp_path / "dask", 1) as dask:
+        cluster = connected(dask)
+
+        def one_more(tally: Tally) -> None:
+            if len(dask.workers) == 1:
+                dask.add_worker(OTHER)
+                dask.until(lambda: len(cluster.client.scheduler_info(n_workers=-1)["workers"]) == 2)
+
+        with pytest.raises(SetwrightError, match="this worker has setwright 9.9, expected"):
+            run(job(TWO_HUNDRED, tmp_path / "out", unhurried), cluster, one_more)
+        cluster.close(True)
+
+
 def test_tls_connects_and_strangers_do_not(tmp_path: Path) -> None:
     files, others = tls_files(tmp_path / "tls"), tls_files(tmp_path / "others")
     with DaskProcesses(tmp_path / "dask", 1, files) as dask:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import time
+from collections.abc import Mapping
 from concurrent.futures import CancelledError, Future
 from contextlib import suppress
 from dataclasses import dataclass
@@ -12,12 +13,15 @@ from pathlib import Path
 from typing import Any
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.catalogue.version import own_version
 from setwright.solver.uses.variants.task import Task, Work
 
 CONNECT = 15.0
 """Seconds in which the scheduler must answer."""
 LOOK = 1.0
 """Seconds between two looks at how many workers there are."""
+ASK = "__import__('setwright.catalogue.version', fromlist=['own_version']).own_version()"
+"""What a new worker is asked, as text for `eval`: one without setwright cannot read a task, and never answers."""
 
 
 @dataclass(frozen=True)
@@ -38,19 +42,32 @@ class Cluster:
         self.client = client_of(address, tls)
         self.executor = self.client.get_executor(pure=False)
         self.counted, self.looked = 0, 0.0
-        if not self.workers:
+        self.known: set[str] = set()
+        try:
+            if not self.workers:
+                raise SetwrightError(Fault(address, "has no workers", "start `dask worker ADDRESS --nthreads 1` first"))
+        except SetwrightError:
             self.close(True)
-            raise SetwrightError(Fault(address, "has no workers", "start `dask worker ADDRESS --nthreads 1` first"))
+            raise
 
     @property
     def workers(self) -> int:
         """Threads of all workers, looked up once a second; what was last known while there are none."""
-        if self.counted and time.monotonic() - self.looked < LOOK:
-            return self.counted
+        if not self.counted or time.monotonic() - self.looked >= LOOK:
+            self.look()
+        return self.counted
+
+    def look(self) -> None:
+        """Count the workers, and ask those that are new for their version."""
         self.looked = time.monotonic()
         threads = self.client.scheduler_info(n_workers=-1).get("workers", {}) if self.reached() else {}
         self.counted = sum(int(worker["nthreads"]) for worker in threads.values()) or self.counted
-        return self.counted
+        new = sorted(set(threads) - self.known)
+        if new:
+            said = self.client.run(eval, ASK, workers=new, on_error="return")
+            refuse_strangers(said)
+            # One that could not be reached yet is asked again at the next look.
+            self.known.update(worker for worker, answer in said.items() if isinstance(answer, str))
 
     def reached(self) -> bool:
         return self.client.status == "running" and self.client.scheduler_comm is not None
@@ -71,12 +88,31 @@ class Cluster:
         if not self.reached():
             remedy = "what is done is stored: start the scheduler and its workers, then run the same command"
             raise SetwrightError(Fault(self.address, "the cluster's scheduler is gone", remedy))
+        if time.monotonic() - self.looked >= LOOK:
+            self.look()
 
     def close(self, at_once: bool) -> None:
         with suppress(Exception):
             self.executor.shutdown(wait=False)
         with suppress(Exception):
             self.client.close(timeout=2)
+
+
+def refuse_strangers(said: Mapping[str, Any]) -> None:
+    """Raise where workers say another version than this one's, or have none; one that was not reached is passed over."""
+    here, remedy = own_version(), "give every worker the same setwright, solvers and catalogue"
+    faults = [
+        Fault(worker, f"this worker has setwright {found}, expected {here}", remedy)
+        for worker, found in sorted(said.items())
+        if isinstance(found, str) and found != here
+    ]
+    faults += [
+        Fault(worker, f"this worker cannot load setwright: {found}", remedy)
+        for worker, found in sorted(said.items())
+        if isinstance(found, ImportError | AttributeError)
+    ]
+    if faults:
+        raise SetwrightError(faults)
 
 
 def check_address(address: str, tls: Tls | None) -> None:
