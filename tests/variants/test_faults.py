@@ -240,7 +240,7 @@ def test_a_dask_worker_of_another_version_that_joins_later_ends_the_run(tmp_path
                 dask.add_worker(OTHER)
                 dask.until(lambda: len(cluster.client.scheduler_info(n_workers=-1)["workers"]) == 2)
 
-        with pytest.raises(SetwrightError, match="this worker has setwright 9.9, expected"):
+        with pytest.raises(SetwrightError, match=r"has setwright 9\.9, expected"):
             run(job(TWO_HUNDRED, tmp_path / "out", unhurried), cluster, one_more)
         cluster.close(True)
 

@@ -99,7 +99,7 @@ class Cluster:
 
 
 def refuse_strangers(said: Mapping[str, Any]) -> None:
-    """Raise where workers say another version than this one's, or have none; one that was not reached is passed over."""
+    """Raise where workers say another version than this one's, or have none; one not reached is passed over."""
     here, remedy = own_version(), "give every worker the same setwright, solvers and catalogue"
     faults = [
         Fault(worker, f"this worker has setwright {found}, expected {here}", remedy)
