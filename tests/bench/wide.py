@@ -1,4 +1,4 @@
-"""The cross-check: `python -m tests.bench.cross [FIRST [LAST]]` runs random briefs, seeds 0 to 199 unless said."""
+"""The cross-check: `python -m tests.bench.wide [FIRST [LAST]]` runs random briefs, seeds 0 to 199 unless said."""
 
 from __future__ import annotations
 
