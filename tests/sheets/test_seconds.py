@@ -60,7 +60,6 @@ def test_a_week_from_elsewhere_may_say_seconds() -> None:
 
 
 def test_schema_org_has_how_long_a_hold_lasts() -> None:
-
     raw = document()
     raw["days"][0]["entries"][-1] |= {"exercise": "plank", "reps": [10, 15], "paired_with": None}
     line = handout_of(raw, CATALOGUE).sessions[0].lines[-1]
