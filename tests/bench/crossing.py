@@ -25,11 +25,11 @@ from setwright.solver.sheets.audit import audit_document
 from setwright.solver.sheets.document import dumped, week_document
 from setwright.solver.sheets.reading import read_week
 from setwright.solver.sheets.table import week_text
-from setwright.solver.sheets.words import whole_minutes
+from setwright.solver.sheets.words import sets_by_reps, whole_minutes
 
 LIMITS = replace(SEARCHES["quick"], rounds=3, work=0.1, columns=30, nodes=3)
 WHOLE = 240
-"""Columns that both engines are given whole: all where they are few, else spread evenly over all, and the week's own."""
+"""Columns that both engines are given: all where they are few, else spread evenly over all, and the week's own."""
 WORK, NODES, SECONDS = 0.5, 3, 60.0
 ABOVE = 700
 """Score units: tangents and costs rounded outward may put the model's word on a week so far above the audit's."""
@@ -193,12 +193,13 @@ def prints_the_same(found: Crossed, end: Solved, catalogue: Catalogue) -> None:
 
 
 def printed(end: Solved, document: dict[str, Any]) -> list[str]:
-    """What the printed week must say, from the document's numbers."""
+    """What the printed week must say: the document's numbers, and each line with its dose."""
     low, high = document["interval"]
     trained = [day for day in document["days"] if day["entries"]]
+    lines = end.audit.view.lines
     return [
         f"Week index {document['stimulus']:.1f} (interval {low} to {high})",
         f"core {document['score']:.1f}",
         *(f"{whole_minutes(day['seconds'])} of {day['minutes']} min" for day in trained),
-        *(f"{e['name']} {e['sets']} x {e['reps'][0]}-{e['reps'][1]}" for day in trained for e in day["entries"]),
+        *(f"{line.exercise.name} {sets_by_reps(line.entry, line.exercise)}" for line in lines),
     ]

@@ -114,6 +114,11 @@ def rules(random: Random, _: Catalogue) -> dict[str, Any]:
     return found
 
 
+def other(random: Random, _: Catalogue) -> list[dict[str, Any]]:
+    """Sport on a day, hard on one region."""
+    return [{"weekday": random.choice(WEEKDAYS), "regions": [random.choice(("lower", "push"))]}]
+
+
 PARTS = (
     ("muscles", 0.6, muscles),
     ("pairs", 0.4, lambda random, _: random.random() < 0.6),
@@ -128,6 +133,6 @@ PARTS = (
     ("dislike", 0.2, exercises),
     ("like", 0.2, exercises),
     ("without", 0.1, lambda random, _: [random.choice(("bench", "rack", "cable", "step"))]),
-    ("other", 0.12, lambda random, _: [{"weekday": random.choice(WEEKDAYS), "regions": [random.choice(("lower", "push"))]}]),
+    ("other", 0.12, other),
     ("clock", 0.15, lambda random, _: dict(random.choice(CLOCKS))),
 )  # fmt: skip

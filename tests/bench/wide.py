@@ -10,10 +10,10 @@ from pathlib import Path
 HERE = Path(__file__).parent
 sys.path[:0] = [str(HERE.parents[1] / ".names"), str(HERE)]
 
-from crossing import crossed
-from drawn import drawn
+from crossing import crossed  # noqa: E402
+from drawn import drawn  # noqa: E402
 
-from setwright.catalogue.load import load_catalogue
+from setwright.catalogue.load import load_catalogue  # noqa: E402
 
 COUNT = 200
 
