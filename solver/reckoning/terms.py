@@ -197,7 +197,8 @@ class Terms:
             exercise.load == "dumbbell"
             and exercise.light_below is not None
             and heaviest is not None
-            and heaviest < exercise.light_below
+            and heaviest
+            < exercise.light_below * (self.number("light-novice-share") if self.experience == "novice" else 1)
         )
 
     def rank(self, exercise: Exercise, day: DayTerms) -> int:
