@@ -27,7 +27,7 @@ from setwright.solver.sheets.reading import read_week
 from setwright.solver.sheets.table import week_text
 from setwright.solver.sheets.words import sets_by_reps, whole_minutes
 
-LIMITS = replace(SEARCHES["quick"], rounds=3, work=0.1, columns=30, nodes=3)
+LIMITS = replace(SEARCHES["quick"], rounds=3, work=0.1, columns=30, nodes=3, seconds=3600.0)
 WHOLE = 240
 """Columns that both engines are given: all where they are few, else spread evenly over all, and the week's own."""
 WORK, NODES, SECONDS = 0.5, 3, 60.0
