@@ -117,6 +117,8 @@ class Exercise:
     cue: str
     link: str | None = None
     aliases: tuple[str, ...] = ()
+    timed: bool = False
+    """Whether a set is a hold or a carry: its repetitions are slow breaths, and sheets print seconds."""
     notes: tuple[str, ...] = ()
     """Why a contribution other than 100 or 50 stands: a source or the word convention."""
 

@@ -193,6 +193,7 @@ def parse_exercise(f: Fields, slots: Mapping[str, Slot]) -> Exercise:
         light_below=f.optional_number("light_below"),
         setting=f.text("setting"),
         cue=f.text("cue"),
+        timed=f.flag("timed"),
         link=f.optional_text("link"),
         aliases=f.texts("aliases"),
         notes=tuple(notes),

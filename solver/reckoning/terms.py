@@ -192,13 +192,10 @@ class Terms:
 
     def light(self, exercise: Exercise, day: DayTerms) -> bool:
         """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
-        heaviest = day.dumbbell_max
-        return (
-            exercise.load == "dumbbell"
-            and exercise.light_below is not None
-            and heaviest is not None
-            and heaviest < exercise.light_below
-        )
+        if exercise.load != "dumbbell" or exercise.light_below is None or day.dumbbell_max is None:
+            return False
+        share = self.number("light-novice-share") if self.experience == "novice" else 1.0
+        return day.dumbbell_max < share * exercise.light_below
 
     def rank(self, exercise: Exercise, day: DayTerms) -> int:
         """The exercise's rank on that day: where loads are light, one-limb forms come first."""

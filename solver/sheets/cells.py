@@ -6,6 +6,9 @@ import re
 from typing import Any, Final
 
 _SPAN: Final = re.compile(r"(\d{1,3})(?:\s*(?:to|-|\N{EN DASH})\s*(\d{1,3}))?\s*(?:/side|/leg|/arm|each(?: side)?)?")
+_HOLD: Final = re.compile(
+    r"(\d{1,3})(?:\s*(?:to|-|\N{EN DASH})\s*(\d{1,3}))?\s*(?:s|sec|secs|seconds)(?:\s*(?:/side|each(?: side)?))?"
+)
 _CLOCK: Final = re.compile(r"(\d{1,3}):([0-5]\d)")
 _SECONDS: Final = re.compile(r"(\d{1,4})\s*(?:s|sec|secs|seconds)?")
 _MINUTES: Final = re.compile(r"(\d{1,2}(?:\.\d)?)\s*(?:min|mins|minutes|m)")
@@ -23,6 +26,12 @@ def span(value: Any) -> Any:
     if isinstance(value, str) and (found := _SPAN.fullmatch(value.strip().lower())):
         return [int(found[1]), int(found[2] or found[1])]
     return [value, value] if type(value) is int else list(value) if isinstance(value, tuple) else value
+
+
+def hold(value: Any) -> tuple[int, int] | None:
+    """30-45 s, 30 to 45 s or 30 s as two ends in seconds; None where no seconds are said."""
+    found = _HOLD.fullmatch(value.strip().lower()) if isinstance(value, str) else None
+    return None if found is None else (int(found[1]), int(found[2] or found[1]))
 
 
 def seconds(value: Any) -> Any:

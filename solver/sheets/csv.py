@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from setwright.solver.sheets.handout import CardLine, Handout, Session
+from setwright.solver.sheets.words import breaths, held_seconds, span
 
 NEEDED: Final = ("day", "exercise", "sets", "reps", "RIR", "rest")
 MAY: Final = ("technique", "pair")
@@ -34,13 +35,12 @@ def csv(handout: Handout) -> bytes:
 
 def row(session: Session, line: CardLine, entry: Mapping[str, Any]) -> tuple[str | int, ...]:
     """One line's cells, in the order of the columns; rest in seconds, reps as words that are no date."""
-    low, high = entry["reps"]
     technique, drops = entry.get("technique", "straight"), entry.get("drops", 0)
     return (
         session.weekday or session.number,
         line.exercise,
         line.sets,
-        low if low == high else f"{low} to {high}",
+        counted(line, tuple(entry["reps"])),
         line.rir,
         entry["rest_seconds"],
         f"drop {drops}" if technique == "drop" else technique,
@@ -55,6 +55,14 @@ def row(session: Session, line: CardLine, entry: Mapping[str, Any]) -> tuple[str
         line.cue,
         line.why,
     )
+
+
+def counted(line: CardLine, reps: tuple[int, int]) -> str | int:
+    """8 to 12, or 30 to 45 s of a hold whose breaths are read back from that: words that are no date."""
+    held = held_seconds(reps)
+    if line.timed and breaths(held) == reps:
+        return f"{span(*held, ' to ')} s"
+    return reps[0] if reps[0] == reps[1] else span(*reps, " to ")
 
 
 def guarded(cell: str | int) -> str | int:

@@ -36,22 +36,25 @@ def session_plan(session: Session) -> dict[str, Any]:
 
 
 def line_plan(place: int, line: CardLine) -> dict[str, Any]:
-    """One exercise; repetitions are those of one set, rests in seconds (UN/CEFACT code SEC)."""
+    """One exercise; repetitions are those of one set, rests and holds in seconds (UN/CEFACT code SEC)."""
     minutes, seconds = line.rest.split(":")
-    low, _, high = line.reps.split("/")[0].partition("-")
-    said = [
-        f"{line.sets} sets",
-        *(text for text in (line.reps.partition("/")[2] and "reps are for each side",) if text),
-    ]
+    said = [f"{line.sets} sets", *(["reps are for each side"] if line.reps.endswith("/side") else [])]
     said += [text for text in (line.technique, line.load and f"load: {line.load}") if text]
     return {
         **plan(line.name),
         "position": place,
-        "repetitions": {"@type": "QuantitativeValue", "minValue": int(low), "maxValue": int(high or low)},
+        **one_set(line),
         "restPeriods": {"@type": "QuantitativeValue", "value": int(minutes) * 60 + int(seconds), "unitCode": "SEC"},
         "intensity": measured(line.rir, "repetitions in reserve"),
         "additionalVariable": "; ".join(said),
     }
+
+
+def one_set(line: CardLine) -> dict[str, Any]:
+    """How often, or how long, the exercise is done in one set."""
+    low, _, high = line.reps.split("/")[0].removesuffix(" s").partition("-")
+    ends = {"@type": "QuantitativeValue", "minValue": int(low), "maxValue": int(high or low)}
+    return {"activityDuration": {**ends, "unitCode": "SEC"}} if line.timed else {"repetitions": ends}
 
 
 def plan(name: str) -> dict[str, Any]:

@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 from typing import Any, Final
 
-from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import LIMITS, WEEKDAY_NAMES, WEEKDAYS
 from setwright.solver.brief.understand import Understood, understand
@@ -19,12 +19,12 @@ from setwright.solver.reckoning.rules import RULES
 from setwright.solver.reckoning.terms import Terms
 from setwright.solver.reckoning.view import View
 from setwright.solver.reckoning.week import Entry, Week
-from setwright.solver.sheets.cells import seconds, span, whole
+from setwright.solver.sheets.cells import hold, seconds, span, whole
 from setwright.solver.sheets.document import SCHEMA
 from setwright.solver.sheets.near_names import Names
 from setwright.solver.sheets.reading import Reader, parse_week, read_week
 from setwright.solver.sheets.rows import BESIDE, READ, Row, looks_like_json, rows_of_csv, rows_of_json
-from setwright.solver.sheets.words import clock, listed
+from setwright.solver.sheets.words import breaths, clock, listed
 
 MOST_ROWS: Final = 500
 TAKEN: Final[Mapping[str, str]] = MappingProxyType(
@@ -211,7 +211,7 @@ class Table:
         partner = row.get("pair") or None
         partner = None if partner is None else self.reader.exercise(partner, f"{at}, pair")
         rests = pair_rests(terms) if partner else rests_of(terms, exercise)
-        reps = self.reps(row, at) or reps_of(terms, exercise, terms.days[day])
+        reps = self.reps(row, at, exercise) or reps_of(terms, exercise, terms.days[day])
         rir = self.said(row, "rir", whole)
         rest = self.said(row, "rest", seconds)
         return Entry(
@@ -233,8 +233,14 @@ class Table:
             return None
         return read(value)
 
-    def reps(self, row: Mapping[str, Any], at: str) -> tuple[int, int] | None:
-        found = self.said(row, "reps", span)
+    def reps(self, row: Mapping[str, Any], at: str, exercise: Exercise) -> tuple[int, int] | None:
+        """A range of repetitions; the seconds of a hold as the slow breaths it is counted in."""
+
+        def counted(value: Any) -> Any:
+            held = hold(value) if exercise.timed else None
+            return span(value) if held is None else list(breaths(held))
+
+        found = self.said(row, "reps", counted)
         return None if found is None else self.reader.reps(found, f"{at}, reps")
 
     def technique(self, row: Mapping[str, Any], at: str) -> tuple[str, int]:

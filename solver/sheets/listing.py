@@ -7,7 +7,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue, Exercise, Number
 from setwright.solver.sheets.grid import grid
-from setwright.solver.sheets.words import held, listed, muscle_name, span, wrapped
+from setwright.solver.sheets.words import held, listed, muscle_name, one_set, wrapped
 
 MARKS = {
     "A": "read in the paper's own abstract or record",
@@ -55,7 +55,7 @@ def exercise_text(exercise: Exercise, catalogue: Catalogue, width: int = 100) ->
         ("needs", ", ".join(catalogue.items[i].name.lower() for i in e.needs if i in catalogue.items) or "nothing"),
         ("direct", listed(muscle_name(catalogue, m) for m in sorted(e.direct))),
         ("indirect", parts),
-        ("repetitions", span(*e.reps)),
+        ("repetitions", one_set(e.reps, e)),
         ("limbs", e.limb),
         ("fatigue", f"{e.fatigue}; load on the spine {e.axial} of 3"),
         ("change-over", f"{e.change_over} s"),
@@ -91,6 +91,7 @@ def exercise_document(exercise: Exercise) -> dict[str, Any]:
         "fatigue": e.fatigue,
         "limb": e.limb,
         "alternating": e.alternating,
+        "timed": e.timed,
         "reps": list(e.reps),
         "change_over_seconds": e.change_over,
         "axial": e.axial,

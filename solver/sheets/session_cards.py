@@ -14,7 +14,7 @@ from setwright.solver.sheets.parts import seconds_by_kind
 from setwright.solver.sheets.planned import Planned
 from setwright.solver.sheets.ramp import ramp_steps, ramp_ups
 from setwright.solver.sheets.values import CardLine, Session
-from setwright.solver.sheets.words import clock, listed, note, span, whole_minutes
+from setwright.solver.sheets.words import clock, listed, note, one_set, whole_minutes
 
 
 def session_of(view: View, day: DayTerms, coach: Coach, planned: Planned) -> Session:
@@ -67,7 +67,7 @@ def card_line(
         cue=e.cue,
         link=web_link(e.link),
         sets=entry.sets,
-        reps=span(*entry.reps) + ("/side" if e.limb != "both" or e.alternating else ""),
+        reps=one_set(entry.reps, e),
         rir=entry.rir,
         rest="0:00" if turn == 1 else clock(entry.rest),
         technique=note(entry, e),
@@ -76,6 +76,7 @@ def card_line(
         ramp_up=ramp_steps(e, ramps[line.place]) if line.place in ramps else "",
         why=said.why,
         partner=exercise_name(exercises[entry.partner], coach) if entry.partner else "",
+        timed=e.timed,
     )
 
 

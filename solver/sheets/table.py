@@ -37,8 +37,8 @@ WHAT_INDEX_IS = (
     "they are means of groups, no promise to one person."
 )
 NOTE = 20
-OTHER_COLUMNS = 23 + 2 * 5 + NOTE
-"""Columns of a day beside the exercise: mark 2, sets 13, RIR 3, rest 5, five gaps, note."""
+OTHER_COLUMNS = 26 + 2 * 5 + NOTE
+"""Columns of a day beside the exercise: mark 2, sets 16, RIR 3, rest 5, five gaps, note."""
 ENDS = {
     "work limit": "the search had spent its work",
     "time limit": "the time limit ended the search",

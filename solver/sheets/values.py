@@ -34,6 +34,8 @@ class CardLine:
     why: str
     partner: str = ""
     """The name of the exercise it is done in turn with, or nothing."""
+    timed: bool = False
+    """Whether `reps` is how long a hold or a carry lasts, in seconds."""
 
 
 @dataclass(frozen=True)

@@ -6,6 +6,7 @@ import math
 import textwrap
 from collections.abc import Iterable
 
+from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.defaults import WEEKDAY_NAMES, WEEKDAYS
 from setwright.solver.reckoning.terms import DayTerms
@@ -13,6 +14,10 @@ from setwright.solver.reckoning.week import Entry
 
 WIDEST = 100
 NARROWEST = 60
+BREATH = 3
+"""Seconds of one slow breath, by which holds and carries are counted (convention)."""
+TIDY = 5
+"""Seconds to which a hold is rounded, so that a clock on the wall will do."""
 
 
 def clock(seconds: int) -> str:
@@ -36,9 +41,25 @@ def span(low: float, high: float, between: str = "-") -> str:
 
 
 def sets_by_reps(entry: Entry, exercise: Exercise) -> str:
-    """3 x 8-12, with /side where the repetitions are counted for each limb."""
+    """3 x 8-12, or 3 x 30-45 s of a hold."""
+    return f"{entry.sets} x {one_set(entry.reps, exercise)}"
+
+
+def one_set(reps: tuple[int, int], exercise: Exercise) -> str:
+    """8-12, or 30-45 s of a hold; /side where it is counted for each limb."""
     side = "/side" if exercise.limb != "both" or exercise.alternating else ""
-    return f"{entry.sets} x {span(*entry.reps)}{side}"
+    return f"{span(*held_seconds(reps))} s{side}" if exercise.timed else f"{span(*reps)}{side}"
+
+
+def held_seconds(reps: tuple[int, int]) -> tuple[int, int]:
+    """How long a hold of so many slow breaths lasts, to the nearest five seconds."""
+    return TIDY * round(BREATH * reps[0] / TIDY), TIDY * round(BREATH * reps[1] / TIDY)
+
+
+def breaths(seconds: tuple[int, int]) -> tuple[int, int]:
+    """The slow breaths of a hold of so many seconds: the range that is printed so, else the nearest whole ones."""
+    near = (max(1, round(seconds[0] / BREATH)), max(1, round(seconds[1] / BREATH)))
+    return next((reps for reps in sorted(REP_RANGES) if held_seconds(reps) == seconds), near)
 
 
 def note(entry: Entry, exercise: Exercise) -> str:

@@ -54,12 +54,13 @@ def next_best(terms: Terms, exercise: Exercise, line: Line, here: set[str]) -> b
 
 def same_work(view: View, new: Exercise, old: Exercise) -> bool:
     """Whether an exercise trains what another does: the same movement for a direct muscle of it, or failing that one
-    of the region, no heavier, that trains directly the muscle the other is there for."""
+    of the region, no heavier, that trains directly every sought muscle that the other does."""
     if new.movement == old.movement:
         return bool(new.direct & old.direct)
-    own = view.terms.own_muscle(old)
-    shared = new.direct & old.direct if own is None else new.direct & {own}
-    return bool(shared) and new.region == old.region and new.multi_joint == old.multi_joint and not tires_more(new, old)
+    muscles = view.terms.catalogue.muscles
+    sought = {m for m in old.direct if muscles[m].size != "minor"} or old.direct
+    alike = new.region == old.region and new.multi_joint == old.multi_joint and not tires_more(new, old)
+    return bool(sought) and sought <= new.direct and alike
 
 
 def tires_more(new: Exercise, old: Exercise) -> bool:

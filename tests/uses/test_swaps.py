@@ -9,8 +9,11 @@ from hand_weeks import GYM, PAIRED, line
 from weeks import CATALOGUE, audited, days, terms_of
 
 from setwright.solver.reckoning.audit import audit
+from setwright.solver.reckoning.options import options_of
+from setwright.solver.reckoning.view import View
 from setwright.solver.reckoning.week import Week
 from setwright.solver.uses.alike import candidates
+from setwright.solver.uses.editing import entry_as
 from setwright.solver.uses.swaps import for_card, refused, rules_broken, swap_to, swapped, swaps
 
 
@@ -122,3 +125,13 @@ def test_a_swap_by_name_may_be_of_other_work(gym) -> None:
     swap = swap_to(gym, line(gym, "dumbbell-curl"), CATALOGUE.exercises["rope-pushdown"])
     assert swap is not None and not swap.effect.broken
     assert swapped(gym, line(gym, "dumbbell-curl"), CATALOGUE.exercises["rope-pushdown"]) == swap
+
+
+def test_what_trains_half_of_a_hinge_is_no_swap_for_it() -> None:
+    terms = terms_of(days=days("mon", 45), equipment=["barbell", "rack"])
+    lift = CATALOGUE.exercises["barbell-romanian-deadlift"]
+    entry = entry_as(terms, lift, terms.days[0], options_of(terms, lift, terms.days[0])[0], None)
+    same, others = candidates(View(terms, Week(((entry,),))), View(terms, Week(((entry,),))).lines[0])
+    assert all(e.movement == "hinge" for e in same)
+    assert not {"single-leg-bridge", "barbell-hip-thrust"} & {e.id for e in others}
+    assert all(e.direct >= {"hamstrings", "glutes"} for e in others)

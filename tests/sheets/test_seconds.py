@@ -1,0 +1,69 @@
+"""Holds and carries: counted in slow breaths, printed in seconds, read back as they were."""
+
+from __future__ import annotations
+
+import pytest
+from handed import document
+
+from setwright.catalogue.check import REP_RANGES
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.reckoning.week import Entry
+from setwright.solver.sheets.cells import hold
+from setwright.solver.sheets.exercise_plan import line_plan
+from setwright.solver.sheets.foreign import read_any
+from setwright.solver.sheets.handout import handout_of
+from setwright.solver.sheets.words import breaths, held_seconds, sets_by_reps
+
+CATALOGUE = load_catalogue()
+TIMED = {"plank": "3 x 30-45 s", "side-plank": "3 x 25-30 s/side", "dumbbell-farmers-carry": "3 x 35-60 s"}
+
+
+@pytest.mark.parametrize(("name", "words"), TIMED.items())
+def test_a_hold_is_printed_in_seconds(name: str, words: str) -> None:
+    exercise = CATALOGUE.exercises[name]
+    assert sets_by_reps(Entry(name, 3, exercise.reps, 1, 60), exercise) == words
+
+
+def test_what_is_lifted_is_printed_in_repetitions() -> None:
+    exercise = CATALOGUE.exercises["barbell-back-squat"]
+    assert sets_by_reps(Entry(exercise.id, 3, (6, 8), 2, 120), exercise) == "3 x 6-8"
+
+
+def test_nothing_timed_is_taken_to_its_last_repetition_by_a_technique() -> None:
+    assert all(not e.techniques for e in CATALOGUE.exercises.values() if e.timed)
+
+
+@pytest.mark.parametrize("reps", sorted(REP_RANGES))
+def test_seconds_tell_every_range_of_the_catalogue(reps: tuple[int, int]) -> None:
+    assert breaths(held_seconds(reps)) == reps
+
+
+def test_a_range_outside_the_catalogue_is_taken_to_the_nearest_breath() -> None:
+    assert breaths((20, 40)) == (7, 13)
+    assert breaths((1, 300)) == (1, 100)
+
+
+@pytest.mark.parametrize(
+    ("cell", "seconds"),
+    [("30-45 s", (30, 45)), ("30 to 45 sec", (30, 45)), ("40s", (40, 40)), ("25-30 s/side", (25, 30)), ("8-12", None)],
+)
+def test_seconds_in_a_cell(cell: str, seconds: tuple[int, int] | None) -> None:
+    assert hold(cell) == seconds
+
+
+ROWS = "day,exercise,sets,reps\nmon,plank,3,30-45 s\nmon,side plank,2,10-12\nmon,dumbbell curl,3,8-12\n"
+
+
+def test_a_week_from_elsewhere_may_say_seconds() -> None:
+    entries = read_any(ROWS.encode(), "week.csv", CATALOGUE).week.entries
+    assert [entry.reps for entry in entries] == [(10, 15), (10, 12), (8, 12)]
+
+
+def test_schema_org_has_how_long_a_hold_lasts() -> None:
+    raw = document()
+    raw["days"][0]["entries"][-1] |= {"exercise": "plank", "reps": [10, 15], "paired_with": None}
+    line = handout_of(raw, CATALOGUE).sessions[0].lines[-1]
+    assert (line.timed, line.reps) == (True, "30-45 s")
+    said = line_plan(1, line)
+    assert "repetitions" not in said
+    assert (said["activityDuration"]["minValue"], said["activityDuration"]["maxValue"]) == (30, 45)
