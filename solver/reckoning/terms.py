@@ -197,6 +197,11 @@ class Terms:
         share = self.number("light-novice-share") if self.experience == "novice" else 1.0
         return day.dumbbell_max < share * exercise.light_below
 
+    def ramps_lightly(self, exercise: Exercise, day: DayTerms) -> bool:
+        """Whether one easier set is ramp-up enough: body weight or a band that tires little, or light dumbbells."""
+        easy = exercise.load in ("bodyweight", "band") and exercise.fatigue == "low"
+        return easy or self.light(exercise, day)
+
     def rank(self, exercise: Exercise, day: DayTerms) -> int:
         """The exercise's rank on that day: where loads are light, one-limb forms come first."""
         if (

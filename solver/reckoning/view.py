@@ -100,7 +100,7 @@ class View:
             for region in ("lower", "push", "pull"):
                 here = [x.exercise for x in lines if x.exercise.multi_joint and x.exercise.region == region]
                 if here:
-                    found[day, region] = ramp_seconds(self.terms, region, here)
+                    found[day, region] = ramp_seconds(self.terms, region, here, self.terms.days[day])
         return found
 
     def work_seconds(self, day: int) -> int:
@@ -165,10 +165,22 @@ class View:
         return sum(m.weight * self.index(m.id) for m in muscles if m.weight) / self.terms.weight_sum
 
 
-def ramp_seconds(terms: Terms, region: str, lifts: list[Exercise]) -> int:
-    """The ramp-up of a region's multi-joint lifts on one day, halved in efficiency below axial load 2."""
-    base = round(terms.number(f"ramp-{region}-seconds"))
-    if terms.goal == "efficiency" and all(e.axial < 2 for e in lifts):
-        base //= 2
+def ramp_seconds(terms: Terms, region: str, lifts: list[Exercise], day: DayTerms) -> int:
+    """The ramp-up of a region's multi-joint lifts on one day: what the heaviest of them asks for, and second bars."""
+    base = max(seconds for wanted, seconds in ramp_levels(terms, region, day) if any(wanted(e) for e in lifts))
     heavy = sum(1 for e in lifts if e.main_lift and e.barbell)
     return base + max(0, heavy - 1) * round(terms.number("ramp-second-seconds"))
+
+
+def ramp_levels(terms: Terms, region: str, day: DayTerms) -> tuple[tuple[Callable[[Exercise], bool], int], ...]:
+    """What lifts ask for in ramp-up seconds, the least first: any, a loaded one, in efficiency one on the spine."""
+    full = round(terms.number(f"ramp-{region}-seconds"))
+    light = round(terms.number("ramp-light-seconds"))
+    usual = full // 2 if terms.goal == "efficiency" else full
+    levels: list[tuple[Callable[[Exercise], bool], int]] = [
+        (lambda e: True, min(light, usual)),
+        (lambda e: not terms.ramps_lightly(e, day), usual),
+    ]
+    if usual < full:
+        levels.append((lambda e: e.axial >= 2, full))
+    return tuple(levels)

@@ -24,7 +24,8 @@ def ramp_ups(view: View, day: int) -> dict[int, tuple[Step, ...]]:
         later = [x for x in lifts if heavy(x)][1:]
         first = view.ramp_up[day, region] - second * len(later)
         found |= {x.place: usual(view)[1:2] for x in later if second}
-        found |= {lifts[0].place: steps(view, first)} if first > 0 else {}
+        loaded = (x for x in lifts if not view.terms.ramps_lightly(x.exercise, x.day))
+        found |= {next(loaded, lifts[0]).place: steps(view, first)} if first > 0 else {}
     return dict(sorted(found.items()))
 
 

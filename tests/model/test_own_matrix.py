@@ -86,11 +86,14 @@ def own_best(terms: Terms) -> float:
             own.row({j: 1.0 for j, e, _ in here if e.slot.id == slot}, high=1.0)
         seconds = {j: o.half_seconds / 2 for j, _, o in here}
         for region in ("push", "pull", "lower"):
-            ramp = own.variable(0.0, 1.0)
+            some, loaded = own.variable(0.0, 1.0), own.variable(0.0, 1.0)
             for j, e, _ in here:
                 if e.multi_joint and e.region == region:
-                    own.row({j: 1.0, ramp: -1.0}, high=0.0)
-            seconds[ramp] = n[f"ramp-{region}-seconds"]
+                    own.row({j: 1.0, some: -1.0}, high=0.0)
+                    easy = e.load in ("bodyweight", "band") and e.fatigue == "low"
+                    own.row({j: 0.0 if easy or terms.light(e, day) else 1.0, loaded: -1.0}, high=0.0)
+            light = min(n["ramp-light-seconds"], n[f"ramp-{region}-seconds"])
+            seconds |= {some: light, loaded: n[f"ramp-{region}-seconds"] - light}
         given = own.variable(-terms.cost("warm-up-given") if not terms.off("warm-up-given") else 0.0, day.warm_up_give)
         own.row({**seconds, given: -1.0}, high=day.limit - day.warm_up)
     for muscle in terms.muscles.values():

@@ -89,6 +89,15 @@ def test_ramp_up_is_once_a_region_and_more_for_a_second_heavy_bar() -> None:
     assert two == one + round(NUMBERS["ramp-second-seconds"])
 
 
+def test_body_weight_bands_and_light_dumbbells_ask_for_one_easier_set() -> None:
+    terms = terms_of(days=days("mon", 60))
+    light, loaded, strong = (
+        View(terms, week_of(terms, (day,))).ramp_up[0, "push"]
+        for day in ("push-up 3", "push-up 3, machine-chest-press 3", "parallel-bar-dip 3")
+    )
+    assert light == round(NUMBERS["ramp-light-seconds"]) < loaded == strong == round(NUMBERS["ramp-push-seconds"])
+
+
 def test_efficiency_halves_the_ramp_up_of_light_lifts() -> None:
     terms = terms_of(days=days("mon", 60), goal="efficiency")
     light, heavy = (

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from setwright.solver.model.columns import REGIONS
 from setwright.solver.model.sheet import Expression, Sheet, combined, scaled
+from setwright.solver.model.themes import trained_days
 from setwright.solver.reckoning.terms import Terms
+from setwright.solver.reckoning.view import ramp_levels
 
 
 def warm_up_cost(terms: Terms) -> float:
@@ -12,33 +14,26 @@ def warm_up_cost(terms: Terms) -> float:
 
 
 def ramp_up(sheet: Sheet, region: str, cell: int) -> Expression:
-    """The ramp-up seconds of a region: once a day, more for a second heavy barbell lift and for axial loads."""
+    """The ramp-up seconds of a region: once a day what its heaviest lift asks for, more for a second heavy barbell."""
     terms = sheet.terms
     trained = sheet.regions.get((region, cell), {})
     if not trained:
         return {}
-    base = round(terms.number(f"ramp-{region}-seconds"))
-    seconds = scaled(trained, base)
     days = len(sheet.cells[cell].days)
-    if terms.goal == "efficiency":
-        axial = sheet.count(lambda e: e.multi_joint and e.region == region and e.axial >= 2, cell)
-        seconds = scaled(trained, base // 2)
-        if axial:
-            full = sheet.variable(days)
-            for slot in sorted({sheet.exercise(a.cls).slot.id for j in axial for a in sheet.columns[j].atoms}):
-                one = {j: v for j, v in axial.items() if slot_of(sheet, j) == slot}
-                sheet.row("day-minutes", combined(one, {full: -1}), high=0)
-            seconds = combined(seconds, {full: base - base // 2})
+    seconds: Expression = {}
+    before, lifts = 0, sheet.count(lambda e: e.multi_joint and e.region == region, cell)
+    for wanted, asked in ramp_levels(terms, region, sheet.day(cell)):
+        some = sheet.count(lambda e, w=wanted: e.multi_joint and e.region == region and w(e), cell)
+        if some:
+            due = trained if some == lifts else trained_days(sheet, some, cell)
+            seconds = combined(seconds, scaled(due, asked - before))
+            before = asked
     heavy = sheet.count(lambda e: e.main_lift and e.barbell and e.region == region, cell)
     if heavy:
         second = sheet.variable(3 * days)
         sheet.row("day-minutes", combined(heavy, scaled(trained, -1), {second: -1}), high=0)
         seconds = combined(seconds, {second: round(terms.number("ramp-second-seconds"))})
     return seconds
-
-
-def slot_of(sheet: Sheet, column: int) -> str:
-    return sheet.exercise(sheet.columns[column].atoms[0].cls).slot.id
 
 
 def post(sheet: Sheet) -> None:
