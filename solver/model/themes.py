@@ -31,11 +31,12 @@ def trained_days(sheet: Sheet, lifts: Expression, cell: int) -> Expression:
         for j in lifts:
             sheet.row("day-minutes", combined({j: 1}, scaled(trained, -sheet.high[j])), high=0)
         return trained
-    for slot in sorted({sheet.exercise(a.cls).slot.id for j in lifts for a in sheet.columns[j].atoms}):
-        one = {
-            j: v for j, v in lifts.items() if any(sheet.exercise(a.cls).slot.id == slot for a in sheet.columns[j].atoms)
-        }
-        sheet.row("day-minutes", combined(dict.fromkeys(one, 1), scaled(trained, -1)), high=0)
+    by_slot: dict[str, Expression] = {}
+    for j in lifts:
+        for atom in sheet.columns[j].atoms:
+            by_slot.setdefault(sheet.exercise(atom.cls).slot.id, {})[j] = 1
+    for slot in sorted(by_slot):
+        sheet.row("day-minutes", combined(by_slot[slot], scaled(trained, -1)), high=0)
     sheet.row("day-minutes", combined(lifts, scaled(trained, -1)), low=0)
     return trained
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.model.columns import REGIONS
@@ -54,16 +54,17 @@ def partners(sheet: Sheet, halves: list[int]) -> None:
     classes: dict[int, list[int]] = {}
     for j in halves:
         classes.setdefault(sheet.columns[j].atoms[0].cls, []).append(j)
-    for family in families(sheet, sorted(classes)):
-        fitting = [other for other in classes if any(sheet.board.fit(cls, other) for cls in family)]
+    mates = {cls: {other for other in classes if sheet.board.fit(cls, other)} for cls in classes}
+    for family in families(mates, sheet):
+        fitting = sorted(set().union(*(mates[cls] for cls in family)))
         mine = {j: 1 for cls in family for j in classes[cls]}
         theirs = {j: -1 for other in fitting for j in classes[other]}
         sheet.row("pair-fit", combined(mine, theirs), high=0)
 
 
-def families(sheet: Sheet, classes: list[int]) -> list[list[int]]:
+def families(mates: Mapping[int, set[int]], sheet: Sheet) -> list[list[int]]:
     """Each class alone, and the classes that share what no pair may: a prime mover, grip, a fixed station, a region."""
-    terms = sheet.terms
+    terms, classes = sheet.terms, sorted(mates)
     kinds: list[Callable[[Exercise], bool]] = [
         lambda e: e.grip_limited,
         lambda e: bool(places(terms, e, "fixed")),
@@ -73,7 +74,6 @@ def families(sheet: Sheet, classes: list[int]) -> list[list[int]]:
     found = [[cls] for cls in classes]
     for kind in kinds:
         family = [cls for cls in classes if kind(sheet.exercise(cls))]
-        apart = not any(sheet.board.fit(a, b) for a in family for b in family)
-        if len(family) > 1 and apart:
+        if len(family) > 1 and all(mates[cls].isdisjoint(family) for cls in family):
             found.append(family)
     return found

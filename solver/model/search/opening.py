@@ -24,16 +24,24 @@ def started(climb: Climb) -> bool:
         if climb.refill:
             climb.start()
         return True
-    sheet = possible_sheet(climb.board)
-    found = any_week(sheet, climb.limits) if any(row.label for row in climb.sheet.rows) else None
-    climb.check()
-    if found is None or found.status != "INFEASIBLE":
+    doubtful = any(row.label for row in climb.sheet.rows)
+    if not doubtful:
         climb.start()
-        if climb.best is None:
-            found = found or any_week(sheet, climb.limits)
-            if found.columns is not None:
-                move_to(climb, [sheet.columns[j] for j in sorted(found.columns)])
-    return climb.best is not None or (found.status != "INFEASIBLE" and climb.start_wider())
+    return climb.best is not None or started_somehow(climb, doubtful)
+
+
+def started_somehow(climb: Climb, fill: bool) -> bool:
+    """Whether the climb has a week after a look at whether there is any; `fill`: its days were not filled yet."""
+    sheet = possible_sheet(climb.board)
+    found = any_week(sheet, climb.limits)
+    climb.check()
+    if found.status == "INFEASIBLE":
+        return False
+    if fill:
+        climb.start()
+    if climb.best is None and found.columns is not None:
+        move_to(climb, [sheet.columns[j] for j in sorted(found.columns)])
+    return climb.best is not None or climb.start_wider()
 
 
 def move_to(climb: Climb, columns: Sequence[Column]) -> None:
