@@ -96,12 +96,10 @@ class Matrix:
         for cell, found in curve.cells:
             good = self._variable(0.0, inf)
             total[good] = -1.0
-            # One sum for all tangents: their rows stay short, and HiGHS solves them faster.
-            sets = self._variable(0.0, inf)
-            self.rows.append(({**{j: amount / SET for j, amount in found}, sets: -1.0}, 0.0, inf))
             days, constant = sheet.size(cell)
             for tangent in session_tangents(curves):
-                terms = {sets: -tangent.slope, good: 1.0}
+                terms = {j: -tangent.slope * amount / SET for j, amount in found}
+                terms[good] = 1.0
                 for j, v in days.items():
                     terms[j] = terms.get(j, 0.0) - tangent.at * v
                 self.rows.append((terms, -inf, tangent.at * constant))
