@@ -33,6 +33,11 @@ def random_day(terms: Terms, random_: random.Random) -> Day:
     return [(e, None) for e in chosen]
 
 
+def test_a_heavy_squat_is_never_put_off_to_part_two_grip_limited_lifts() -> None:
+    lifts = "barbell-back-squat barbell-overhead-press dumbbell-romanian-deadlift pull-up chest-supported-dumbbell-row"
+    assert in_order(terms_of(), lone(lifts))[0].id == "barbell-back-squat"
+
+
 BRIEFS = {
     "plain": {},
     "pairs": {"pairs": True},

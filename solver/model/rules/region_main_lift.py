@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from setwright.solver.model.sheet import Expression, Sheet, combined
-from setwright.solver.reckoning.rules.region_main_lift import owed
+from setwright.solver.reckoning.rules.region_main_lift import due, owed
 
 
 def post(sheet: Sheet) -> None:
@@ -14,5 +14,5 @@ def post(sheet: Sheet) -> None:
             day = terms.days[cell.days[0]]
             lifts = sheet.count(lambda e, r=region, d=day: e.region == r and terms.builds(e, d), cell.index)
             found = combined(found, lifts)
-        missing = sheet.slack("region-main-lift", 1, terms.cost("region-main-lift"))
-        sheet.row("region-main-lift", combined(found, {missing: 1}), low=1)
+        missing = sheet.slack("region-main-lift", due(terms), terms.cost("region-main-lift"))
+        sheet.row("region-main-lift", combined(found, {missing: 1}), low=due(terms))

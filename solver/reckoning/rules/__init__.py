@@ -9,7 +9,7 @@ from setwright.solver.reckoning.rule import Rule
 
 MODULES = (
     # what is open
-    "equipment", "stand_in", "ability", "lone_lifter", "avoided", "caution", "muscle_none", "day_focus",
+    "equipment", "stand_in", "close_press", "ability", "lone_lifter", "avoided", "caution", "muscle_none", "day_focus",
     "other_activity", "each_side_rest",
     # how a lift is done
     "set_range", "rest_range", "technique", "repetitions", "effort",
