@@ -8,8 +8,6 @@ from setwright.solver.reckoning.rules.stand_in import available
 from setwright.solver.reckoning.terms import DayTerms, Terms
 
 BETTER = ("flat-press", "incline-press", "dip")
-SOUND = 2
-"""The lowest rank of a press that is better than a close-grip one."""
 
 
 def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
@@ -18,7 +16,7 @@ def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
     if "triceps" in terms.priorities and terms.experience != "novice":
         return False
     return any(
-        other.slot.id in BETTER and other.rank <= SOUND and available(terms, other, day)
+        other.slot.id in BETTER and other.rank < 5 and available(terms, other, day)
         for other in terms.catalogue.exercises.values()
     )
 
@@ -26,7 +24,7 @@ def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
 RULE = Rule(
     id="close-press",
     kind="hard",
-    sentence="A close-grip press is taken only where no flat or incline press or dip of rank 1 or 2 is open, for a triceps priority (a novice's apart), or when named.",
+    sentence="A close-grip press is taken only where no flat or incline press or dip is open, for a triceps priority (not a novice's), or when named.",
     remedy="take a flat or incline press, make triceps a priority, or name it",
     closes=closes,
 )
