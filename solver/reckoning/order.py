@@ -34,6 +34,7 @@ def parted(terms: Terms, done: list[Block]) -> list[Block]:
         for target in range(place if heavy(block) else len(done)):
             passed = done[min(place, target) : max(place, target) + 1]
             near = all(abs(key(terms, p)[0] - key(terms, block)[0]) <= 1 for p in passed)
+            near = near and not (target < place and any(heavy(p) for p in passed[:-1]))
             trial = [*rest[:target], block, *rest[target:]]
             if near and hindered(trial) < hindered(found):
                 found = trial
@@ -41,7 +42,7 @@ def parted(terms: Terms, done: list[Block]) -> list[Block]:
 
 
 def heavy(block: Block) -> bool:
-    """Whether a block loads the spine so much that it is never put off."""
+    """Whether a block loads the spine so much that it is neither put off nor overtaken."""
     return any(e.main_lift and e.axial >= HEAVY for e in block)
 
 

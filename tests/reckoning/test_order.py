@@ -36,6 +36,8 @@ def random_day(terms: Terms, random_: random.Random) -> Day:
 def test_a_heavy_squat_is_never_put_off_to_part_two_grip_limited_lifts() -> None:
     lifts = "barbell-back-squat barbell-overhead-press dumbbell-romanian-deadlift pull-up chest-supported-dumbbell-row"
     assert in_order(terms_of(), lone(lifts))[0].id == "barbell-back-squat"
+    overtaken = "barbell-back-squat standing-t-bar-row pull-up cable-face-pull"
+    assert in_order(terms_of(), lone(overtaken))[0].id == "barbell-back-squat"
 
 
 BRIEFS = {
