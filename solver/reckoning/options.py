@@ -73,7 +73,8 @@ def set_span(terms: Terms, exercise: Exercise) -> tuple[int, int]:
         return tuple(sets["single"])
     least, most = sets["multi"]
     wanted = any(m in terms.priorities for m in sorted(exercise.direct))
-    return (least, sets["multi-most"] if terms.goal == "growth" or wanted else most)
+    growth = terms.goal == "growth" and len(terms.days) > 1
+    return (least, sets["multi-most"] if growth or wanted else most)
 
 
 def lift_kind(exercise: Exercise) -> str:

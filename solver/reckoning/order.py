@@ -9,6 +9,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.reckoning.terms import Terms
 
 Block = tuple[Exercise, ...]
+HEAVY = 2
+"""Axial load of squats and hinges with a bar."""
 TRUNK_LAST = 8
 """Trunk work's class: too far from the others to go between them."""
 
@@ -29,13 +31,19 @@ def parted(terms: Terms, done: list[Block]) -> list[Block]:
     found = done
     for place, block in enumerate(done):
         rest = [*done[:place], *done[place + 1 :]]
-        for target in range(len(done)):
+        for target in range(place if heavy(block) else len(done)):
             passed = done[min(place, target) : max(place, target) + 1]
             near = all(abs(key(terms, p)[0] - key(terms, block)[0]) <= 1 for p in passed)
+            near = near and not (target < place and any(heavy(p) for p in passed[:-1]))
             trial = [*rest[:target], block, *rest[target:]]
             if near and hindered(trial) < hindered(found):
                 found = trial
     return found
+
+
+def heavy(block: Block) -> bool:
+    """Whether a block loads the spine so much that it is neither put off nor overtaken."""
+    return any(e.main_lift and e.axial >= HEAVY for e in block)
 
 
 def hindered(done: list[Block]) -> int:

@@ -187,7 +187,9 @@ def test_what_a_beginner_cannot_do_yet_is_marked(catalogue):
         assert catalogue.exercises[name].ability, name
     for name in ("barbell-front-squat", "nordic-curl", "pistol-squat", "glute-ham-raise"):
         assert catalogue.exercises[name].ability, name
-    for name in ("knee-raise-station", "assisted-pull-up", "assisted-dip"):
+    for name in ("push-up", "close-push-up", "pike-push-up", "band-push-up"):
+        assert catalogue.exercises[name].ability, name
+    for name in ("knee-raise-station", "assisted-pull-up", "assisted-dip", "hands-raised-push-up"):
         assert not catalogue.exercises[name].ability, name
 
 

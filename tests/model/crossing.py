@@ -207,7 +207,19 @@ def by_cpsat(sheet: Sheet, effort: Effort) -> Interval:
     program.maximise()
     found = program.solve(effort.work, NET)
     bound = -math.inf if found.status == "INFEASIBLE" else found.bound
-    return Interval("CP-SAT", found.value, bound, audited(sheet, found.columns))
+    best = found.value if found.columns is None else settled(sheet, found.columns, effort)
+    return Interval("CP-SAT", best, bound, audited(sheet, found.columns))
+
+
+def settled(sheet: Sheet, used: frozenset[int], effort: Effort) -> float:
+    """What CP-SAT says of a week with nothing left to choose: cut short, it may leave a muscle below its tangents."""
+    low, high = list(sheet.low), list(sheet.high)
+    for j in range(len(sheet.columns)):
+        sheet.low[j] = sheet.high[j] = int(j in used)
+    program = Program(sheet)
+    sheet.low[:], sheet.high[:] = low, high
+    program.maximise()
+    return float(program.solve(effort.work, NET).value)
 
 
 def by_highs(sheet: Sheet, effort: Effort) -> Interval:

@@ -10,7 +10,7 @@ import pytest
 from weeks import CATALOGUE, Days, audited, days, found, terms_of, week_of
 
 from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.options import reps_of
+from setwright.solver.reckoning.options import reps_of, set_span
 from setwright.solver.reckoning.rules import CLOSERS, RULES
 from setwright.solver.reckoning.rules.priority_isolation import isolation_due
 from setwright.solver.reckoning.terms import Terms
@@ -18,6 +18,7 @@ from setwright.solver.reckoning.terms import Terms
 Lines = Days | Callable[[Terms], Days]
 FOUR = days("mon tue thu sat", 60)
 NEXT = days("mon tue", 60)
+ONE, TWO, THREE = (days(names, 60) for names in ("mon", "mon thu", "mon wed fri"))
 EMPTY = ("", "")
 
 
@@ -65,6 +66,13 @@ CASES = (
         ("goblet-squat 3", ""),
         ("goblet-squat 3", ""),
         near={"equipment": ["dumbbell"]},
+    ),
+    Case(
+        "close-press",
+        ("dumbbell-bench-press 3", ""),
+        ("close-grip-barbell-bench-press 3", ""),
+        ("close-grip-barbell-bench-press 3", ""),
+        near={"muscles": {"triceps": "priority"}},
     ),
     Case(
         "ability",
@@ -312,6 +320,14 @@ CASES = (
         idle={"muscles": {"chest": "none"}},
     ),
     Case(
+        "deadlift",
+        EMPTY,
+        ("barbell-deadlift 2", ""),
+        ("barbell-romanian-deadlift 3", ""),
+        {"equipment": "barbell-garage", "client": {"trains_alone": True}},
+        idle={"equipment": "barbell-garage"},
+    ),
+    Case(
         "full-session",
         ("", "", "", ""),
         ("barbell-bench-press 3", "barbell-bench-press 3"),
@@ -538,6 +554,41 @@ def test_a_wider_movement_limit_gives_no_more_than_it_says() -> None:
     terms = terms_of(days=days("mon", 30), rules={"movement-once": 2.0})
     presses = ("barbell-bench-press 2, incline-dumbbell-press 2, close-grip-barbell-bench-press 2",)
     assert found(audited(terms, presses), "movement-once")
+
+
+def test_a_close_press_waits_for_kit_priority_or_name() -> None:
+    novice = {"client": {"experience": "novice"}, "muscles": {"arms": "priority"}}
+    poor = {"equipment": "bodyweight", "avoid": ["push-up", "feet-raised push-up", "hands-raised push-up"]}
+    for name, brief in (
+        ("neutral-grip-close-dumbbell-press", {"equipment": "home-dumbbells"}),
+        ("close-grip-barbell-bench-press", novice),
+        ("close-push-up", {}),
+    ):
+        terms = terms_of(**brief)
+        assert "close-press" in terms.closed_by(CATALOGUE.exercises[name], terms.days[0]), name
+    for name, brief in (("close-push-up", poor), ("bench-dip", {"like": ["bench-dip"]})):
+        terms = terms_of(**brief)
+        assert not terms.closed_by(CATALOGUE.exercises[name], terms.days[0]), name
+
+
+def test_from_three_days_each_movement_is_owed_a_main_lift() -> None:
+    week = ("barbell-bench-press 3", "barbell-row-to-chest 3", "barbell-back-squat 3")
+    due = {
+        experience: found(audited(terms_of(days=THREE, client={"experience": experience}), week), "region-main-lift")
+        for experience in ("novice", "advanced")
+    }
+    assert not due["novice"]
+    assert [f.text for f in due["advanced"]] == [
+        f"no main {m} lift in the week" for m in ("vertical press", "vertical pull", "hinge")
+    ]
+
+
+def test_one_day_of_growth_has_no_fifth_set() -> None:
+    row, priority = CATALOGUE.exercises["machine-chest-supported-row"], {"muscles": {"back": "priority"}}
+    spans = [
+        set_span(terms_of(goal="growth", days=d, **more), row)[1] for d, more in ((ONE, {}), (TWO, {}), (ONE, priority))
+    ]
+    assert spans == [4, 5, 5]
 
 
 def test_closed_by_names_every_rule_that_closes() -> None:

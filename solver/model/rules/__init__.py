@@ -10,7 +10,7 @@ from setwright.solver.model.sheet import Sheet
 from setwright.solver.reckoning.rules import MODULES, RULES
 
 BY_COLUMNS = (
-    "equipment", "stand-in", "ability", "lone-lifter", "avoided", "caution", "muscle-none", "day-focus",
+    "equipment", "stand-in", "close-press", "ability", "lone-lifter", "avoided", "caution", "muscle-none", "day-focus",
     "other-activity", "each-side-rest", "set-range", "rest-range", "technique", "repetitions", "effort", "order",
 )  # fmt: skip
 """Rules that hold because no column breaks them, or that are set after solving."""

@@ -9,8 +9,8 @@ from setwright.solver.reckoning.rule import Rule
 
 MODULES = (
     # what is open
-    "equipment", "stand_in", "ability", "lone_lifter", "avoided", "caution", "muscle_none", "day_focus",
-    "other_activity", "each_side_rest",
+    "equipment", "stand_in", "close_press", "ability", "lone_lifter", "avoided", "caution", "muscle_none",
+    "day_focus", "other_activity", "each_side_rest",
     # how a lift is done
     "set_range", "rest_range", "technique", "repetitions", "effort",
     # a day
@@ -21,9 +21,9 @@ MODULES = (
     "pinned", "must", "days_at_least", "exact_band", "band_low", "band_top", "band_high", "priority_days",
     "priority_variety", "priority_isolation", "liked", "disliked",
     # the shape of a week
-    "coverage", "direct_work", "knee_flexion", "flat_press", "full_session", "main_lift", "region_main_lift",
-    "theme", "region_days", "fourth_region_day", "region_consecutive", "hinge_over_knee", "pull_push", "hard_days",
-    "axial_consecutive", "exercise_days", "third_day", "week_sets", "day_share",
+    "coverage", "direct_work", "knee_flexion", "flat_press", "deadlift", "full_session", "main_lift",
+    "region_main_lift", "theme", "region_days", "fourth_region_day", "region_consecutive", "hinge_over_knee",
+    "pull_push", "hard_days", "axial_consecutive", "exercise_days", "third_day", "week_sets", "day_share",
     # the card
     "second_choice", "token_sets", "fourth_set", "fifth_set", "line", "distinct",
 )  # fmt: skip

@@ -21,7 +21,7 @@ def check(view: View) -> Iterator[Finding]:
 RULE = Rule(
     id="set-range",
     kind="hard",
-    sentence="An exercise has its 2 to 4 sets a day: 5 at most for multi-joint lifts in growth or for a priority, 3 for trunk work, deadlifts and technique sets, 1 to 2 in a minimum dose.",
+    sentence="An exercise has its 2 to 4 sets a day: 5 at most for multi-joint lifts in growth (not in a one-day week) or for a priority, 3 for trunk work, deadlifts and technique sets, 1 to 2 in a minimum dose.",
     remedy="change the sets",
     check=check,
 )
