@@ -212,7 +212,7 @@ def by_cpsat(sheet: Sheet, effort: Effort) -> Interval:
 
 
 def settled(sheet: Sheet, used: frozenset[int], effort: Effort) -> float:
-    """What CP-SAT says of a week with nothing left to choose: cut short, it may leave a muscle below its tangents."""
+    """What the model says of a week with nothing left to choose: cut short, an engine may leave its slacks too wide."""
     low, high = list(sheet.low), list(sheet.high)
     for j in range(len(sheet.columns)):
         sheet.low[j] = sheet.high[j] = int(j in used)
@@ -226,7 +226,8 @@ def by_highs(sheet: Sheet, effort: Effort) -> Interval:
     found = highs.bound(sheet, effort.nodes, NET)
     bound = -math.inf if found.infeasible else found.bound
     used = None if found.amounts is None else frozenset(j for j, v in enumerate(found.amounts) if v > 0.5)
-    return Interval("HiGHS", found.value, bound, audited(sheet, used))
+    best = found.value if used is None else settled(sheet, used, effort)
+    return Interval("HiGHS", best, bound, audited(sheet, used))
 
 
 def audited(sheet: Sheet, used: frozenset[int] | None) -> Audit | None:
