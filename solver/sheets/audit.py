@@ -5,12 +5,14 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
+from setwright.catalogue.entries import Catalogue
 from setwright.solver.reckoning.audit import Audit
 from setwright.solver.reckoning.doubt import week_interval
 from setwright.solver.reckoning.rule import Finding
 from setwright.solver.reckoning.rules import RULES
 from setwright.solver.sheets.caution import CAUTION
 from setwright.solver.sheets.document import reckoned
+from setwright.solver.sheets.findings import spoken
 from setwright.solver.sheets.grid import grid
 from setwright.solver.sheets.table import given_up, muscle_lines
 from setwright.solver.sheets.words import day_name, held, whole_minutes, wrapped
@@ -58,19 +60,20 @@ def broken_lines(audit: Audit, width: int) -> list[str]:
     """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
     if not audit.broken:
         return ["No rule is broken."]
+    catalogue = audit.view.terms.catalogue
     data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
     hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
     lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]
-    lines += finding_lines(hard, width)
+    lines += finding_lines(hard, catalogue, width)
     if data:
-        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, width)]
+        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, catalogue, width)]
     return lines
 
 
-def finding_lines(findings: Sequence[Finding], width: int) -> list[str]:
+def finding_lines(findings: Sequence[Finding], catalogue: Catalogue, width: int) -> list[str]:
     """Findings with their remedies."""
     found: list[str] = []
     for finding in findings:
-        said = finding.text.rstrip(".")
+        said = spoken(finding.text, catalogue).rstrip(".")
         found += wrapped(f"  {finding.rule}: {said}; {RULES[finding.rule].remedy}", width, "    ")
     return found

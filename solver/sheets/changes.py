@@ -9,6 +9,7 @@ from setwright.solver.reckoning.view import View
 from setwright.solver.reckoning.week import Entry
 from setwright.solver.sheets.costs import ALWAYS, points
 from setwright.solver.sheets.document import rounded
+from setwright.solver.sheets.findings import spoken
 from setwright.solver.sheets.words import clock, day_name, listed, muscle_name, wrapped
 from setwright.solver.uses.effects import Effect
 from setwright.solver.uses.room import Cut
@@ -67,7 +68,8 @@ def muscle_moves(effect: Effect, most: int = MOST_NAMED) -> str:
 
 def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
     """What comes up, dearest first: no row in the week 5.0, ..."""
-    found = [(f.text, points(f.cost)) for f in effect.came_up if points(f.cost) >= LEAST]
+    catalogue = effect.after.view.terms.catalogue
+    found = [(spoken(f.text, catalogue), points(f.cost)) for f in effect.came_up if points(f.cost) >= LEAST]
     if not found:
         found = [(rule, cost) for rule, cost in effect.costs if cost >= LEAST and rule not in ALWAYS]
     more = f" and {len(found) - most} more" if len(found) > most else ""
@@ -76,7 +78,8 @@ def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
 
 def broken_words(effect: Effect) -> str:
     """The rules newly broken, in words."""
-    return "; ".join(f"{f.rule}: {f.text}" for f in effect.broken)
+    catalogue = effect.after.view.terms.catalogue
+    return "; ".join(f"{f.rule}: {spoken(f.text, catalogue)}" for f in effect.broken)
 
 
 def cut_words(cut: Cut) -> str:

@@ -14,6 +14,7 @@ from setwright.solver.sheets.caution import CAUTION, CLEARANCE, caution_sentence
 from setwright.solver.sheets.choices import swaps
 from setwright.solver.sheets.costs import points, shown
 from setwright.solver.sheets.document import UNPROVEN, assumed_of, groups, overridden
+from setwright.solver.sheets.findings import spoken
 from setwright.solver.sheets.grid import grid
 from setwright.solver.sheets.ramp import ramp_ups, ramp_words
 from setwright.solver.sheets.words import (
@@ -255,7 +256,8 @@ def given_up(audit: Audit, width: int) -> list[str]:
         return []
     lines = [f"Given up, in index points ({points(audit.cost_units):.1f} in all):"]
     for cost in costs:
-        lines += wrapped(f"{cost.points:6.1f}  {cost.rule}: {cost.text}", width, " " * 10)
+        said = spoken(cost.text, audit.view.terms.catalogue)
+        lines += wrapped(f"{cost.points:6.1f}  {cost.rule}: {said}", width, " " * 10)
     return lines
 
 

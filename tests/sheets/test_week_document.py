@@ -84,6 +84,15 @@ def test_ramp_up_sets_stand_at_the_first_lift_of_a_region(solved: Solved) -> Non
     assert [e["ramp_up_sets"] for e in thursday["entries"]] == [3, 1, 0, 0, 0]
 
 
+def test_a_light_lift_has_one_easier_set_and_leaves_the_ramp_up_to_a_loaded_one(
+    solved_as: Callable[..., Solved],
+) -> None:
+    light, press = ("push-up", 3, 90), ("machine-chest-press", 3, 90)
+    alone, both = (week_document(solved_as("mon 40 min", (lines,)))["days"][0] for lines in ((light,), (light, press)))
+    assert [e["ramp_up_sets"] for e in alone["entries"]] == [1]
+    assert {e["exercise"]: e["ramp_up_sets"] for e in both["entries"]} == {"push-up": 0, "machine-chest-press": 3}
+
+
 @pytest.fixture
 def unwell(catalogue: Catalogue, solved_as: Callable[..., Solved]) -> Solved:
     raw = {"days": [{"minutes": 30}], "client": HEALTH}
