@@ -57,6 +57,7 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "ramp_lower": (0, 900),
         "ramp_push": (0, 900),
         "ramp_pull": (0, 900),
+        "ramp_light": (0, 900),
         "pair_change": (0, 120),
     }
 )

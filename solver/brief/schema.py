@@ -154,6 +154,7 @@ class Clock(Asked):
     ramp_lower: int | None = _limits("ramp_lower", default=None)
     ramp_push: int | None = _limits("ramp_push", default=None)
     ramp_pull: int | None = _limits("ramp_pull", default=None)
+    ramp_light: int | None = _limits("ramp_light", default=None)
     pair_change: int | None = _limits("pair_change", default=None)
 
 

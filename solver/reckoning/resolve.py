@@ -19,6 +19,7 @@ CLOCK_NUMBERS = {
     "ramp_lower": "ramp-lower-seconds",
     "ramp_push": "ramp-push-seconds",
     "ramp_pull": "ramp-pull-seconds",
+    "ramp_light": "ramp-light-seconds",
     "pair_change": "pair-change-seconds",
 }
 WIDE_OPEN = 999.0

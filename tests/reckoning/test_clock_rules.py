@@ -96,6 +96,8 @@ def test_body_weight_bands_and_light_dumbbells_ask_for_one_easier_set() -> None:
         for day in ("push-up 3", "push-up 3, machine-chest-press 3", "parallel-bar-dip 3")
     )
     assert light == round(NUMBERS["ramp-light-seconds"]) < loaded == strong == round(NUMBERS["ramp-push-seconds"])
+    own = terms_of(days=days("mon", 60), clock={"ramp_light": 25})
+    assert View(own, week_of(own, ("push-up 3",))).ramp_up[0, "push"] == 25
 
 
 def test_efficiency_halves_the_ramp_up_of_light_lifts() -> None:
