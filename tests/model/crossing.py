@@ -86,8 +86,7 @@ def raw_brief(random: Random, pool: int | None) -> dict[str, Any]:
     """
     everything = sorted(catalogue().exercises)
     left = sorted(random.sample(everything, pool)) if pool else everything
-    days = random.choice((1, 1, 2, 2, 3, 4) if pool else (1, 2, 3, 4, 5, 7))
-    weekdays = sorted(random.sample(WEEKDAYS, days), key=WEEKDAYS.index)
+    weekdays = sorted(random.sample(WEEKDAYS, random.choice((1, 1, 2, 2, 3, 4))), key=WEEKDAYS.index)
     raw: dict[str, Any] = {
         "days": [{"weekday": w, "minutes": random.choice(MINUTES)} for w in weekdays],
         "equipment": random.choice(KITS),
@@ -297,8 +296,10 @@ def printed(understood: Understood, board: Board, found: Outcome, effort: Effort
 
 
 def threads(board: Board, effort: Effort, found: Outcome) -> list[str]:
-    """Where the search with one lane after the other ends otherwise."""
+    """Where the search with one lane after the other ends otherwise, unless the net ended one of the two."""
     alone = search(board, effort.limits, side_by_side=False)
+    if "time limit" in (found.ended_by, alone.ended_by):
+        return []
     parts = {
         "week": (found.best and found.best.view.week, alone.best and alone.best.view.week),
         "bound": (found.bound, alone.bound),
