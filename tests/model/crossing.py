@@ -40,6 +40,8 @@ NET = 120.0
 """Seconds after which a run is ended whatever it found: a net, far above what the work takes."""
 ROUNDING = 50.0
 """Score units by which two outward-rounded models of one week may differ, as in test_engines."""
+SHARE = 1e-4
+"""The same as a share: CP-SAT's costs are whole numbers, and a week of many slacks adds their roundings up."""
 
 
 @dataclass(frozen=True)
@@ -241,11 +243,16 @@ def between(one: Interval, other: Interval) -> list[str]:
     """Where the engines' intervals lie apart, in their own figures or in the audit's."""
     said = []
     for a, b in ((one, other), (other, one)):
-        if a.best > b.bound + ROUNDING:
+        if a.best > loosely(b.bound):
             said.append(f"{a.name}'s best {a.best:.0f} passes {b.name}'s bound {b.bound:.0f}")
-        if a.week and not a.week.broken and a.week.score_units > b.bound:
+        if a.week and not a.week.broken and a.week.score_units > b.bound + highs.ROUNDING:
             said.append(f"{a.name}'s week, audited {a.week.score_units}, passes {b.name}'s bound {b.bound:.0f}")
     return said
+
+
+def loosely(bound: float) -> float:
+    """What an engine's own figure may reach where nothing is above a bound; an audited week may not."""
+    return bound + ROUNDING + SHARE * abs(bound)
 
 
 def against(found: Outcome, engines: tuple[Interval, ...]) -> list[str]:
@@ -261,7 +268,7 @@ def against(found: Outcome, engines: tuple[Interval, ...]) -> list[str]:
             said.append(f"{engine.name} found a week of {score}, the search none ({found.ended_by})")
         if not engine.week.broken and score > found.bound:
             said.append(f"{engine.name}'s week {score} passes the search's bound {found.bound:.0f}")
-        if engine.best > found.bound + ROUNDING:
+        if engine.best > loosely(found.bound):
             said.append(f"{engine.name}'s best {engine.best:.0f} passes the search's bound {found.bound:.0f}")
         if not engine.week.broken and score > engine.best + highs.ROUNDING:
             said.append(f"{engine.name} says {engine.best:.0f} of a week that the audit gives {score}")
