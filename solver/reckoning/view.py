@@ -177,10 +177,11 @@ def ramp_levels(terms: Terms, region: str, day: DayTerms) -> tuple[tuple[Callabl
     full = round(terms.number(f"ramp-{region}-seconds"))
     light = round(terms.number("ramp-light-seconds"))
     usual = full // 2 if terms.goal == "efficiency" else full
+    # Each level's lifts are among those of the level before: the model adds up the steps between them.
     levels: list[tuple[Callable[[Exercise], bool], int]] = [
         (lambda e: True, min(light, usual)),
         (lambda e: not terms.ramps_lightly(e, day), usual),
     ]
     if usual < full:
-        levels.append((lambda e: e.axial >= 2, full))
+        levels.append((lambda e: not terms.ramps_lightly(e, day) and e.axial >= 2, full))
     return tuple(levels)
