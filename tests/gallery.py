@@ -44,9 +44,9 @@ SHOWN = (
     Shown("six-90", "letter", (1, 2)),
 )
 FORMATS = {
-    "card": ("setwright.solver.sheets.pdf", "pdf", "pdf"),
-    "page": ("setwright.solver.sheets.page", "page", "html"),
-    "workbook": ("setwright.solver.sheets.workbook", "workbook", "xlsx"),
+    "card": ("setwright.solver.sheets.pdf.pdf_file", "pdf", "pdf"),
+    "page": ("setwright.solver.sheets.html.page", "page", "html"),
+    "workbook": ("setwright.solver.sheets.xlsx.workbook", "workbook", "xlsx"),
 }
 """Format -> module, function, file ending."""
 TOOLS = {"card": ("pdftoppm",), "page": ("chromium",), "workbook": ("soffice", "pdftoppm")}
@@ -55,8 +55,8 @@ TOOLS = {"card": ("pdftoppm",), "page": ("chromium",), "workbook": ("soffice", "
 def handout(shown: Shown) -> Any:
     """The week as an invented coach hands it over."""
     from setwright.catalogue.load import load_catalogue
-    from setwright.solver.sheets.coach import Coach
-    from setwright.solver.sheets.handout import handout_of
+    from setwright.solver.sheets.handout.coach import Coach
+    from setwright.solver.sheets.handout.handout import handout_of
 
     lines = ("1 Example Street, Exampleton", "coach@example.org")
     start = date(2026, 1, 5)

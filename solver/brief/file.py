@@ -12,8 +12,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
 from setwright.solver.brief.defaults import FILE_BYTES, PHRASE_LETTERS
-from setwright.solver.brief.phrase import read_phrase
-from setwright.solver.brief.understand import Understood, understand
+from setwright.solver.brief.phrase.parse import read_phrase
+from setwright.solver.brief.parsed_brief import Understood, understand
 
 _LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom|csv|md)$", re.IGNORECASE)
 """What is meant as a file's name, whether or not a file has it."""

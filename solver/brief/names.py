@@ -8,7 +8,7 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
-from setwright.solver.brief.lexicon import KIND_NAMES, Kind, Lexicon, key_of
+from setwright.solver.brief.phrase.lexicon import KIND_NAMES, Kind, Lexicon, key_of
 
 _PLACES: tuple[Kind, ...] = ("kit", "item")
 _THINGS: tuple[Kind, ...] = ("item", "kit")

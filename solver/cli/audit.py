@@ -11,10 +11,10 @@ from setwright.solver.cli.opened import Opened, limits_of, opened
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 from setwright.solver.cli.stopping import Stopping
-from setwright.solver.model.limits import SEARCHES
+from setwright.solver.search.limits import SEARCHES
 
 if TYPE_CHECKING:
-    from setwright.solver.model.limits import Limits
+    from setwright.solver.search.limits import Limits
 
 STOPPED = 130
 
@@ -54,8 +54,8 @@ def command(
     \b
     setwright audit client.csv --brief "2 days x 40 min" --mend 3 --best
     """
-    from setwright.solver.sheets.audit import audit_document, audit_text
-    from setwright.solver.sheets.document import dumped
+    from setwright.solver.sheets.screen.audit import audit_document, audit_text
+    from setwright.solver.sheets.document.week_document import dumped
 
     check_target(target, force)
     found = opened(week, brief, open_catalogue(overlay), accept_near)
@@ -76,15 +76,15 @@ def further(
     more: dict[str, Any] = {}
     told: list[str] = []
     if mend:
-        from setwright.solver.sheets.mending import changes_document, changes_text
-        from setwright.solver.uses.changes import best_changes
+        from setwright.solver.sheets.screen.mending import changes_document, changes_text
+        from setwright.solver.uses.edits.single_changes import best_changes
 
         changes = best_changes(found.audit, mend)
         more["changes"] = changes_document(changes)
         told.append(changes_text(found.audit, changes, columns()))
     if best:
-        from setwright.solver.sheets.far import far_document, far_text
-        from setwright.solver.uses.far import far_from_best
+        from setwright.solver.sheets.screen.optimality_gap import far_document, far_text
+        from setwright.solver.uses.time_budget.optimality_gap import far_from_best
 
         end = far_from_best(found.audit, limits, stopping)
         more["best"] = far_document(found.audit, end)

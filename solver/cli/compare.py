@@ -14,13 +14,13 @@ from setwright.solver.cli.output import check_target, columns, deliver, engines_
 from setwright.solver.cli.progress import ProgressLine
 from setwright.solver.cli.stopping import Stopping
 from setwright.solver.cli.week import CLASH, OUT_OF_TIME, STOPPED, understood_of
-from setwright.solver.model.limits import DEFAULT, SEARCHES
+from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.schema import Goal
-    from setwright.solver.brief.understand import Understood
-    from setwright.solver.uses.compare import Compared
+    from setwright.solver.brief.parsed_brief import Understood
+    from setwright.solver.uses.compare.comparison import Compared
 
 GOALS: tuple[Goal, ...] = ("growth", "efficiency", "balanced")
 MOST = 12
@@ -58,8 +58,8 @@ def command(
     setwright compare "3 days x 40 min" --goals growth,efficiency
     setwright compare "2 days x 60 min" "4 days x 30 min"
     """
-    from setwright.solver.sheets.compare import compare_document, compare_text
-    from setwright.solver.sheets.document import dumped
+    from setwright.solver.sheets.screen.compare import compare_document, compare_text
+    from setwright.solver.sheets.document.week_document import dumped
 
     check_target(target, force)
     wanted = goals_of(goals, len(briefs))
@@ -113,7 +113,7 @@ def done(
     understood: list[Understood], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
 ) -> Compared:
     """The comparison, with a line of progress on a terminal."""
-    from setwright.solver.uses.compare import cases_of, compare
+    from setwright.solver.uses.compare.comparison import cases_of, compare
 
     cases = cases_of(understood, goals)
     if not 2 <= len(cases) <= MOST:
@@ -129,8 +129,8 @@ def done(
 
 def exit_code(compared: Compared) -> int:
     """0 when every case has a week; a clash comes before no week in time."""
-    from setwright.solver.plan import Clash
-    from setwright.solver.uses.compare import worst
+    from setwright.solver.planning import Clash
+    from setwright.solver.uses.compare.comparison import worst
 
     kind = worst(compared.ends)
     if kind is None:

@@ -14,12 +14,12 @@ from setwright.solver.cli.progress import ProgressLine
 from setwright.solver.cli.ranges import span_of
 from setwright.solver.cli.stopping import Stopping
 from setwright.solver.cli.week import OUT_OF_TIME, STOPPED, understood_of
-from setwright.solver.model.limits import SEARCHES
+from setwright.solver.search.limits import SEARCHES
 
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from setwright.solver.uses.curve import Curve, Kind
+    from setwright.solver.uses.time_budget.curve import Curve, Kind
 
 MINUTES, WEEKLY, DAYS = "20:120:10", "60:240:30", "2:6"
 
@@ -55,15 +55,15 @@ def command(
     setwright curve "3 days x 40 min" --minutes 20:120:10
     setwright curve "3 days x 40 min" --days 2:6 -o curve.svg
     """
-    from setwright.solver.sheets.curve import curve_document, curve_text
-    from setwright.solver.sheets.document import dumped
+    from setwright.solver.sheets.screen.curve import curve_document, curve_text
+    from setwright.solver.sheets.document.week_document import dumped
 
     check_target(target, force)
     kind, amounts = asked(minutes, weekly, days)
     catalogue = open_catalogue(overlay)
     understood = understood_of(" ".join(brief), catalogue)
     with Stopping() as stopping, engines_silent():
-        from setwright.solver.uses.curve import curve_of
+        from setwright.solver.uses.time_budget.curve import curve_of
 
         line = ProgressLine()
         try:
@@ -109,8 +109,8 @@ def told(line: ProgressLine) -> Callable[[int, int], None]:
 
 def drawn(curve: Curve) -> str:
     """The curve as SVG."""
-    from setwright.solver.sheets.chart import curve_chart
-    from setwright.solver.sheets.curve import curve_points
+    from setwright.solver.sheets.charts.charts import curve_chart
+    from setwright.solver.sheets.screen.curve import curve_points
 
     points, bend = curve_points(curve)
     return curve_chart(points, bend, up="score")

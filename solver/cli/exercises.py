@@ -13,7 +13,7 @@ from setwright.solver.cli.output import check_target, columns, deliver
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue, Exercise
-    from setwright.solver.brief.lexicon import Kind
+    from setwright.solver.brief.phrase.lexicon import Kind
 
 
 @click.command("exercises")
@@ -34,8 +34,8 @@ def command(
     force: bool,
 ) -> None:
     """List the exercises, or show all that is known of one by its ID, name or alias."""
-    from setwright.solver.sheets.document import dumped
-    from setwright.solver.sheets.listing import exercise_text, exercises_document, exercises_text
+    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.screen.listing import exercise_text, exercises_document, exercises_text
 
     check_target(target, force)
     if name and (kit or muscle or movement):
@@ -85,7 +85,7 @@ def filtered(catalogue: Catalogue, kit: str | None, muscle: str | None, movement
 
 def known(word: str, where: str, kinds: tuple[Kind, ...], catalogue: Catalogue) -> tuple[Kind, str]:
     """The kind and id a word stands for; an unknown one is a fault with the nearest known."""
-    from setwright.solver.brief.lexicon import KIND_NAMES, lexicon_of
+    from setwright.solver.brief.phrase.lexicon import KIND_NAMES, lexicon_of
 
     words = lexicon_of(catalogue)
     found = words.resolve(word, kinds)

@@ -13,9 +13,9 @@ from setwright.solver.cli.week import CLASH, OUT_OF_TIME, understood_of, warn
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.brief.understand import Understood
-    from setwright.solver.model.limits import Limits
-    from setwright.solver.reckoning.audit import Audit
+    from setwright.solver.brief.parsed_brief import Understood
+    from setwright.solver.search.limits import Limits
+    from setwright.solver.auditing import Audit
 
 WITHHELD = (
     "the week was written without its client's cautions, so exercises that they close would be open here; "
@@ -37,9 +37,9 @@ class Opened:
 
 def opened(source: str, brief: str | None, catalogue: Catalogue, accept_near: bool = False) -> Opened:
     """The week of a file (JSON or CSV, - for standard input); `brief` takes the place of its own."""
-    from setwright.solver.reckoning.audit import audit
-    from setwright.solver.reckoning.resolve import resolve
-    from setwright.solver.sheets.foreign import read_any
+    from setwright.solver.auditing import audit
+    from setwright.solver.evaluation.resolving import resolve
+    from setwright.solver.foreign.foreign_week import read_any
 
     where = "standard input" if source == "-" else source
     asked = None if brief is None else understood_of(brief, catalogue)
@@ -69,7 +69,7 @@ def is_brief(source: str) -> bool:
 
 def planned(source: str, search: str | None, catalogue: Catalogue) -> Opened:
     """A week planned now."""
-    from setwright.solver.plan import Clash, OutOfTime, Solved, plan
+    from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 
     understood = understood_of(source, catalogue)
     warn(understood, catalogue, True)
@@ -96,7 +96,7 @@ class NoWeek(SetwrightError):
 
 def limits_of(search: str | None, document: dict[str, Any]) -> Limits:
     """The search asked for, else the one the week was made with."""
-    from setwright.solver.model.limits import DEFAULT, SEARCHES
+    from setwright.solver.search.limits import DEFAULT, SEARCHES
 
     made_by = document.get("made_by")
     limits = made_by.get("limits") if isinstance(made_by, dict) else None
@@ -106,7 +106,7 @@ def limits_of(search: str | None, document: dict[str, Any]) -> Limits:
 
 def bytes_of(path: Path) -> bytes:
     """The file's bytes, a little more than the most that is read."""
-    from setwright.solver.sheets.reading import MOST_BYTES
+    from setwright.solver.sheets.document.week_reader import MOST_BYTES
 
     if str(path) == "-":
         return sys.stdin.buffer.read(MOST_BYTES + 1)

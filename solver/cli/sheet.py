@@ -18,9 +18,9 @@ from setwright.solver.cli.output import say
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.sheets.coach import Coach
-    from setwright.solver.sheets.handout import Handout
-    from setwright.solver.sheets.page import Plots
+    from setwright.solver.sheets.handout.coach import Coach
+    from setwright.solver.sheets.handout.handout import Handout
+    from setwright.solver.sheets.html.page import Plots
 
 Found = TypeVar("Found")
 
@@ -139,7 +139,7 @@ def formats_of(said: str, private: bool) -> tuple[str, ...]:
 
 def coach_of(path: Path | None, said: dict[str, str | None], catalogue: Catalogue) -> Coach:
     """The coach's file with the options laid over it."""
-    from setwright.solver.sheets.coach import DEFAULT_COACH, overlaid, parse_coach
+    from setwright.solver.sheets.handout.coach import DEFAULT_COACH, overlaid, parse_coach
 
     kept = Kept()
     coach = DEFAULT_COACH
@@ -153,7 +153,7 @@ def coach_of(path: Path | None, said: dict[str, str | None], catalogue: Catalogu
 
 
 def coach_bytes(path: Path) -> bytes:
-    from setwright.solver.sheets.coach import MOST_BYTES
+    from setwright.solver.sheets.handout.coach import MOST_BYTES
 
     try:
         with path.open("rb") as file:
@@ -174,14 +174,14 @@ def undated(names: tuple[str, ...], coach: Coach | None) -> list[Fault]:
 
 
 def document_of(week: Path) -> Any:
-    from setwright.solver.sheets.reading import parse_week
+    from setwright.solver.sheets.document.week_reader import parse_week
 
     return parse_week(bytes_of(week), place_of(week))
 
 
 def plots_beside(paths: tuple[Path, ...], names: tuple[str, ...], catalogue: Catalogue) -> Plots | None:
     """What is shown beside the week, from files of `curve` and `compare`."""
-    from setwright.solver.sheets.beside import plots_of_documents
+    from setwright.solver.sheets.html.beside import plots_of_documents
     from setwright.solver.sheets.formats import WITH_PLOTS
 
     if not paths:
@@ -200,8 +200,8 @@ def handed(
     document: Any, catalogue: Catalogue, coach: Coach | None, where: str, names: tuple[str, ...], private: bool
 ) -> Handout:
     """The handout; only a private json, alone, waits for no clearance."""
-    from setwright.solver.sheets.coach import DEFAULT_COACH
-    from setwright.solver.sheets.handout import handout_of
+    from setwright.solver.sheets.handout.coach import DEFAULT_COACH
+    from setwright.solver.sheets.handout.handout import handout_of
 
     due = not (private and names == ("json",))
     return handout_of(document, catalogue, coach or DEFAULT_COACH, where=where, clearance_due=due)

@@ -14,9 +14,9 @@ from setwright.solver.cli.options import catalogue_option, open_catalogue, outpu
 from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 
 if TYPE_CHECKING:
-    from setwright.solver.reckoning.audit import Audit
-    from setwright.solver.reckoning.view import Line
-    from setwright.solver.uses.swaps import Swap
+    from setwright.solver.auditing import Audit
+    from setwright.solver.evaluation.evaluated_week import Line
+    from setwright.solver.uses.edits.swaps import Swap
 
 
 @click.command("swap")
@@ -46,9 +46,9 @@ def command(
     setwright swap week.json mon:B
     setwright swap week.json mon:B "cable curl" -o new.json
     """
-    from setwright.solver.sheets.addresses import line_at
-    from setwright.solver.sheets.document import dumped
-    from setwright.solver.sheets.swaps import slots_of, swaps_document, swaps_text
+    from setwright.solver.sheets.common.addresses import line_at
+    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.screen.swaps import slots_of, swaps_document, swaps_text
 
     check_target(target, force)
     if settle and not exercise:
@@ -68,9 +68,9 @@ def command(
 def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) -> str:
     """The week with the swap made, as a document or as what it changes."""
     from setwright.solver.cli.exercises import one
-    from setwright.solver.sheets.changed import changed_week
-    from setwright.solver.sheets.document import dumped
-    from setwright.solver.sheets.swaps import swap_asked, swapped_text
+    from setwright.solver.sheets.document.changed_week import changed_week
+    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.screen.swaps import swap_asked, swapped_text
 
     exercise = one(name, found.audit.view.terms.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
@@ -85,7 +85,7 @@ def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) 
 
 def settled_around(swap: Swap, line: Line) -> Audit:
     """The week with sets, rests and techniques solved anew, the new line among them."""
-    from setwright.solver.uses.settling import settled
+    from setwright.solver.uses.edits.fixed_lines import settled
 
     view = swap.effect.after.view
     with engines_silent():

@@ -47,6 +47,6 @@ def progress_words(tally: Tally, seconds: float) -> str:
     if done < 1 or seconds <= 0:
         return said
     rate = done / seconds
-    from setwright.solver.sheets.variants_plan import duration
+    from setwright.solver.sheets.variants.plan_text import duration
 
     return f"{said}; {60 * rate:.1f} a minute, about {duration(tally.left / rate)} to go"

@@ -9,7 +9,7 @@ import click
 
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.output import check_target, columns, deliver
-from setwright.solver.model.limits import DEFAULT, SEARCHES
+from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
@@ -34,8 +34,8 @@ def command(
     force: bool,
 ) -> None:
     """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
-    from setwright.solver.sheets.document import dumped
-    from setwright.solver.sheets.variants_plan import plan_document, plan_text
+    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.variants.plan_text import plan_document, plan_text
     from setwright.solver.uses.variants.engines import usable_cores
     from setwright.solver.uses.variants.expected import expected_seconds
 
@@ -52,8 +52,8 @@ def command(
 
 def matrix_in(template: Path, catalogue: Catalogue, search: str) -> Matrix:
     """The matrix of a template's file."""
-    from setwright.solver.reckoning.rules import RULES
-    from setwright.solver.sheets.variant import stamp_of
+    from setwright.solver.rules import RULES
+    from setwright.solver.batch.variant_task import stamp_of
     from setwright.solver.uses.variants.matrix import matrix_of
     from setwright.solver.uses.variants.template import read_template
 

@@ -14,7 +14,7 @@ from setwright.solver.cli.output import columns, say
 from setwright.solver.cli.stopping import Stopping
 from setwright.solver.cli.tally_words import Line, words_of
 from setwright.solver.cli.variants_plan import matrix_in
-from setwright.solver.model.limits import DEFAULT, SEARCHES
+from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
     from setwright.solver.uses.variants.cluster import Tls
@@ -57,7 +57,7 @@ def command(
     overlay: Path | None,
 ) -> None:
     """Solve every variant of a TEMPLATE that FOLDER does not hold yet, and write its matrix."""
-    from setwright.solver.sheets.variant import solved_variant
+    from setwright.solver.batch.variant_task import solved_variant
     from setwright.solver.uses.variants.manifest import read_earlier, write_manifest
     from setwright.solver.uses.variants.run import Job, run
     from setwright.solver.uses.variants.store import Store
@@ -151,9 +151,9 @@ def tidied(store: Store, matrix: Matrix) -> None:
 
 def finish(matrix: Matrix, store: Store, tally: Tally, part: tuple[int, int]) -> None:
     """The matrix in the folder and on standard output; a shard writes it only when it finds every cell there."""
-    from setwright.solver.sheets.variants import matrix_text
-    from setwright.solver.sheets.variants_files import matrix_files
-    from setwright.solver.sheets.variants_rows import rows_of
+    from setwright.solver.sheets.variants.matrix_text import matrix_text
+    from setwright.solver.sheets.variants.matrix_files import matrix_files
+    from setwright.solver.sheets.variants.rows import rows_of
 
     rows = rows_of(matrix, store)
     whole = part == (1, 1)

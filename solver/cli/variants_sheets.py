@@ -13,7 +13,7 @@ from setwright.solver.cli.output import columns, say
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.sheets.coach import Coach
+    from setwright.solver.sheets.handout.coach import Coach
     from setwright.solver.uses.variants.matrix import Matrix
     from setwright.solver.uses.variants.store import Store
 
@@ -58,7 +58,7 @@ def command(
 
 def shown(matrix: Matrix, store: Store, catalogue: Catalogue) -> int:
     """Every week on standard output; how many there are."""
-    from setwright.solver.sheets.variant import sheets_of
+    from setwright.solver.batch.variant_task import sheets_of
 
     count = 0
     for _, text in sheets_of(matrix, store, catalogue, columns()):
@@ -70,7 +70,7 @@ def shown(matrix: Matrix, store: Store, catalogue: Catalogue) -> int:
 def texts(matrix: Matrix, store: Store, catalogue: Catalogue, target: Path, force: bool) -> int:
     """A text file for each week."""
     from setwright.solver.cli.folder import deliver_all, folder_faults
-    from setwright.solver.sheets.variant import sheets_of
+    from setwright.solver.batch.variant_task import sheets_of
     from setwright.solver.uses.variants.matrix import file_stem
 
     refuse(folder_faults(target, tuple(f"{file_stem(cell.name)}.txt" for cell in matrix.cells), force))
@@ -118,7 +118,7 @@ def made_of(
 ) -> dict[str, bytes]:
     """Ending -> bytes of one variant's week; nothing where it has none."""
     from setwright.solver.sheets.formats import FORMATS, written
-    from setwright.solver.sheets.handout import handout_of
+    from setwright.solver.sheets.handout.handout import handout_of
     from setwright.solver.uses.variants.record import document_of
 
     found = document_of(data, key) if data else None

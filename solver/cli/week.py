@@ -14,14 +14,14 @@ from setwright.solver.cli.options import catalogue_option, open_catalogue, outpu
 from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 from setwright.solver.cli.progress import ProgressLine
 from setwright.solver.cli.stopping import Stopping
-from setwright.solver.model.limits import DEFAULT, SEARCHES, Limits
+from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.brief.understand import Understood
-    from setwright.solver.plan import Clash, End, Solved
-    from setwright.solver.uses.alternatives import Alternative
-    from setwright.solver.uses.concede import Conceded
+    from setwright.solver.brief.parsed_brief import Understood
+    from setwright.solver.planning import Clash, End, Solved
+    from setwright.solver.uses.compare.alternatives import Alternative
+    from setwright.solver.uses.relax.relaxations import Conceded
 
 CLASH, OUT_OF_TIME, STOPPED = 3, 4, 130
 
@@ -106,14 +106,14 @@ def command(
 def understood_of(source: str, catalogue: Catalogue) -> Understood:
     """The brief a source names, its rules checked against those there are."""
     from setwright.solver.brief.file import read_brief
-    from setwright.solver.reckoning.rules import RULES
+    from setwright.solver.rules import RULES
 
     return read_brief(source, catalogue, sys.stdin, tuple(RULES))
 
 
 def warn(understood: Understood, catalogue: Catalogue, as_document: bool) -> None:
     """Say on stderr what the brief's cautions ask for; the week itself carries none of it unless asked."""
-    from setwright.solver.sheets.caution import CLEARANCE, caution_sentences, clearance_needed
+    from setwright.solver.sheets.common.caution import CLEARANCE, caution_sentences, clearance_needed
 
     for sentence in caution_sentences(understood.brief, catalogue):
         say(sentence)
@@ -132,7 +132,7 @@ class Asked:
 
 def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
     """The end of planning, with a line of progress on a terminal."""
-    from setwright.solver.plan import plan
+    from setwright.solver.planning import plan
 
     line = ProgressLine()
     try:
@@ -146,7 +146,7 @@ def with_others(
     understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The same with the alternatives asked for."""
-    from setwright.solver.uses.alternatives import alternatives
+    from setwright.solver.uses.compare.alternatives import alternatives
 
     line = ProgressLine()
     try:
@@ -158,7 +158,7 @@ def with_others(
 
 def conceded(clash: Clash) -> Conceded | None:
     """The concessions that would free a clash; None where the user would not wait for them."""
-    from setwright.solver.uses.concede import concede
+    from setwright.solver.uses.relax.relaxations import concede
 
     try:
         with engines_silent():
@@ -169,9 +169,9 @@ def conceded(clash: Clash) -> Conceded | None:
 
 def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> str:
     """The week, and its alternatives where they were asked for."""
-    from setwright.solver.sheets.alternatives import alternatives_documents, alternatives_text
-    from setwright.solver.sheets.document import dumped, week_document
-    from setwright.solver.sheets.table import week_text
+    from setwright.solver.sheets.screen.alternatives import alternatives_documents, alternatives_text
+    from setwright.solver.sheets.document.week_document import dumped, week_document
+    from setwright.solver.sheets.screen.week_table import week_text
 
     if as_json:
         more = {"alternatives": alternatives_documents(asked.found)} if asked.count else {}
@@ -184,14 +184,14 @@ def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> 
 
 def shown(end: End, as_json: bool, private: bool, asked: Asked) -> tuple[str, int]:
     """The result as text and the exit code; a search without a week has its message on stderr."""
-    from setwright.solver.plan import Clash, OutOfTime, Solved
+    from setwright.solver.planning import Clash, OutOfTime, Solved
 
     match end:
         case Solved():
             return solved_shown(end, as_json, private, asked), 0
         case Clash():
-            from setwright.solver.sheets.clash import clash_document, clash_text
-            from setwright.solver.sheets.document import dumped
+            from setwright.solver.sheets.screen.clash import clash_document, clash_text
+            from setwright.solver.sheets.document.week_document import dumped
 
             given = conceded(end)
             return (dumped(clash_document(end, given)) if as_json else clash_text(end, columns(), given)), CLASH

@@ -13,12 +13,12 @@ from setwright.solver.cli.opened import limits_of, planned_or_opened
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 from setwright.solver.cli.stopping import Stopping
-from setwright.solver.model.limits import SEARCHES
+from setwright.solver.search.limits import SEARCHES
 
 if TYPE_CHECKING:
-    from setwright.solver.model.limits import Limits
-    from setwright.solver.reckoning.audit import Audit
-    from setwright.solver.reckoning.view import Line
+    from setwright.solver.search.limits import Limits
+    from setwright.solver.auditing import Audit
+    from setwright.solver.evaluation.evaluated_week import Line
 
 STOPPED = 130
 Both = tuple[dict[str, Any], str]
@@ -60,7 +60,7 @@ def command(
     setwright why week.json --with "barbell bench press"
     setwright why week.json --add-minutes 5
     """
-    from setwright.solver.sheets.document import dumped
+    from setwright.solver.sheets.document.week_document import dumped
 
     check_target(target, force)
     asked = [name for name, said in (("--solve", solve), ("--with", exercise), ("--add-minutes", add_minutes)) if said]
@@ -85,16 +85,16 @@ def command(
 
 def lines_of(audited: Audit, entry: str | None) -> tuple[Line, ...]:
     """The line of an address, or every line."""
-    from setwright.solver.sheets.addresses import line_at
+    from setwright.solver.sheets.common.addresses import line_at
 
     return audited.view.lines if entry is None else (line_at(audited.view, entry),)
 
 
 def exactly(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Both:
     """The reasons of lines, and what holds the muscles below their bands."""
-    from setwright.solver.sheets.why import why_document, why_text
-    from setwright.solver.uses.holds import held_below
-    from setwright.solver.uses.reasons import reason
+    from setwright.solver.sheets.screen.why import why_document, why_text
+    from setwright.solver.uses.explain.bottlenecks import held_below
+    from setwright.solver.uses.explain.reasons import reason
 
     reasons = tuple(reason(audited, line) for line in lines)
     holds = held_below(audited) if muscles else None
@@ -103,9 +103,9 @@ def exactly(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Both:
 
 def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: Stopping) -> Both:
     """Each exercise of some lines left out and the week solved anew."""
-    from setwright.solver.sheets.answers import without_document, without_text
-    from setwright.solver.uses.asking import solved_without
-    from setwright.solver.uses.reasons import reason
+    from setwright.solver.sheets.screen.answers import without_document, without_text
+    from setwright.solver.uses.explain.what_if import solved_without
+    from setwright.solver.uses.explain.reasons import reason
 
     firsts = {line.exercise.id: line for line in reversed(lines)}
     chosen = [line for line in lines if firsts[line.exercise.id] is line]
@@ -125,9 +125,9 @@ def on_terminal(message: str) -> None:
 def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Both:
     """The best week that holds an exercise."""
     from setwright.solver.cli.exercises import one
-    from setwright.solver.sheets.answers import with_document, with_text
-    from setwright.solver.sheets.words import day_name
-    from setwright.solver.uses.asking import solved_with
+    from setwright.solver.sheets.screen.answers import with_document, with_text
+    from setwright.solver.sheets.common.words import day_name
+    from setwright.solver.uses.explain.what_if import solved_with
 
     exercise = one(name, audited.view.terms.catalogue)
     days = tuple(day_name(line.day) for line in audited.view.lines if line.exercise.id == exercise.id)
@@ -137,15 +137,15 @@ def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping)
 
 def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stopping) -> Both:
     """More minutes on each day in turn."""
-    from setwright.solver.sheets.answers import (
+    from setwright.solver.sheets.screen.answers import (
         MINUTES,
         minutes_document,
         minutes_text,
         unsolved_document,
         unsolved_words,
     )
-    from setwright.solver.uses.asking import more_minutes
-    from setwright.solver.uses.resolving import Unsolved
+    from setwright.solver.uses.explain.what_if import more_minutes
+    from setwright.solver.uses.explain.reoptimise import Unsolved
 
     end = more_minutes(audited, minutes, limits, stopping, on_terminal)
     if isinstance(end, Unsolved):

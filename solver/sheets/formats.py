@@ -5,38 +5,82 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from importlib import import_module
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
 from setwright.catalogue.faults import Fault, SetwrightError
-from setwright.solver.sheets.handout import Handout
+from setwright.solver.sheets.handout.handout import Handout
 
 if TYPE_CHECKING:
-    from setwright.solver.sheets.page import Plots
+    from setwright.solver.sheets.html.page import Plots
 
 MOST_LETTERS: Final = 40
 
 
+Writer = Callable[..., bytes]
+"""From a handout (and for a page its plots) to the bytes of one file."""
+
+
 @dataclass(frozen=True)
 class Format:
-    """Where a format is written, the ending of its files, and the extra that brings its library."""
+    """How a format's writer is loaded, the ending of its files, and the extra that brings its library."""
 
-    module: str
-    function: str
+    load: Callable[[], Writer]
     ending: str
     extra: str = ""
 
 
+def _pdf() -> Writer:
+    from setwright.solver.sheets.pdf.pdf_file import pdf
+
+    return pdf
+
+
+def _xlsx() -> Writer:
+    from setwright.solver.sheets.xlsx.workbook import workbook
+
+    return workbook
+
+
+def _ics() -> Writer:
+    from setwright.solver.sheets.plain.calendar import calendar
+
+    return calendar
+
+
+def _html() -> Writer:
+    from setwright.solver.sheets.html.page import page
+
+    return page
+
+
+def _csv() -> Writer:
+    from setwright.solver.sheets.plain.csv_file import csv
+
+    return csv
+
+
+def _md() -> Writer:
+    from setwright.solver.sheets.plain.markdown import markdown
+
+    return markdown
+
+
+def _json() -> Writer:
+    from setwright.solver.sheets.plain.json_file import json
+
+    return json
+
+
 FORMATS: Final[Mapping[str, Format]] = MappingProxyType(
     {
-        "pdf": Format("pdf", "pdf", "pdf", "pdf"),
-        "xlsx": Format("workbook", "workbook", "xlsx", "xlsx"),
-        "ics": Format("calendar", "calendar", "ics", "ics"),
-        "html": Format("page", "page", "html", "page"),
-        "csv": Format("csv", "csv", "csv"),
-        "md": Format("markdown", "markdown", "md"),
-        "json": Format("json", "json", "json"),
+        "pdf": Format(_pdf, "pdf", "pdf"),
+        "xlsx": Format(_xlsx, "xlsx", "xlsx"),
+        "ics": Format(_ics, "ics", "ics"),
+        "html": Format(_html, "html", "page"),
+        "csv": Format(_csv, "csv"),
+        "md": Format(_md, "md"),
+        "json": Format(_json, "json"),
     }
 )
 WITH_PLOTS: Final = "html"
@@ -45,12 +89,9 @@ DATED: Final = ("ics",)
 """Formats that cannot be written without a start date."""
 
 
-def writer_of(name: str) -> Callable[..., bytes]:
-    """The function of a format; raises SetwrightError where its library is not installed."""
-    kind = FORMATS[name]
-    module = import_module(f"setwright.solver.sheets.{kind.module}")
-    function: Callable[..., bytes] = getattr(module, kind.function)
-    return function
+def writer_of(name: str) -> Writer:
+    """The function that writes a format; raises ModuleNotFoundError where its library is not installed."""
+    return FORMATS[name].load()
 
 
 def written(name: str, handout: Handout, plots: Plots | None = None) -> bytes:

@@ -16,15 +16,15 @@ sys.path.insert(0, str(ROOT / ".names"))
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import read_brief
-from setwright.solver.model.build import day_sheet, week_sheet
-from setwright.solver.model.columns import Board, board_of
-from setwright.solver.model.engines import cpsat, highs
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import Progress, search
-from setwright.solver.model.search.candidates import candidates_of
-from setwright.solver.model.sheet import Sheet
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.rule import UNITS
+from setwright.solver.engines.build import day_sheet, week_sheet
+from setwright.solver.linear.columns import Board, board_of
+from setwright.solver.engines import cpsat, highs
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import Progress, search
+from setwright.solver.search.candidates import candidates_of
+from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.finding import UNITS
 
 MOMENTS = (3.0, 5.0, 10.0, 30.0)
 PEER_SECONDS = 10.0

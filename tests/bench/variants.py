@@ -26,11 +26,11 @@ from cheap_cells import TWO_HUNDRED, cheap, hollow, job, short
 from dask_cluster import DaskProcesses
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.reckoning.rules import RULES
-from setwright.solver.sheets.variant import solved_variant, stamp_of
-from setwright.solver.sheets.variants_files import matrix_files
-from setwright.solver.sheets.variants_rows import rows_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.rules import RULES
+from setwright.solver.batch.variant_task import solved_variant, stamp_of
+from setwright.solver.sheets.variants.matrix_files import matrix_files
+from setwright.solver.sheets.variants.rows import rows_of
 from setwright.solver.uses.variants.cluster import Cluster
 from setwright.solver.uses.variants.engines import Engine, Lent, Pool
 from setwright.solver.uses.variants.matrix import Cell, Matrix, matrix_of

@@ -10,7 +10,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import read_brief
-from setwright.solver.brief.understand import Understood
+from setwright.solver.brief.parsed_brief import Understood
 
 
 class Asker:

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from setwright.solver.brief.phrase import read_phrase
+from setwright.solver.brief.phrase.parse import read_phrase
 
 SAYS: tuple[tuple[str, list[dict[str, Any]], dict[str, Any]], ...] = (
     ("3 days x 40 min, grow delts", [{"minutes": 40}] * 3, {"muscles": {"delts": {"emphasis": "priority"}}}),

@@ -15,7 +15,7 @@ from setwright.solver.brief.defaults import LIMITS, SPREAD, WEEKDAYS
 from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, MuscleAsk
 from setwright.solver.brief.schema_json import brief_schema
-from setwright.solver.brief.understand import raw_of, understand
+from setwright.solver.brief.parsed_brief import raw_of, understand
 
 CATALOGUE = load_catalogue()
 THREE = {"days": [{"minutes": 40}] * 3}

@@ -4,7 +4,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from setwright.solver.reckoning.options import pairable
+from setwright.solver.evaluation.prescriptions import pairable
 
 PINS = (
     "barbell-back-squat",

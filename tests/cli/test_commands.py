@@ -12,10 +12,10 @@ from click.testing import Result
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.cli import week as week_command
-from setwright.solver.model.clash import Conflict
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import Clash, End, OutOfTime
-from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.engines.infeasibility import Conflict
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.planning import Clash, End, OutOfTime
+from setwright.solver.evaluation.resolving import resolve
 
 Run = Callable[..., Result]
 

@@ -11,11 +11,11 @@ import pytest
 from click.testing import Result
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.sheets.changed import changed_week
-from setwright.solver.sheets.document import dumped
-from setwright.solver.sheets.foreign import read_any
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.sheets.document.changed_week import changed_week
+from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.foreign.foreign_week import read_any
 
 Run = Callable[..., Result]
 TABLE = (

@@ -8,7 +8,7 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parents[2] / ".names"))
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.reckoning.rules import RULES
+from setwright.solver.rules import RULES
 
 HEAD = """# Rules
 

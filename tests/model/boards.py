@@ -10,16 +10,16 @@ from random import Random
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.build import all_day_columns
-from setwright.solver.model.columns import REGIONS, Board, Column, board_of
-from setwright.solver.model.engines import highs
-from setwright.solver.model.engines.cpsat import Program
-from setwright.solver.model.naming import week_of
-from setwright.solver.model.sheet import Sheet
-from setwright.solver.reckoning.audit import Audit, audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.terms import Terms
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.engines.build import all_day_columns
+from setwright.solver.linear.columns import REGIONS, Board, Column, board_of
+from setwright.solver.engines import highs
+from setwright.solver.engines.cpsat import Program
+from setwright.solver.search.decoding import week_of
+from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.resolved_brief import Terms
 
 CATALOGUE = load_catalogue()
 Week = tuple[Column, ...]

@@ -11,21 +11,21 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import Understood, understand
-from setwright.solver.model.build import day_sheet
-from setwright.solver.model.columns import Board, Column, board_of
-from setwright.solver.model.engines import highs
-from setwright.solver.model.engines.cpsat import Program
-from setwright.solver.model.limits import SEARCHES, Limits
-from setwright.solver.model.naming import week_of
-from setwright.solver.model.search import Outcome, search
-from setwright.solver.model.sheet import Sheet
-from setwright.solver.plan import deliver
-from setwright.solver.reckoning.audit import Audit, audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.rules import RULES
-from setwright.solver.sheets.document import dumped, week_document
-from setwright.solver.sheets.reading import parse_week, read_week
+from setwright.solver.brief.parsed_brief import Understood, understand
+from setwright.solver.engines.build import day_sheet
+from setwright.solver.linear.columns import Board, Column, board_of
+from setwright.solver.engines import highs
+from setwright.solver.engines.cpsat import Program
+from setwright.solver.search.limits import SEARCHES, Limits
+from setwright.solver.search.decoding import week_of
+from setwright.solver.search.searching import Outcome, search
+from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.planning import deliver
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.rules import RULES
+from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.document.week_reader import parse_week, read_week
 
 KITS = ("bands", "bodyweight-and-bands", "home-dumbbells", "hotel-gym", "barbell-garage", "machine-gym")
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")

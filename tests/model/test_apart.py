@@ -12,10 +12,10 @@ from typing import Any
 import pytest
 from boards import days, terms_of
 
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import Outcome, search
-from setwright.solver.model.search.apart import (
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import Outcome, search
+from setwright.solver.search.secondary.diverse_weeks import (
     LEAST_DISTANCE,
     LEAST_OTHER,
     Apart,
@@ -23,9 +23,9 @@ from setwright.solver.model.search.apart import (
     seconds,
     weeks_apart,
 )
-from setwright.solver.model.search.distance import Kinds, distance, exercises, kinds_of, lines, shared, without
-from setwright.solver.model.search.shorten import shorten
-from setwright.solver.reckoning.audit import audit
+from setwright.solver.search.secondary.distance import Kinds, distance, exercises, kinds_of, lines, shared, without
+from setwright.solver.search.secondary.fewest_minutes import shorten
+from setwright.solver.auditing import audit
 
 CHEAP = replace(SEARCHES["quick"], rounds=6, work=0.15, nodes=1)
 BRIEFS: dict[str, dict[str, Any]] = {

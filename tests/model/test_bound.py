@@ -8,8 +8,8 @@ from random import Random
 import pytest
 from boards import BRIEFS, Week, audited, bounded, cached, held, sound_week
 
-from setwright.solver.model.build import day_sheet, theme_sheet, week_sheet
-from setwright.solver.model.engines.highs import ROUNDING
+from setwright.solver.engines.build import day_sheet, theme_sheet, week_sheet
+from setwright.solver.engines.highs import ROUNDING
 
 WEEKS = 6
 TRIES = 45

@@ -9,16 +9,16 @@ from typing import Any
 import pytest
 from boards import CATALOGUE, days, only, terms_of
 
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.build import all_day_columns, day_sheet
-from setwright.solver.model.clash import Part, conflict_of, conflicts_of, parts_of, possible_sheet
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.engines import cpsat
-from setwright.solver.model.engines.cpsat import Found, Program
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.rules import BY_COLUMNS
-from setwright.solver.plan import Clash, OutOfTime, Solved, plan
-from setwright.solver.reckoning.rules import RULES
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.engines.build import all_day_columns, day_sheet
+from setwright.solver.engines.infeasibility import Part, conflict_of, conflicts_of, parts_of, possible_sheet
+from setwright.solver.linear.columns import board_of
+from setwright.solver.engines import cpsat
+from setwright.solver.engines.cpsat import Found, Program
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.posts import BY_COLUMNS
+from setwright.solver.planning import Clash, OutOfTime, Solved, plan
+from setwright.solver.rules import RULES
 
 CHEAP = replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=1)
 HEAVY = ("barbell-back-squat", "barbell-bench-press", "barbell-row-to-hip", "barbell-overhead-press")

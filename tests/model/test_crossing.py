@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 from crossing import BRIEF, Interval, above, against, between, catalogue, crossed, drawn, printed
 
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.search import search
-from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.searching import search
+from setwright.solver.evaluation.resolving import resolve
 
 SEEDS = range(20)
 

@@ -11,17 +11,17 @@ from pathlib import Path
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.build import all_day_columns, day_sheet, week_sheet
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.engines import highs
-from setwright.solver.model.engines.cpsat import Program
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.naming import week_of
-from setwright.solver.model.search import search
-from setwright.solver.plan import Clash, plan
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.engines.build import all_day_columns, day_sheet, week_sheet
+from setwright.solver.linear.columns import board_of
+from setwright.solver.engines import highs
+from setwright.solver.engines.cpsat import Program
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.decoding import week_of
+from setwright.solver.search.searching import search
+from setwright.solver.planning import Clash, plan
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
 
 ROOT = Path(__file__).parents[2]
 CHEAP = replace(SEARCHES["quick"], rounds=3, work=0.15, nodes=5)

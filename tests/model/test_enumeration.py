@@ -9,12 +9,12 @@ from typing import Any
 import pytest
 from boards import Place, Week, audited, days, held, only, place_of
 
-from setwright.solver.model.build import day_sheet
-from setwright.solver.model.columns import Column
-from setwright.solver.model.engines.cpsat import Program
-from setwright.solver.model.engines.highs import ROUNDING
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import search
+from setwright.solver.engines.build import day_sheet
+from setwright.solver.linear.columns import Column
+from setwright.solver.engines.cpsat import Program
+from setwright.solver.engines.highs import ROUNDING
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import search
 
 KEPT = ("dumbbell-curl", "dumbbell-side-raise", "chest-supported-dumbbell-row", "dumbbell-bench-press")
 TINY: dict[str, dict[str, Any]] = {

@@ -6,7 +6,7 @@ import threading
 
 import pytest
 
-from setwright.solver.model.search.lane import Lane, result
+from setwright.solver.search.worker import Lane, result
 
 BOTH = pytest.mark.parametrize("beside", [True, False])
 

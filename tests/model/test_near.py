@@ -10,15 +10,15 @@ from typing import Any
 import pytest
 from boards import CATALOGUE, audited, days, only, place_of, terms_of
 
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import Outcome, search
-from setwright.solver.model.search.near import settle_near
-from setwright.solver.model.search.renaming import change
-from setwright.solver.plan import Solved, plan_near
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.week import Entry, Week
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import Outcome, search
+from setwright.solver.search.secondary.minimal_change import settle_near
+from setwright.solver.search.secondary.member_names import change
+from setwright.solver.planning import Solved, plan_near
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.week import Entry, Week
 
 CHEAP = replace(SEARCHES["quick"], rounds=4, work=0.1, nodes=1)
 HOME: dict[str, Any] = {"days": days("mon thu", 30), "equipment": "home-dumbbells"}

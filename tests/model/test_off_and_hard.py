@@ -7,8 +7,8 @@ from typing import Any
 import pytest
 from boards import Place, Week, audited, bounded, days, held, only, place_of
 
-from setwright.solver.model.build import day_sheet, week_sheet
-from setwright.solver.model.engines.highs import ROUNDING
+from setwright.solver.engines.build import day_sheet, week_sheet
+from setwright.solver.engines.highs import ROUNDING
 
 FOUR = days("mon tue thu sat", 60)
 LEGS = ("barbell-back-squat", "leg-press", "barbell-romanian-deadlift", "barbell-hip-thrust", "dumbbell-reverse-lunge")

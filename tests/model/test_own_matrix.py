@@ -13,13 +13,13 @@ import numpy as np
 import pytest
 from boards import CATALOGUE, days, only, place_of
 
-from setwright.solver.model.build import day_sheet
-from setwright.solver.model.engines import highs
-from setwright.solver.model.engines.cpsat import Program
-from setwright.solver.reckoning.options import options_of
-from setwright.solver.reckoning.rule import UNITS
-from setwright.solver.reckoning.rules import RULES
-from setwright.solver.reckoning.terms import Terms
+from setwright.solver.engines.build import day_sheet
+from setwright.solver.engines import highs
+from setwright.solver.engines.cpsat import Program
+from setwright.solver.evaluation.prescriptions import options_of
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.rules import RULES
+from setwright.solver.evaluation.resolved_brief import Terms
 
 CORE = (
     "day-minutes",
@@ -143,8 +143,8 @@ import sys
 sys.path.insert(0, sys.argv[1])
 import highspy, numpy
 from boards import days, place_of
-from setwright.solver.model.build import day_sheet
-from setwright.solver.model.engines import highs
+from setwright.solver.engines.build import day_sheet
+from setwright.solver.engines import highs
 other = highspy.Highs()
 other.setOptionValue("output_flag", False)
 other.setOptionValue("threads", 2)

@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import replace
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.columns import Board, board_of
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import search
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.week import Week
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.linear.columns import Board, board_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import search
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.week import Week
 
 NO_ROUNDS = replace(SEARCHES["quick"], rounds=0, nodes=0)
 

@@ -9,11 +9,11 @@ from typing import Any
 import pytest
 from boards import CATALOGUE, Place, Week, audited, days, held, only, place_of, sound_week
 
-from setwright.solver.model.build import day_sheet
-from setwright.solver.model.columns import Column
-from setwright.solver.model.rules import BY_COLUMNS
-from setwright.solver.model.sheet import Sheet
-from setwright.solver.reckoning.rules import RULES
+from setwright.solver.engines.build import day_sheet
+from setwright.solver.linear.columns import Column
+from setwright.solver.posts import BY_COLUMNS
+from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.rules import RULES
 
 KEPT = (
     "barbell-back-squat",

@@ -12,13 +12,13 @@ from typing import Any
 import pytest
 from boards import BRIEFS, audited, cached, days, only, place_of, sound_week, terms_of
 
-from setwright.solver.model.build import day_sheet
-from setwright.solver.model.columns import Board, board_of
-from setwright.solver.model.engines import highs
-from setwright.solver.model.engines.cpsat import Program
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import Outcome, Progress, search
-from setwright.solver.reckoning.audit import audit
+from setwright.solver.engines.build import day_sheet
+from setwright.solver.linear.columns import Board, board_of
+from setwright.solver.engines import highs
+from setwright.solver.engines.cpsat import Program
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import Outcome, Progress, search
+from setwright.solver.auditing import audit
 
 CHEAP = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3)
 

@@ -10,13 +10,13 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import Outcome, search
-from setwright.solver.plan import Clash, Solved, plan
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import Outcome, search
+from setwright.solver.planning import Clash, Solved, plan
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
 
 CATALOGUE = load_catalogue()
 SMALL = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3)

@@ -10,7 +10,7 @@ import pytest
 
 from setwright.catalogue.entries import Catalogue, Number
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.reckoning.curves import Curves
+from setwright.solver.evaluation.curves import Curves
 
 Published = Callable[[str], Number]
 

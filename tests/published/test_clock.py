@@ -2,7 +2,7 @@
 
 import pytest
 
-from setwright.solver.reckoning.clock import (
+from setwright.solver.evaluation.clock import (
     cycle_seconds,
     exercise_seconds,
     pair_seconds,

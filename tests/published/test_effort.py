@@ -2,7 +2,7 @@
 
 import pytest
 
-from setwright.solver.reckoning.clock import work_seconds
+from setwright.solver.evaluation.clock import work_seconds
 
 RIRS = range(6)  # the curve is used for 0-5 RIR
 

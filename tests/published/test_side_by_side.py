@@ -11,8 +11,8 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "uses"))
 
 from side_weeks import view_of
 
-from setwright.solver.reckoning.view import View
-from setwright.solver.uses.sure import order_of
+from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.uses.compare.rank_stability import order_of
 
 LIFTS = ("leg-extension", "cable-curl")
 

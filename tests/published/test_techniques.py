@@ -2,7 +2,7 @@
 
 import pytest
 
-from setwright.solver.reckoning.clock import exercise_seconds, technique_seconds, work_seconds
+from setwright.solver.evaluation.clock import exercise_seconds, technique_seconds, work_seconds
 
 
 @pytest.fixture(scope="module")

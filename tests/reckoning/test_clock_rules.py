@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from weeks import CATALOGUE, Days, audited, days, found, terms_of, week_of
 
-from setwright.solver.reckoning.clock import (
+from setwright.solver.evaluation.clock import (
     cycle_seconds,
     exercise_seconds,
     half_pair_half_seconds,
@@ -15,9 +15,9 @@ from setwright.solver.reckoning.clock import (
     warm_up_seconds,
     work_seconds,
 )
-from setwright.solver.reckoning.curves import Curves
-from setwright.solver.reckoning.options import Option, all_options, make
-from setwright.solver.reckoning.view import View
+from setwright.solver.evaluation.curves import Curves
+from setwright.solver.evaluation.prescriptions import Option, all_options, make
+from setwright.solver.evaluation.evaluated_week import View
 
 NUMBERS = Curves.of(CATALOGUE).numbers
 DAY: Days = ("barbell-back-squat 3, barbell-bench-press 3, cable-curl 3 drop",)

@@ -5,8 +5,8 @@ from __future__ import annotations
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.reckoning.resolve import resolve
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.evaluation.resolving import resolve
 
 CATALOGUE = load_catalogue()
 

@@ -9,9 +9,9 @@ import pytest
 from weeks import CATALOGUE, audited, days, found, terms_of
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.reckoning.order import in_order
-from setwright.solver.reckoning.pairs import fits
-from setwright.solver.reckoning.terms import Terms
+from setwright.solver.evaluation.order import in_order
+from setwright.solver.evaluation.pairs import fits
+from setwright.solver.evaluation.resolved_brief import Terms
 
 TRUNK = ("trunk", "trunk-side", "carry", "back-extension")
 Day = list[tuple[Exercise, str | None]]

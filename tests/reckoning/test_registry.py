@@ -7,9 +7,9 @@ from importlib import import_module
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.model.rules import ALWAYS, BY_COLUMNS, FIRST, POSTED_WITH, POSTS
-from setwright.solver.reckoning.audit import remedy
-from setwright.solver.reckoning.rules import CHECKS, CLOSERS, MODULES, RULES
+from setwright.solver.posts import ALWAYS, BY_COLUMNS, FIRST, POSTED_WITH, POSTS
+from setwright.solver.auditing import remedy
+from setwright.solver.rules import CHECKS, CLOSERS, MODULES, RULES
 
 CATALOGUE = load_catalogue()
 
@@ -53,5 +53,5 @@ def test_a_rule_is_named_as_its_module() -> None:
 @pytest.mark.parametrize("rule", POSTS)
 def test_both_acts_stand_under_one_name(rule) -> None:
     name = rule.replace("-", "_")
-    assert import_module(f"setwright.solver.reckoning.rules.{name}").RULE is RULES[rule]
-    assert import_module(f"setwright.solver.model.rules.{name}").post is POSTS[rule]
+    assert import_module(f"setwright.solver.rules.{name}").RULE is RULES[rule]
+    assert import_module(f"setwright.solver.posts.{name}").post is POSTS[rule]

@@ -9,11 +9,11 @@ from typing import Any
 import pytest
 from weeks import CATALOGUE, Days, audited, days, found, terms_of, week_of
 
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.options import reps_of, set_span
-from setwright.solver.reckoning.rules import CLOSERS, RULES
-from setwright.solver.reckoning.rules.priority_isolation import isolation_due
-from setwright.solver.reckoning.terms import Terms
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.prescriptions import reps_of, set_span
+from setwright.solver.rules import CLOSERS, RULES
+from setwright.solver.rules.priority_isolation import isolation_due
+from setwright.solver.evaluation.resolved_brief import Terms
 
 Lines = Days | Callable[[Terms], Days]
 FOUR = days("mon tue thu sat", 60)

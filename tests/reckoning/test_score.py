@@ -8,7 +8,7 @@ import pytest
 from weeks import CATALOGUE, audited, days, terms_of
 
 from setwright.solver.reckoning import doubt
-from setwright.solver.reckoning.rule import UNITS
+from setwright.solver.evaluation.finding import UNITS
 
 WEEKS = {
     "two days": (

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.reckoning.audit import Audit, audit
-from setwright.solver.reckoning.options import (
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.evaluation.prescriptions import (
     pair_rests,
     reps_of,
     rests_of,
@@ -15,11 +15,11 @@ from setwright.solver.reckoning.options import (
     set_span,
     techniques_of,
 )
-from setwright.solver.reckoning.order import in_order
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.rule import Finding
-from setwright.solver.reckoning.terms import Terms
-from setwright.solver.reckoning.week import Entry, Week
+from setwright.solver.evaluation.order import in_order
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.finding import Finding
+from setwright.solver.evaluation.resolved_brief import Terms
+from setwright.solver.evaluation.week import Entry, Week
 
 CATALOGUE = load_catalogue()
 Days = tuple[str, ...]

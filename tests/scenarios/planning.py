@@ -8,8 +8,8 @@ from pathlib import Path
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import read_brief
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import End, plan
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.planning import End, plan
 
 ROOT = Path(__file__).parents[2]
 CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)

@@ -10,8 +10,8 @@ from statistics import median
 import pytest
 from planning import ROOT, planned
 
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import Solved
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.planning import Solved
 
 SCENARIOS = sorted(str(path) for path in (ROOT / "scenarios").glob("*.toml"))
 

@@ -9,14 +9,14 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import understand_phrase
-from setwright.solver.brief.understand import Understood
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import Solved
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.options import reps_of, rir_of
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.rule import UNITS
-from setwright.solver.reckoning.week import Entry, Week
+from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.planning import Solved
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.prescriptions import reps_of, rir_of
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.week import Entry, Week
 
 Row = tuple[str, int, int] | tuple[str, int, int, str, int] | tuple[str, int, int, str]
 """(exercise, sets, rest), then (technique, drops) or the partner of a pair."""

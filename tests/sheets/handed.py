@@ -12,8 +12,8 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.sheets.coach import DEFAULT_COACH, Coach
-from setwright.solver.sheets.handout import Handout, handout_of
+from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
+from setwright.solver.sheets.handout.handout import Handout, handout_of
 
 WEEKS = Path(__file__).parent / "weeks"
 THREE, PAIRS = "three-40", "pairs-private"

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from handed import handed
 
-from setwright.solver.sheets.handout import Handout
+from setwright.solver.sheets.handout.handout import Handout
 
 NAMES = {
     "formula": "=1+1",

@@ -8,7 +8,7 @@ import pytest
 from handed import shipped
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.sheets.beside import plots_of_documents
+from setwright.solver.sheets.html.beside import plots_of_documents
 from setwright.solver.sheets.formats import written
 
 CURVE: dict[str, Any] = {

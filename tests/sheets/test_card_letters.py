@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from setwright.solver.sheets.letters import DATA, LetterFault, drawn, fitted, plain
+from setwright.solver.sheets.pdf.glyph_coverage import DATA, LetterFault, drawn, fitted, plain
 
 ISO_8859 = ("1", "2", "3", "4", "5", "7", "9", "10", "13", "14", "15", "16")
 """The parts of ISO/IEC 8859 for Latin (1-4, 9, 10, 13-16), Cyrillic (5) and Greek (7), as Python's codecs hold them."""

@@ -17,12 +17,12 @@ from hostile import NAMES, hostile
 from paper import fonts, opened, pressed, tags, texts
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.sheets.card import card, language
-from setwright.solver.sheets.coach import Coach
+from setwright.solver.sheets.pdf.card import card, language
+from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.formats import written
-from setwright.solver.sheets.handout import CardLine, Handout, handout_of
-from setwright.solver.sheets.letters import DATA, LetterFault, plain
-from setwright.solver.sheets.pdf import pdf
+from setwright.solver.sheets.handout.handout import CardLine, Handout, handout_of
+from setwright.solver.sheets.pdf.glyph_coverage import DATA, LetterFault, plain
+from setwright.solver.sheets.pdf.pdf_file import pdf
 
 SIX = "six-90"
 """Scenario 08: six days asked, eight lines a day, the last day left free."""
@@ -233,7 +233,7 @@ def test_no_font_but_its_own_is_used() -> None:
 
 def test_the_same_bytes_in_any_process() -> None:
     """Fresh processes with other hash seeds: nothing is left over from one to the next."""
-    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.pdf import pdf; "
+    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.pdf.pdf_file import pdf; "
     code += "print(hashlib.sha256(pdf(handed())).hexdigest())"
     paths = os.pathsep.join([os.path.dirname(__file__), *(path for path in sys.path if path)])
     found = {

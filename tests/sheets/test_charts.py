@@ -10,8 +10,8 @@ from itertools import pairwise
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.sheets.chart import bands_chart, curve_chart, side_by_side, time_chart
-from setwright.solver.sheets.drawing import Look, clipped, escaped, number, ticks
+from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side_by_side, time_chart
+from setwright.solver.sheets.charts.drawing import Look, clipped, escaped, number, ticks
 
 SVG = "{http://www.w3.org/2000/svg}"
 

@@ -12,12 +12,12 @@ from hostile import NAMES, hostile
 from hypothesis import given
 from hypothesis import strategies as st
 
-from setwright.solver.reckoning.week import Entry
-from setwright.solver.sheets.csv import COLUMNS, guarded, unguarded
-from setwright.solver.sheets.csv import csv as as_csv
-from setwright.solver.sheets.foreign import read_any
-from setwright.solver.sheets.handout import Handout
-from setwright.solver.sheets.reading import read_week
+from setwright.solver.evaluation.week import Entry
+from setwright.solver.sheets.plain.csv_file import COLUMNS, guarded, unguarded
+from setwright.solver.sheets.plain.csv_file import csv as as_csv
+from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.document.week_reader import read_week
 
 ENTRIES = st.builds(
     Entry,

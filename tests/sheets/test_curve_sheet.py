@@ -9,12 +9,12 @@ from dataclasses import replace
 
 import pytest
 
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import Solved
-from setwright.solver.sheets.bars import bars
-from setwright.solver.sheets.chart import curve_chart
-from setwright.solver.sheets.curve import curve_document, curve_points, curve_text
-from setwright.solver.uses.curve import Curve, Row
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.planning import Solved
+from setwright.solver.sheets.common.bars import bars
+from setwright.solver.sheets.charts.charts import curve_chart
+from setwright.solver.sheets.screen.curve import curve_document, curve_points, curve_text
+from setwright.solver.uses.time_budget.curve import Curve, Row
 
 Build = Callable[..., Solved]
 ONE = (("barbell-back-squat", 3, 120),)

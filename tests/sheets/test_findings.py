@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.sheets.findings import spoken
+from setwright.solver.sheets.common.findings import spoken
 
 SAID = {
     "side-delts has 1 set, band from 4": "side delts: 1 set, band from 4",

@@ -9,11 +9,11 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.brief.file import understand_phrase
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.sheets.audit import audit_document, audit_text
-from setwright.solver.sheets.cells import seconds, span
-from setwright.solver.sheets.foreign import Read, read_any
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.sheets.screen.audit import audit_document, audit_text
+from setwright.solver.foreign.cells import seconds, span
+from setwright.solver.foreign.foreign_week import Read, read_any
 
 HEAD = "day,exercise,sets,reps,RIR,rest,technique,pair\n"
 TABLE = HEAD + (

@@ -11,12 +11,12 @@ import pytest
 from handed import PAIRS, THREE, document, handed, shipped
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
-from setwright.solver.reckoning.rules import RULES
-from setwright.solver.sheets.coach import Coach
-from setwright.solver.sheets.costs import ALWAYS
-from setwright.solver.sheets.handout import handout_of
-from setwright.solver.sheets.private import tells
-from setwright.solver.sheets.reasons import GIVEN_UP
+from setwright.solver.rules import RULES
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.common.costs import ALWAYS
+from setwright.solver.sheets.handout.handout import handout_of
+from setwright.solver.sheets.document.redaction import tells
+from setwright.solver.sheets.handout.reasons import GIVEN_UP
 
 BOTH = pytest.mark.parametrize("name", [THREE, PAIRS])
 

@@ -11,8 +11,8 @@ from hostile import NAMES, hostile
 from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
-from setwright.solver.sheets.inert import isolated
-from setwright.solver.sheets.markdown import markdown
+from setwright.solver.sheets.common.sanitise import isolated
+from setwright.solver.sheets.plain.markdown import markdown
 
 PARSER = MarkdownIt("commonmark", {"html": True}).enable(["table", "strikethrough"])
 

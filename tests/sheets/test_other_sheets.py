@@ -7,14 +7,14 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import understand_phrase
-from setwright.solver.model.clash import Conflict
-from setwright.solver.plan import Clash, Solved
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.rules import RULES
-from setwright.solver.sheets.audit import audit_document, audit_text
-from setwright.solver.sheets.clash import clash_document, clash_text
-from setwright.solver.sheets.document import dumped, week_document
-from setwright.solver.sheets.listing import (
+from setwright.solver.engines.infeasibility import Conflict
+from setwright.solver.planning import Clash, Solved
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.rules import RULES
+from setwright.solver.sheets.screen.audit import audit_document, audit_text
+from setwright.solver.sheets.screen.clash import clash_document, clash_text
+from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.screen.listing import (
     MARKS,
     evidence_document,
     evidence_text,
@@ -22,7 +22,7 @@ from setwright.solver.sheets.listing import (
     exercises_document,
     exercises_text,
 )
-from setwright.solver.sheets.week_schema import week_schema
+from setwright.solver.sheets.document.week_schema import week_schema
 
 
 def widest(text: str) -> int:

@@ -21,12 +21,12 @@ from handed import PAIRS, THREE, handed
 from hostile import NAMES, hostile
 from unruly import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
 
-from setwright.solver.sheets.caution import SCREENING
-from setwright.solver.sheets.chart_words import CHART_WORDS
-from setwright.solver.sheets.coach import Coach
-from setwright.solver.sheets.handout import Handout
-from setwright.solver.sheets.labels import LABELS
-from setwright.solver.sheets.page import Plots, openable, page
+from setwright.solver.sheets.common.caution import SCREENING
+from setwright.solver.sheets.charts.chart_words import CHART_WORDS
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.common.labels import LABELS
+from setwright.solver.sheets.html.page import Plots, openable, page
 
 BOTH = pytest.mark.parametrize("name", [THREE, PAIRS])
 PLOTS = Plots(
@@ -290,7 +290,7 @@ def test_the_paper_is_the_coachs() -> None:
 
 def test_the_same_week_gives_the_same_bytes() -> None:
     """Whatever the order of hashing: two fresh interpreters under different seeds."""
-    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.page import page;"
+    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.html.page import page;"
     code += "print(hashlib.sha256(page(handed())).hexdigest())"
     path = os.pathsep.join((str(Path(__file__).parent), str(Path(__file__).parents[2] / ".names")))
     digests = {

@@ -17,9 +17,9 @@ import pytest
 from handed import PAIRS, THREE, handed
 from unruly import LONG, MARKUP, TURNED, spoilt
 
-from setwright.solver.sheets.coach import Coach
-from setwright.solver.sheets.handout import Handout
-from setwright.solver.sheets.page import Plots, page
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.html.page import Plots, page
 
 pytestmark = pytest.mark.slow
 NEEDED = os.environ.get("SETWRIGHT_BROWSER") == "1"

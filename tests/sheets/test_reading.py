@@ -10,11 +10,11 @@ import pytest
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.plan import Solved
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.sheets.document import dumped, reckoned, week_document
-from setwright.solver.sheets.reading import parse_week, read_week
+from setwright.solver.planning import Solved
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.sheets.document.week_document import dumped, reckoned, week_document
+from setwright.solver.sheets.document.week_reader import parse_week, read_week
 
 
 @pytest.fixture

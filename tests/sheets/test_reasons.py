@@ -6,10 +6,10 @@ import json
 from collections.abc import Callable
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.plan import Solved
-from setwright.solver.sheets.document import dumped, week_document
-from setwright.solver.sheets.handout import handout_of
-from setwright.solver.sheets.reasons import above, below
+from setwright.solver.planning import Solved
+from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.handout.handout import handout_of
+from setwright.solver.sheets.handout.reasons import above, below
 
 ONE = ((("barbell-back-squat", 3, 120), ("dumbbell-curl", 2, 60)),)
 

@@ -9,9 +9,9 @@ from dataclasses import replace
 import pytest
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.plan import Solved
-from setwright.solver.sheets.document import dumped, letter_of, week_document
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.planning import Solved
+from setwright.solver.sheets.document.week_document import dumped, letter_of, week_document
 
 KEYS = {
     "schema", "made_by", "brief", "assumed", "goal", "stimulus", "interval", "score", "bound", "gap", "gap_share",

@@ -10,10 +10,10 @@ from pathlib import Path
 import pytest
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.plan import Solved
-from setwright.solver.reckoning.rule import UNITS
-from setwright.solver.sheets.table import week_text
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.planning import Solved
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.sheets.screen.week_table import week_text
 
 SNAPSHOT = Path(__file__).parent / "two-days.txt"
 CAUTION_ENDS = "Local rules and licensed practitioners come first.\n"

@@ -7,25 +7,25 @@ import json
 import pytest
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
-from setwright.solver.brief.understand import understand
-from setwright.solver.plan import Solved
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.sheets.addresses import address, line_at
-from setwright.solver.sheets.answers import minutes_text, with_text, without_text
-from setwright.solver.sheets.changed import changed_week
-from setwright.solver.sheets.document import dumped, week_document
-from setwright.solver.sheets.mending import changes_document, changes_text
-from setwright.solver.sheets.reading import read_week
-from setwright.solver.sheets.swaps import slots_of, swap_asked, swapped_text, swaps_document, swaps_text
-from setwright.solver.sheets.why import why_document, why_text
-from setwright.solver.uses.asking import Answer, Closed, Longer, MoreMinutes
-from setwright.solver.uses.changes import best_changes
-from setwright.solver.uses.editing import without
-from setwright.solver.uses.effects import Effect, effect
-from setwright.solver.uses.holds import held_below
-from setwright.solver.uses.reasons import reasons
-from setwright.solver.uses.swaps import swaps
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.planning import Solved
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.sheets.common.addresses import address, line_at
+from setwright.solver.sheets.screen.answers import minutes_text, with_text, without_text
+from setwright.solver.sheets.document.changed_week import changed_week
+from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.screen.mending import changes_document, changes_text
+from setwright.solver.sheets.document.week_reader import read_week
+from setwright.solver.sheets.screen.swaps import slots_of, swap_asked, swapped_text, swaps_document, swaps_text
+from setwright.solver.sheets.screen.why import why_document, why_text
+from setwright.solver.uses.explain.what_if import Answer, Closed, Longer, MoreMinutes
+from setwright.solver.uses.edits.single_changes import best_changes
+from setwright.solver.uses.edits.editing import without
+from setwright.solver.uses.edits.effects import Effect, effect
+from setwright.solver.uses.explain.bottlenecks import held_below
+from setwright.solver.uses.explain.reasons import reasons
+from setwright.solver.uses.edits.swaps import swaps
 
 
 def widest(text: str) -> int:

@@ -21,11 +21,11 @@ from offices import office, resaved
 
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.sheets import log_sheet
-from setwright.solver.sheets.coach import Coach
+from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.done import Done, DoneSet, read_workbook
-from setwright.solver.sheets.handout import Handout
-from setwright.solver.sheets.inert import isolated
-from setwright.solver.sheets.workbook import workbook
+from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.common.sanitise import isolated
+from setwright.solver.sheets.xlsx.workbook import workbook
 
 
 def opened(handout: Handout) -> openpyxl.Workbook:
@@ -278,7 +278,7 @@ def test_a_name_is_only_a_name(name: str) -> None:
 AGAIN = """
 import hashlib
 from handed import handed
-from setwright.solver.sheets.workbook import workbook
+from setwright.solver.sheets.xlsx.workbook import workbook
 print(hashlib.sha256(workbook(handed())).hexdigest())
 """
 

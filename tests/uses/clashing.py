@@ -6,12 +6,12 @@ from functools import lru_cache
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import understand
-from setwright.solver.model.clash import conflict_of
-from setwright.solver.model.columns import board_of
-from setwright.solver.plan import Clash
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.uses.concede import Conceded, concede
+from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.engines.infeasibility import conflict_of
+from setwright.solver.linear.columns import board_of
+from setwright.solver.planning import Clash
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.uses.relax.relaxations import Conceded, concede
 
 CATALOGUE = load_catalogue()
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.reckoning.audit import Audit
-from setwright.solver.reckoning.view import Line
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.evaluated_week import Line
 
 TINY = replace(SEARCHES["quick"], rounds=3, nodes=1)
 GYM = (

@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.understand import Understood, understand
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.options import reps_of, rir_of
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.reckoning.view import View
-from setwright.solver.reckoning.week import Entry, Week
+from setwright.solver.brief.parsed_brief import Understood, understand
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.prescriptions import reps_of, rir_of
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.week import Entry, Week
 
 CATALOGUE = load_catalogue()
 Row = tuple[str, int, int]

@@ -6,7 +6,7 @@ import pytest
 from side_weeks import brief_of
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.uses.amounts import each_session, each_week, shared, so_many_days
+from setwright.solver.uses.time_budget.amounts import each_session, each_week, shared, so_many_days
 
 UNEVEN = [
     {"weekday": "mon", "minutes": 30},

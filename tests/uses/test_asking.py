@@ -6,11 +6,11 @@ import pytest
 from hand_weeks import TINY, line
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.search import search
-from setwright.solver.uses.asking import Answer, Closed, emptied, left_out, more_minutes, solved_with, solved_without
-from setwright.solver.uses.far import Far, far_from_best
-from setwright.solver.uses.reasons import reason
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.searching import search
+from setwright.solver.uses.explain.what_if import Answer, Closed, emptied, left_out, more_minutes, solved_with, solved_without
+from setwright.solver.uses.time_budget.optimality_gap import Far, far_from_best
+from setwright.solver.uses.explain.reasons import reason
 
 BRIEFS = {
     "one day": {"days": days("mon", 20), "equipment": "home-dumbbells"},

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 
-from setwright.solver.uses.bend import bend
+from setwright.solver.uses.time_budget.knee import bend
 
 BY_HAND = ((60.0, 0.0), (120.0, 60.0), (180.0, 80.0), (240.0, 90.0), (300.0, 100.0))
 """Scaled x 0, .25, .5, .75, 1 and y 0, .6, .8, .9, 1: y - x is 0, .35, .30, .15, 0, so the second point is farthest."""

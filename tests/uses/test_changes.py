@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from weeks import audited, days, terms_of
 
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.uses.changes import best_changes, carried_out, ideas, seconds_over, value
-from setwright.solver.uses.effects import Effect
+from setwright.solver.auditing import audit
+from setwright.solver.uses.edits.single_changes import best_changes, carried_out, ideas, seconds_over, value
+from setwright.solver.uses.edits.effects import Effect
 
 PRESSES = (
     "dumbbell-bench-press 3, barbell-overhead-press 3, dumbbell-curl 3",

@@ -8,15 +8,15 @@ from typing import Any
 import pytest
 from side_weeks import CATALOGUE, brief_of, view_of
 
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.plan import Clash, Solved
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.sheets.compare import compare_document, compare_text
-from setwright.solver.sheets.sure import by, order_words, share
-from setwright.solver.sheets.trade import pay_words, trade_words
-from setwright.solver.uses.compare import Compared, beside, cases_of, only_in, weights
-from setwright.solver.uses.pays import Pays, crossing, pairs, room, uncut
-from setwright.solver.uses.sure import order_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.planning import Clash, Solved
+from setwright.solver.auditing import audit
+from setwright.solver.sheets.screen.compare import compare_document, compare_text
+from setwright.solver.sheets.screen.rank_stability import by, order_words, share
+from setwright.solver.sheets.screen.trade import pay_words, trade_words
+from setwright.solver.uses.compare.comparison import Compared, beside, cases_of, only_in, weights
+from setwright.solver.uses.compare.break_even import Pays, crossing, pairs, room, uncut
+from setwright.solver.uses.compare.rank_stability import order_of
 
 LONG = ((("barbell-back-squat", 4, 180), ("barbell-bench-press", 4, 180)), (("wide-grip-pulldown", 4, 120),))
 SHORT = ((("barbell-back-squat", 3, 90), ("wide-grip-pulldown", 3, 60)), (("dumbbell-curl", 3, 45),))
@@ -160,7 +160,7 @@ def test_goals_are_paired_with_their_neighbours_by_rest() -> None:
 
 
 def test_the_goals_stand_by_rest_as_the_catalogue_has_them() -> None:
-    from setwright.solver.uses.pays import BY_REST
+    from setwright.solver.uses.compare.break_even import BY_REST
 
     rests = CATALOGUE.defaults["rests"]
     for kind in ("main", "multi", "single"):
@@ -171,7 +171,7 @@ def test_the_goals_stand_by_rest_as_the_catalogue_has_them() -> None:
 def test_efficiencys_index_before_its_minutes_were_cut_follows_from_its_floor() -> None:
     from dataclasses import replace
 
-    from setwright.solver.model.search.shorten import Shortened
+    from setwright.solver.search.secondary.fewest_minutes import Shortened
 
     end = solved(SHORT, goal="efficiency")
     best = end.audit

@@ -7,15 +7,15 @@ import re
 import pytest
 from clashing import CATALOGUE, IMPOSSIBLE, clash_named, conceded_named
 
-from setwright.solver.brief.understand import raw_of, understand
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.first import possible
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.sheets.clash import clash_document, clash_text
-from setwright.solver.sheets.document import dumped
-from setwright.solver.uses.arithmetic import arithmetic
-from setwright.solver.uses.concede import MINUTE, Concession
+from setwright.solver.brief.parsed_brief import raw_of, understand
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.feasibility import possible
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.sheets.screen.clash import clash_document, clash_text
+from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.uses.relax.arithmetic import arithmetic
+from setwright.solver.uses.relax.relaxations import MINUTE, Concession
 
 TEN = "ten muscles at ten sets in two half hours"
 NAMES = [pytest.param(name, marks=pytest.mark.slow) if name == TEN else name for name in IMPOSSIBLE]

@@ -10,15 +10,15 @@ from typing import Any
 import pytest
 from side_weeks import CATALOGUE, brief_of, view_of
 
-from setwright.solver.brief.understand import Understood
-from setwright.solver.model.columns import board_of
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.model.search import search
-from setwright.solver.model.search.warm import columns_of
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.resolve import resolve
-from setwright.solver.sheets.curve import curve_document, curve_text
-from setwright.solver.uses.curve import Curve, Kind, Line, Stand, curve_of
+from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.linear.columns import board_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import search
+from setwright.solver.search.warm_start import columns_of
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.sheets.screen.curve import curve_document, curve_text
+from setwright.solver.uses.time_budget.curve import Curve, Kind, Line, Stand, curve_of
 
 CHEAP = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=1, theme_nodes=1)
 NO_ROUNDS = replace(CHEAP, rounds=0)

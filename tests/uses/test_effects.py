@@ -6,7 +6,7 @@ import pytest
 from hand_weeks import GYM
 from weeks import audited, days, terms_of
 
-from setwright.solver.uses.effects import Effect, breadth, total_seconds
+from setwright.solver.uses.edits.effects import Effect, breadth, total_seconds
 
 FEW = {"exercise-count": 3}
 LONG = "leg-press 3, dumbbell-bench-press 3, wide-grip-pulldown 3, dumbbell-curl 2, rope-pushdown 2"

@@ -6,7 +6,7 @@ import pytest
 from hand_weeks import GYM
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.uses.holds import Held, held, held_below
+from setwright.solver.uses.explain.bottlenecks import Held, held, held_below
 
 
 def held_by(terms, lines, muscle: str) -> Held:
@@ -90,7 +90,7 @@ def test_forty_eight_hours_hold_by_spacing() -> None:
 
 @pytest.mark.parametrize("minutes", [20, 30, 60])
 def test_a_trial_that_breaks_nothing_is_the_nearest_where_there_is_one(minutes: int) -> None:
-    from setwright.solver.uses.holds import trials
+    from setwright.solver.uses.explain.bottlenecks import trials
 
     found = audited(terms_of(days=days("mon thu", minutes)), GYM)
     for hold in held_below(found)[:2]:

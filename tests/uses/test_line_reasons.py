@@ -8,9 +8,9 @@ import pytest
 from hand_weeks import GYM, PAIRED, line
 from weeks import audited, days, terms_of
 
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.uses.editing import without
-from setwright.solver.uses.reasons import reason, reasons
+from setwright.solver.auditing import audit
+from setwright.solver.uses.edits.editing import without
+from setwright.solver.uses.explain.reasons import reason, reasons
 
 
 def test_the_loss_of_a_lone_curl_is_what_the_published_curves_give_by_hand() -> None:

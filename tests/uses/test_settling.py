@@ -7,11 +7,11 @@ from itertools import product
 from hand_weeks import PAIRED
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.options import options_of
-from setwright.solver.reckoning.week import Week
-from setwright.solver.uses.editing import entry_as, sorted_as_done
-from setwright.solver.uses.settling import settled
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.prescriptions import options_of
+from setwright.solver.evaluation.week import Week
+from setwright.solver.uses.edits.editing import entry_as, sorted_as_done
+from setwright.solver.uses.edits.fixed_lines import settled
 
 
 def brute_force(terms, names) -> int:

@@ -8,10 +8,10 @@ import numpy
 import pytest
 from side_weeks import CATALOGUE, view_of
 
-from setwright.solver.reckoning.curves import Curves
-from setwright.solver.reckoning.doubt import drawn, week_draws
-from setwright.solver.uses.sure import order_of
-from setwright.solver.uses.turning import KNOBS, differences, turns
+from setwright.solver.evaluation.curves import Curves
+from setwright.solver.evaluation.uncertainty import drawn, week_draws
+from setwright.solver.uses.compare.rank_stability import order_of
+from setwright.solver.uses.compare.sensitivity import KNOBS, differences, turns
 
 MANY_SHORT = view_of(((("leg-extension", 5, 30),),))
 FEW_LONG = view_of(((("leg-extension", 4, 180),),))
@@ -89,6 +89,6 @@ def test_the_share_of_draws_agrees_with_the_turning_value() -> None:
 
 
 def test_every_number_that_is_drawn_is_on_a_knob() -> None:
-    from setwright.solver.reckoning.doubt import DRAWN
+    from setwright.solver.evaluation.uncertainty import DRAWN
 
     assert sorted(DRAWN) == sorted(key for knob in KNOBS for key in knob.keys)

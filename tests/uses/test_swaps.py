@@ -8,13 +8,13 @@ import pytest
 from hand_weeks import GYM, PAIRED, line
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.reckoning.audit import audit
-from setwright.solver.reckoning.options import options_of
-from setwright.solver.reckoning.view import View
-from setwright.solver.reckoning.week import Week
-from setwright.solver.uses.alike import candidates
-from setwright.solver.uses.editing import entry_as
-from setwright.solver.uses.swaps import for_card, refused, rules_broken, swap_to, swapped, swaps
+from setwright.solver.auditing import audit
+from setwright.solver.evaluation.prescriptions import options_of
+from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.week import Week
+from setwright.solver.uses.edits.substitutes import candidates
+from setwright.solver.uses.edits.editing import entry_as
+from setwright.solver.uses.edits.swaps import for_card, refused, rules_broken, swap_to, swapped, swaps
 
 
 @pytest.fixture(scope="module")

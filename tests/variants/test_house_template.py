@@ -12,12 +12,12 @@ from dask_cluster import DaskProcesses
 from test_faults import connected
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.model.limits import SEARCHES
-from setwright.solver.reckoning.rules import RULES
-from setwright.solver.sheets.reading import read_week
-from setwright.solver.sheets.variant import solved_variant, stamp_of
-from setwright.solver.sheets.variants_files import matrix_files
-from setwright.solver.sheets.variants_rows import rows_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.rules import RULES
+from setwright.solver.sheets.document.week_reader import read_week
+from setwright.solver.batch.variant_task import solved_variant, stamp_of
+from setwright.solver.sheets.variants.matrix_files import matrix_files
+from setwright.solver.sheets.variants.rows import rows_of
 from setwright.solver.uses.variants.engines import Engine, Pool
 from setwright.solver.uses.variants.matrix import Matrix, matrix_of
 from setwright.solver.uses.variants.run import Job, run

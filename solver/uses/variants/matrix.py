@@ -16,7 +16,7 @@ from unicodedata import normalize
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.understand import understand
+from setwright.solver.brief.parsed_brief import understand
 from setwright.solver.uses.variants.axes import Value, one_of
 from setwright.solver.uses.variants.template import Match, Template
 

@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.understand import Understood
-from setwright.solver.model.limits import Limits
-from setwright.solver.model.search.near import Near
-from setwright.solver.plan import End, plan, plan_near
-from setwright.solver.reckoning.rule import UNITS
-from setwright.solver.reckoning.week import Entry, Week
+from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.secondary.minimal_change import Near
+from setwright.solver.planning import End, plan, plan_near
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.week import Entry, Week
 
 NET = 3600.0
 """Seconds after which a cell counts as not finished: so generous that only a stuck machine meets it."""

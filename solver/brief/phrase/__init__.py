@@ -1,0 +1,1 @@
+"""A brief read from one line of text."""

@@ -1,0 +1,74 @@
+"""What a phrase has said so far, as the raw table of a brief file; saying two things of one field is a fault."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from setwright.solver.brief.phrase.reader import Reader
+
+_LABELS = {
+    "goal": "the goal",
+    "pairs": "whether sets are paired",
+    "techniques": "whether techniques are used",
+    "client.experience": "the experience",
+    "client.unit": "the unit",
+    "reps": "the reps",
+    "dose": "the dose",
+    "equipment": "the place",
+}
+
+
+class Said:
+    """Collects the raw table of one phrase."""
+
+    def __init__(self, reader: Reader) -> None:
+        self.reader = reader
+        self.raw: dict[str, Any] = {}
+        self.home = False
+        """Whether `at home` was said, which names no equipment yet."""
+
+    def set(self, path: str, value: Any) -> None:
+        """Set a field once; the same value again changes nothing."""
+        *parents, field = path.split(".")
+        table = self.raw
+        for parent in parents:
+            table = table.setdefault(parent, {})
+        if field in table and table[field] != value:
+            label = _LABELS.get(path, field.replace("_", " "))
+            said = f"{label} is said twice: {_plain(table[field])} and {_plain(value)}"
+            self.reader.fault(said, "keep one of the two")
+            return
+        table[field] = value
+
+    def add(self, path: str, value: Any) -> None:
+        """Add to a list, each value once."""
+        *parents, field = path.split(".")
+        table = self.raw
+        for parent in parents:
+            table = table.setdefault(parent, {})
+        row = table.setdefault(field, [])
+        if value not in row:
+            row.append(value)
+
+    def muscle(self, name: str, **ask: Any) -> None:
+        """Ask something of a muscle or group, together with what was asked of it before."""
+        table = self.raw.setdefault("muscles", {}).setdefault(name, {})
+        for field, value in ask.items():
+            if value is None:
+                continue
+            if field in table and table[field] != value:
+                what = "" if field == "emphasis" else f"{field.replace('_', ' ')} "
+                said = f"'{name}' is both {what}{_plain(table[field])} and {_plain(value)}"
+                self.reader.fault(said, "keep one of the two")
+            table.setdefault(field, value)
+
+
+def _plain(value: Any) -> str:
+    """A value in words."""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, float):
+        return f"{value:g}"
+    if isinstance(value, list | tuple):
+        return " and ".join(str(part) for part in value)
+    return str(value)

@@ -1,0 +1,69 @@
+"""The clauses that are always the same words, with the field and value each one sets."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Final
+
+from setwright.solver.brief.phrase.reader import Reader
+from setwright.solver.brief.phrase.draft import Said
+
+Words = tuple[str, ...]
+
+
+def _table(rows: Mapping[tuple[str, str | bool], str]) -> dict[Words, tuple[str, str | bool]]:
+    """The rows turned round: each spelling to its field and value."""
+    return {tuple(words.split()): field for field, line in rows.items() for words in line.split("|")}
+
+
+FIXED: Final = _table(
+    {
+        ("goal", "growth"): "growth|for growth|most growth|for most growth|goal growth",
+        ("goal", "efficiency"): "efficiency|efficient|for efficiency|goal efficiency",
+        ("goal", "balanced"): "balanced|for balanced|goal balanced|for balance",
+        ("client.experience", "novice"): "novice|beginner|a novice|a beginner|for a novice|for a beginner",
+        ("client.experience", "intermediate"): "intermediate",
+        ("client.experience", "advanced"): "advanced",
+        ("client.trains_alone", True): "alone|trains alone|train alone|training alone|lifts alone",
+        ("client.unit", "kg"): "kg|in kg",
+        ("client.unit", "lb"): "lb|in lb|lbs|pounds|in pounds",
+        ("owned.busy", True): "busy|peak hour|peak hours|at peak hour|at peak hours",
+        ("owned.safeties", True): "safeties|with safeties",
+        ("pairs", True): "pairs|paired sets|with pairs|with paired sets",
+        ("pairs", False): "no pairs|no paired sets|without pairs",
+        ("techniques", True): "techniques|with techniques|with drop sets|drop sets",
+        ("techniques", False): "no techniques|without techniques|no drop sets|straight sets only",
+        ("reps", "lower"): "lower reps",
+        ("reps", "usual"): "usual reps",
+        ("reps", "higher"): "higher reps",
+        ("dose", "minimum"): "minimum dose|minimal dose",
+        ("dose", "usual"): "usual dose",
+        ("any_order", True): "any order|in any order",
+    }
+)
+_LONGEST = max(len(words) for words in FIXED)
+
+
+def fixed_clause(r: Reader, said: Said) -> bool:
+    """Read the longest fixed clause that stands here, if any does."""
+    for length in range(_LONGEST, 0, -1):
+        words = tuple(r.peek(ahead).text for ahead in range(length))
+        if words in FIXED:
+            r.at += length
+            said.set(*FIXED[words])
+            return True
+    return False
+
+
+def rest_between(r: Reader, said: Said) -> bool:
+    """Read `2 rest days between` if it stands here."""
+    start = r.at
+    r.take("with")
+    number = r.number()
+    if number is not None and r.sees("rest", ahead=1) and r.peek(2).text in ("day", "days"):
+        r.at += 3
+        r.take("between")
+        said.set("rest_days_between", int(number))
+        return True
+    r.at = start
+    return False

@@ -1,0 +1,235 @@
+"""CP-SAT over a sheet, whole or with some columns fixed; every curve and cost rounded outward to integers."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from ortools.sat.python import cp_model
+
+from setwright.solver.linear.linear_model import Curve, Sheet
+from setwright.solver.engines.stimulus import (
+    SESSION_POINTS,
+    SET,
+    least_sets,
+    session_intercept,
+    week_intercept,
+    week_points,
+    week_slope,
+)
+
+MILLI = 1000
+"""Effective sets inside CP-SAT are whole numbers of 1/1000 set."""
+FINE = 64
+"""Slopes are whole numbers of 1/64 score unit a thousandth of a set."""
+WORKERS = 1
+SEED = 7
+
+sums = cp_model.LinearExpr.weighted_sum
+
+
+@dataclass(frozen=True)
+class Found:
+    """What one CP-SAT run found: the columns in use, its own objective and bound, and its status's name."""
+
+    columns: frozenset[int] | None
+    value: float
+    bound: float
+    status: str
+
+
+class Program:
+    """A sheet as a CP-SAT model over its open columns; `fixed` columns are held at a value and folded into rows."""
+
+    def __init__(
+        self,
+        sheet: Sheet,
+        fixed: Mapping[int, int] | None = None,
+        only: frozenset[int] | None = None,
+        skip: Callable[[str, str], bool] | None = None,
+        bare: bool = False,
+        assumed: bool = False,
+    ) -> None:
+        """`skip` leaves rows out by rule and label, `bare` the objective; `assumed` lets `core` name rows."""
+        self.sheet = sheet
+        self.assumed = assumed
+        self.fixed = dict(fixed or {})
+        self.cp = cp_model.CpModel()
+        count = len(sheet.columns)
+        self.variables: dict[int, Any] = {}
+        for j in range(len(sheet.low)):
+            if j in self.fixed or (only is not None and j < count and j not in only):
+                continue
+            high = max(sheet.high[j], sheet.low[j])
+            self.variables[j] = self.cp.new_int_var(sheet.low[j], high, "")
+        self.literals: dict[tuple[str, str], Any] = {}
+        """(rule, label) -> the literal that holds its rows, where rows are assumed."""
+        for row in sheet.rows:
+            if skip is None or not skip(row.rule, row.label):
+                self._row(row.index, row.coefficient, row.low, row.high, (row.rule, row.label))
+        self.constant = 0
+        self.worth = 0 if bare else self._objective()
+
+    def _split(self, index: Any, coefficient: Any) -> tuple[list[Any], list[int], int]:
+        """The open variables of an expression, their coefficients, and the constant of the fixed ones."""
+        variables, values, constant = [], [], 0
+        for j, v in zip(index, coefficient, strict=True):
+            if j in self.variables:
+                variables.append(self.variables[j])
+                values.append(v)
+            elif j in self.fixed:
+                constant += v * self.fixed[j]
+        return variables, values, constant
+
+    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None, part: tuple[str, str]) -> None:
+        variables, values, constant = self._split(index, coefficient)
+        if not variables:
+            if (low is not None and constant < low) or (high is not None and constant > high):
+                self._held(self.cp.add_bool_or([]), part)
+            return
+        least = cp_model.INT_MIN if low is None else low - constant
+        most = cp_model.INT_MAX if high is None else high - constant
+        self._held(self.cp.add_linear_constraint(sums(variables, values), least, most), part)
+
+    def _held(self, constraint: Any, part: tuple[str, str]) -> None:
+        """Where rows are assumed, hold a constraint only as long as its part's literal is true."""
+        if self.assumed:
+            if part not in self.literals:
+                self.literals[part] = self.cp.new_bool_var("")
+            constraint.only_enforce_if(self.literals[part])
+
+    def _objective(self) -> Any:
+        variables, values, constant = [], [], 0
+        for j, worth in enumerate(self.sheet.worth):
+            whole = math.ceil(worth - 1e-9)
+            if whole and j in self.variables:
+                variables.append(self.variables[j])
+                values.append(whole)
+            elif whole and j in self.fixed:
+                constant += whole * self.fixed[j]
+        for curve in self.sheet.curves:
+            variables.append(self._curve(curve))
+            values.append(1)
+        self.constant = constant
+        return sums(variables, values)
+
+    def _curve(self, curve: Curve) -> Any:
+        """The muscle's part of the objective, held under outward tangents."""
+        sheet, cp, curves = self.sheet, self.cp, self.sheet.terms.curves
+        goods = []
+        for cell, found in curve.cells:
+            index = [j for j, _ in found]
+            rounded = [-(-amount * MILLI // SET) for _, amount in found]
+            variables, values, constant = self._split(index, rounded)
+            days, here = sheet.size(cell)
+            if not variables and not constant:
+                continue
+            good = cp.new_int_var(
+                0, math.ceil(curves.session(self.sheet.terms.day_cap + 2.0) * MILLI) * len(sheet.cells[cell].days), ""
+            )
+            total = sums(variables, values) + constant
+            cp.add(good <= total)
+            for point in SESSION_POINTS:
+                self._session_tangent(good, total, point, days, here)
+            goods.append(good)
+        most = math.ceil(curve.most * MILLI) + 50
+        weekly = cp.new_int_var(0, most, "")
+        cp.add(weekly <= sum(goods))
+        top = math.ceil(curve.weight * curves.index(curve.most + 0.1)) + 1
+        worth = cp.new_int_var(0, top, "")
+        least = least_sets(sheet, curve)
+        chord = math.ceil(FINE * curve.weight * curves.index(least) / (least * MILLI))
+        cp.add(FINE * worth <= chord * weekly)
+        for slope in self._slopes(curve, least):
+            at = week_intercept(curves, curve.weight, slope * MILLI / FINE)
+            cp.add(FINE * worth <= slope * weekly + math.ceil(FINE * at + 1e-6))
+        return worth
+
+    def _slopes(self, curve: Curve, least: float) -> list[int]:
+        curves = self.sheet.terms.curves
+        points = week_points(least, curve.most)
+        slopes = {max(1, round(FINE * week_slope(curves, curve.weight, p) / MILLI)) for p in points}
+        return sorted(slopes)
+
+    def _session_tangent(self, good: Any, total: Any, point: float, days: Mapping[int, int], here: int) -> None:
+        curves = self.sheet.terms.curves
+        knee, scale = curves.numbers["session-knee"], curves.numbers["session-scale"]
+        if point <= knee:
+            return
+        slope = round(FINE * math.exp(-(point - knee) / scale))
+        at = math.ceil(FINE * MILLI * session_intercept(curves, slope / FINE) + 1e-6)
+        size = sum(v * self.variables[j] for j, v in days.items()) + here if days else here
+        self.cp.add(FINE * good <= slope * total + at * size)
+
+    def hint(self, columns: frozenset[int]) -> None:
+        """Start from a week: every open column hinted, in use or not."""
+        self.cp.clear_hints()  # type: ignore[no-untyped-call]
+        for j, variable in self.variables.items():
+            if j < len(self.sheet.columns):
+                self.cp.add_hint(variable, 1 if j in columns else 0)
+
+    def maximise(self) -> None:
+        self.cp.maximize(self.worth)
+
+    def minimise(self, expression: Mapping[int, int], floor: int) -> None:
+        """Seek the least of an expression over weeks whose score is no less than `floor` score units."""
+        self.cp.add(self.worth >= floor - self.constant)
+        variables, values, _ = self._split(tuple(expression), tuple(expression.values()))
+        self.cp.minimize(sums(variables, values))
+
+    def solve(
+        self,
+        work: float,
+        seconds: float,
+        heard: Callable[[frozenset[int]], None] | None = None,
+        presolve: bool = True,
+    ) -> Found:
+        """Run for so much deterministic work; `seconds` is a net, `heard` gets each better week."""
+        solver = solver_of(work, seconds)
+        solver.parameters.cp_model_presolve = presolve
+        status = solver.solve(self.cp, _Heard(self, heard) if heard else None)
+        name = str(solver.status_name(status))
+        known = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
+        columns = self.chosen(solver.value) if known else None
+        value = solver.objective_value + self.constant if known else -math.inf
+        return Found(columns, value, solver.best_objective_bound + self.constant, name)
+
+    def core(self, work: float, seconds: float) -> frozenset[tuple[str, str]] | None:
+        """Parts of an assumed program that cannot all hold, not always the fewest; None where none were shown."""
+        self.cp.add_assumptions(list(self.literals.values()))
+        solver = solver_of(work, seconds)
+        if solver.solve(self.cp) != cp_model.INFEASIBLE:
+            return None
+        blamed = set(solver.sufficient_assumptions_for_infeasibility())
+        return frozenset(part for part, literal in self.literals.items() if literal.index in blamed)
+
+    def chosen(self, value: Callable[[Any], int]) -> frozenset[int]:
+        """The columns in use, fixed ones included."""
+        count = len(self.sheet.columns)
+        mine = {j for j, v in self.variables.items() if j < count and value(v)}
+        return frozenset(mine | {j for j, v in self.fixed.items() if j < count and v})
+
+
+def solver_of(work: float, seconds: float) -> cp_model.CpSolver:
+    """A solver of one worker and one seed that ends by its work; `seconds` is a net."""
+    solver = cp_model.CpSolver()
+    parameters = solver.parameters
+    parameters.num_workers = WORKERS
+    parameters.random_seed = SEED
+    parameters.linearization_level = 2
+    parameters.max_deterministic_time = work
+    parameters.max_time_in_seconds = seconds
+    parameters.catch_sigint_signal = False
+    return solver
+
+
+class _Heard(cp_model.CpSolverSolutionCallback):
+    def __init__(self, program: Program, heard: Callable[[frozenset[int]], None]) -> None:
+        super().__init__()
+        self.program = program
+        self.heard = heard
+
+    def on_solution_callback(self) -> None:
+        self.heard(self.program.chosen(self.value))

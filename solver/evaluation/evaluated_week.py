@@ -1,0 +1,187 @@
+"""A printed week reckoned against its terms: the facts that rules, score and sheets ask of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import cached_property
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.prescriptions import Option, make
+from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.week import Entry, Week
+
+WHOLE = 10_000
+"""Weekly sets are whole numbers of 1/10,000 set: hundredths of a contribution times hundredths of a set."""
+
+
+@dataclass(frozen=True)
+class Line:
+    """One entry with its exercise and what the clock and the curves make of it."""
+
+    entry: Entry
+    exercise: Exercise
+    day: DayTerms
+    place: int
+    option: Option
+
+    @property
+    def sets(self) -> int:
+        return self.entry.sets
+
+    @property
+    def where(self) -> str:
+        return f"{self.day.name}: {self.exercise.name}"
+
+
+@dataclass(frozen=True)
+class View:
+    """A week seen through its terms."""
+
+    terms: Terms
+    week: Week
+
+    @cached_property
+    def on(self) -> tuple[tuple[Line, ...], ...]:
+        """Each day's lines in order."""
+        return tuple(
+            tuple(self._line(entry, day, place) for place, entry in enumerate(entries))
+            for day, entries in zip(self.terms.days, self.week.days, strict=True)
+        )
+
+    def _line(self, entry: Entry, day: DayTerms, place: int) -> Line:
+        exercise = self.terms.catalogue.exercises[entry.exercise]
+        paired = entry.partner is not None
+        way = (entry.sets, entry.rest, entry.technique, entry.drops, paired)
+        option = make(self.terms, exercise, day, *way, entry.reps, entry.rir)
+        return Line(entry, exercise, day, place, option)
+
+    @cached_property
+    def lines(self) -> tuple[Line, ...]:
+        return tuple(line for day in self.on for line in day)
+
+    # ---- sets
+
+    @cached_property
+    def _credited(self) -> dict[tuple[str, int], tuple[int, int]]:
+        """(muscle, day) -> (all credited sets, direct ones), in 1/10,000 set."""
+        found: dict[tuple[str, int], tuple[int, int]] = {}
+        for line in self.lines:
+            for muscle, part in line.exercise.contributions:
+                every, direct = found.get((muscle, line.day.index), (0, 0))
+                sets = part * line.option.credited
+                found[muscle, line.day.index] = (every + sets, direct + (sets if part == 100 else 0))
+        return found
+
+    def day_sets(self, muscle: str, day: int) -> int:
+        """A muscle's fractional credited sets on a day, in 1/10,000 set."""
+        return self._credited.get((muscle, day), (0, 0))[0]
+
+    def direct_day_sets(self, muscle: str, day: int) -> int:
+        return self._credited.get((muscle, day), (0, 0))[1]
+
+    def weekly_sets(self, muscle: str) -> int:
+        """A muscle's weekly fractional sets, in 1/10,000 set."""
+        return sum(self.day_sets(muscle, day.index) for day in self.terms.days)
+
+    def direct_sets(self, muscle: str) -> int:
+        return sum(self.direct_day_sets(muscle, day.index) for day in self.terms.days)
+
+    def direct_days(self, muscle: str) -> int:
+        return sum(1 for day in self.terms.days if self.direct_day_sets(muscle, day.index))
+
+    # ---- time
+
+    @cached_property
+    def ramp_up(self) -> dict[tuple[int, str], int]:
+        """(day, region) -> seconds of ramp-up sets."""
+        found: dict[tuple[int, str], int] = {}
+        for day, lines in enumerate(self.on):
+            for region in ("lower", "push", "pull"):
+                here = [x.exercise for x in lines if x.exercise.multi_joint and x.exercise.region == region]
+                if here:
+                    found[day, region] = ramp_seconds(self.terms, region, here, self.terms.days[day])
+        return found
+
+    def work_seconds(self, day: int) -> int:
+        """A day's seconds without its general warm-up: exercises and ramp-up sets."""
+        halves = sum(line.option.half_seconds for line in self.on[day])
+        ramps = sum(seconds for (d, _), seconds in self.ramp_up.items() if d == day)
+        return (halves + 1) // 2 + ramps
+
+    def warm_up(self, day: int) -> int:
+        """The general warm-up as done: what is planned, less what a full day makes it give up."""
+        terms = self.terms.days[day]
+        over = self.work_seconds(day) + terms.warm_up - terms.limit
+        return terms.warm_up - min(max(over, 0), terms.warm_up_give)
+
+    def seconds(self, day: int) -> int:
+        return self.work_seconds(day) + self.warm_up(day)
+
+    # ---- counts
+
+    def count(self, wanted: Callable[[Line], bool], day: int | None = None) -> int:
+        lines = self.lines if day is None else self.on[day]
+        return sum(1 for line in lines if wanted(line))
+
+    def days_with(self, wanted: Callable[[Line], bool]) -> tuple[int, ...]:
+        return tuple(day for day, lines in enumerate(self.on) if any(wanted(line) for line in lines))
+
+    def region_days(self, region: str) -> tuple[int, ...]:
+        """Days with a multi-joint lift of the region."""
+        return self.days_with(lambda x: x.exercise.multi_joint and x.exercise.region == region)
+
+    @cached_property
+    def days_of(self) -> dict[str, tuple[int, ...]]:
+        """Each exercise's days, by id."""
+        found: dict[str, list[int]] = {}
+        for line in self.lines:
+            found.setdefault(line.exercise.id, []).append(line.day.index)
+        return {key: tuple(days) for key, days in found.items()}
+
+    # ---- stimulus
+
+    @cached_property
+    def stimuli(self) -> dict[str, float]:
+        """Each muscle's weekly good sets U: the sum over days of h."""
+        raw: dict[tuple[str, int], int] = {}
+        for line in self.lines:
+            for muscle, part in line.exercise.contributions:
+                key = (muscle, line.day.index)
+                raw[key] = raw.get(key, 0) + part * line.option.effective
+        found: dict[str, float] = {}
+        for muscle in self.terms.muscles:
+            days = (raw.get((muscle, day.index), 0) for day in self.terms.days)
+            found[muscle] = sum(self.terms.curves.session(s / 100_000) for s in days)
+        return found
+
+    def index(self, muscle: str) -> float:
+        return self.terms.curves.index(self.stimuli[muscle])
+
+    @cached_property
+    def stimulus(self) -> float:
+        """The week index: the weighted mean of the muscles' indices."""
+        muscles = self.terms.muscles.values()
+        return sum(m.weight * self.index(m.id) for m in muscles if m.weight) / self.terms.weight_sum
+
+
+def ramp_seconds(terms: Terms, region: str, lifts: list[Exercise], day: DayTerms) -> int:
+    """The ramp-up of a region's multi-joint lifts on one day: what the heaviest of them asks for, and second bars."""
+    base = max(seconds for wanted, seconds in ramp_levels(terms, region, day) if any(wanted(e) for e in lifts))
+    heavy = sum(1 for e in lifts if e.main_lift and e.barbell)
+    return base + max(0, heavy - 1) * round(terms.number("ramp-second-seconds"))
+
+
+def ramp_levels(terms: Terms, region: str, day: DayTerms) -> tuple[tuple[Callable[[Exercise], bool], int], ...]:
+    """What lifts ask for in ramp-up seconds, the least first: any, a loaded one, in efficiency one on the spine."""
+    full = round(terms.number(f"ramp-{region}-seconds"))
+    light = round(terms.number("ramp-light-seconds"))
+    usual = full // 2 if terms.goal == "efficiency" else full
+    # Each level's lifts are among those of the level before: the model adds up the steps between them.
+    levels: list[tuple[Callable[[Exercise], bool], int]] = [
+        (lambda e: True, min(light, usual)),
+        (lambda e: not terms.ramps_lightly(e, day), usual),
+    ]
+    if usual < full:
+        levels.append((lambda e: not terms.ramps_lightly(e, day) and e.axial >= 2, full))
+    return tuple(levels)

@@ -1,0 +1,189 @@
+"""The ways an exercise may be done on a day: sets, rest and technique, with their seconds and credits in integers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from setwright.catalogue.check import REP_RANGES
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.clock import (
+    exercise_seconds,
+    half_pair_half_seconds,
+    pair_work,
+    rest_seen,
+    work_seconds,
+)
+from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+
+MOST_WITH_TECHNIQUE = 3
+LIGHT_REPS = (15, 30)
+RANGES = tuple(sorted(REP_RANGES, key=lambda r: (r[0] + r[1], r)))
+
+
+@dataclass(frozen=True, order=True)
+class Option:
+    """One way to do an exercise; half seconds, hundredths of credited and thousandths of effective sets."""
+
+    sets: int
+    rest: int
+    technique: str
+    drops: int
+    paired: bool
+    half_seconds: int
+    credited: int
+    effective: int
+
+
+def reps_of(terms: Terms, exercise: Exercise, day: DayTerms) -> tuple[int, int]:
+    """The repetitions printed: the catalogue's range, moved by the client's liking or by light loads."""
+    if terms.light(exercise, day):
+        return LIGHT_REPS
+    shift = {"lower": -1, "usual": 0, "higher": 1}[terms.brief.reps]
+    place = RANGES.index(exercise.reps) + shift
+    return RANGES[min(max(place, 0), len(RANGES) - 1)]
+
+
+def rir_of(terms: Terms, exercise: Exercise) -> int:
+    """Repetitions in reserve: set by the kind of lift and the client, not solved."""
+    lone_pin = exercise.can_pin and terms.brief.client.trains_alone
+    if terms.experience == "novice" or lone_pin:
+        return round(terms.number("rir-novice"))
+    return round(terms.number("rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"))
+
+
+def change_over(terms: Terms, exercise: Exercise) -> int:
+    """Seconds to change to an exercise; a fixed station takes longer at peak hour."""
+    fixed = any(terms.catalogue.items[i].place == "fixed" for i in exercise.needs)
+    busy = terms.brief.owned.busy and fixed
+    return exercise.change_over + (round(terms.number("busy-change-over-seconds")) if busy else 0)
+
+
+def set_span(terms: Terms, exercise: Exercise) -> tuple[int, int]:
+    """Fewest and most sets of an exercise in a day."""
+    sets: dict[str, Any] = terms.default("sets")
+    if terms.minimum_dose:
+        return tuple(sets["minimum-dose"])
+    if exercise.once_a_week:
+        return tuple(sets["once-a-week"])
+    if exercise.movement in ("trunk", "trunk-side", "carry"):
+        return tuple(sets["trunk"])
+    if not exercise.multi_joint:
+        return tuple(sets["single"])
+    least, most = sets["multi"]
+    wanted = any(m in terms.priorities for m in sorted(exercise.direct))
+    growth = terms.goal == "growth" and len(terms.days) > 1
+    return (least, sets["multi-most"] if growth or wanted else most)
+
+
+def lift_kind(exercise: Exercise) -> str:
+    return "main" if exercise.main_lift else "multi" if exercise.multi_joint or exercise.fatigue == "high" else "single"
+
+
+def rests_of(terms: Terms, exercise: Exercise) -> tuple[int, ...]:
+    """The rests an unpaired exercise may have under the goal."""
+    table: Any = terms.default("rests")
+    return tuple(table[terms.goal][lift_kind(exercise)])
+
+
+def pair_rests(terms: Terms) -> tuple[int, ...]:
+    table: Any = terms.default("pair-rests")
+    return tuple(table[terms.goal])
+
+
+def single_pair_rests(terms: Terms) -> tuple[int, ...]:
+    """Rests a pair may have only when both are single-joint."""
+    table: Any = terms.default("pair-rests")
+    return tuple(table.get(f"{terms.goal}-single", ()))
+
+
+def pairable(terms: Terms, exercise: Exercise) -> bool:
+    """Whether an exercise may be a member of a pair at all."""
+    return (
+        exercise.fatigue == "low"
+        and exercise.axial == 0
+        and exercise.limb != "each, rest after each"
+        and exercise.slot.id not in ("hinge", "deadlift")
+    )
+
+
+def techniques_of(terms: Terms, exercise: Exercise) -> tuple[tuple[str, int], ...]:
+    """The (technique, drops) that may end an exercise's last set."""
+    if not terms.techniques or exercise.multi_joint or exercise.limb != "both" or not exercise.safe_to_fail:
+        return ()
+    table: Any = terms.default("drops")
+    drops = [("drop", k) for k in table["usual"]] if "drop" in exercise.techniques else []
+    pauses = [("rest-pause", 0)] if "rest-pause" in exercise.techniques else []
+    return tuple(drops + pauses)
+
+
+def make(
+    terms: Terms,
+    exercise: Exercise,
+    day: DayTerms,
+    sets: int,
+    rest: int,
+    technique: str,
+    drops: int,
+    paired: bool,
+    reps: tuple[int, int] | None = None,
+    rir: int | None = None,
+) -> Option:
+    """One option with its seconds and credits reckoned, whether or not a rule allows it.
+
+    `reps` and `rir` are those printed on a line; unsaid they are the brief's own.
+    """
+    numbers = terms.curves.numbers
+    work = work_seconds(reps or reps_of(terms, exercise, day), exercise.alternating, numbers["seconds-per-rep"])
+    change = change_over(terms, exercise)
+    if paired:
+        pair_change = round(numbers["pair-change-seconds"])
+        halves = half_pair_half_seconds(pair_work(work, exercise.limb), sets, rest, change, pair_change)
+        seen = rest + pair_change + round(numbers["pair-seen-extra-seconds"])
+    else:
+        halves = 2 * exercise_seconds(work, exercise.limb, sets, rest, change, technique, drops, numbers)
+        seen = rest_seen(work, exercise.limb, rest)
+    credited = terms.curves.credited(sets, technique, drops)
+    left = rir_of(terms, exercise) if rir is None else rir
+    effective = terms.curves.effective(credited, seen, exercise.fatigue, left)
+    return Option(sets, rest, technique, drops, paired, halves, round(100 * credited), round(1000 * effective))
+
+
+def options_of(terms: Terms, exercise: Exercise, day: DayTerms) -> tuple[Option, ...]:
+    """Every way the rules of sets, rests and techniques allow, sorted; a worse twin of another is left out."""
+    return tuple(sorted(undominated(list(all_options(terms, exercise, day)))))
+
+
+def all_options(terms: Terms, exercise: Exercise, day: DayTerms) -> Iterator[Option]:
+    least, most = set_span(terms, exercise)
+    for sets in range(least, most + 1):
+        for rest in rests_of(terms, exercise):
+            yield make(terms, exercise, day, sets, rest, "straight", 0, False)
+            if sets <= MOST_WITH_TECHNIQUE:
+                for technique, drops in techniques_of(terms, exercise):
+                    yield make(terms, exercise, day, sets, rest, technique, drops, False)
+        if terms.pairs and pairable(terms, exercise):
+            rests = pair_rests(terms) + (() if exercise.multi_joint else single_pair_rests(terms))
+            for rest in rests:
+                yield make(terms, exercise, day, sets, rest, "straight", 0, True)
+
+
+def undominated(options: list[Option]) -> Iterator[Option]:
+    """Options that no other matches in credited sets and beats in effect and time; paired ones are kept."""
+    for option in options:
+        beaten = any(
+            other != option
+            and not other.paired
+            and not option.paired
+            and other.technique == option.technique
+            and other.sets == option.sets
+            and other.credited == option.credited
+            and (other.effective, -other.half_seconds, -other.rest)
+            > (option.effective, -option.half_seconds, -option.rest)
+            and other.effective >= option.effective
+            and other.half_seconds <= option.half_seconds
+            for other in options
+        )
+        if not beaten:
+            yield option

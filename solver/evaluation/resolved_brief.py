@@ -1,0 +1,235 @@
+"""A brief resolved against the catalogue: every default, unit and look-up settled before anything is reckoned."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue, Exercise
+from setwright.solver.brief.schema import Brief
+from setwright.solver.evaluation.curves import Curves
+from setwright.solver.evaluation.finding import UNITS
+
+SOUGHT = ("priority", "normal")
+OF_LIMIT = ("novice", "long-day", "efficiency")
+"""Thresholds that are a rule's limit under another name, so that a brief's number stands for them too."""
+NO_CAP = 40.0
+"""Fractional sets that no muscle reaches in a day: the day's cap where the brief turns it off."""
+
+
+@dataclass(frozen=True)
+class DayTerms:
+    """One day: where it stands in the week, its seconds and what is at hand."""
+
+    index: int
+    weekday: str | None
+    minutes: int
+    limit: int
+    """Seconds the session may take, general warm-up included."""
+    warm_up: int
+    warm_up_give: int
+    items: frozenset[str]
+    dumbbell_max: float | None
+    focus: str | None
+    closed_regions: tuple[str, ...] = ()
+    """Regions whose heavy work another activity rules out."""
+
+    @property
+    def name(self) -> str:
+        return self.weekday or f"session {self.index + 1}"
+
+
+@dataclass(frozen=True)
+class MuscleTerms:
+    """What is wanted of one muscle; limits in weekly sets, `exact` ends are hard."""
+
+    id: str
+    emphasis: str
+    weight: float
+    low: float
+    high: float
+    exact_low: bool = False
+    exact_high: bool = False
+    days_at_least: int = 0
+
+
+@dataclass(frozen=True)
+class Terms:
+    """The brief in the reckoning's own terms."""
+
+    brief: Brief
+    catalogue: Catalogue
+    curves: Curves
+    days: tuple[DayTerms, ...]
+    muscles: Mapping[str, MuscleTerms]
+    goal: str
+    pairs: bool
+    techniques: bool
+    keep_share: float
+    adjacent: tuple[tuple[int, int], ...]
+    """Pairs of day indices (earlier, later) on consecutive dates, the week's turn included."""
+    _open: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
+
+    @property
+    def experience(self) -> str:
+        return self.brief.client.experience
+
+    @property
+    def minimum_dose(self) -> bool:
+        return self.brief.dose == "minimum"
+
+    @cached_property
+    def weight_sum(self) -> float:
+        return sum(m.weight for m in self.muscles.values())
+
+    @cached_property
+    def cost_scale(self) -> float:
+        """What costs are multiplied by so that they weigh the same in narrow briefs."""
+        scale = self.default("cost-scale")
+        return min(max(float(scale["reference"]) / self.weight_sum, float(scale["least"])), float(scale["most"]))
+
+    def default(self, table: str) -> dict[str, Any]:
+        """One table of the catalogue's defaults."""
+        return self.catalogue.defaults[table]  # type: ignore[return-value]
+
+    def number(self, name: str) -> float:
+        return self.curves.numbers[name]
+
+    @cached_property
+    def named(self) -> frozenset[str]:
+        """Exercises that the brief asks for by name."""
+        return frozenset(p.exercise for p in self.brief.pins) | frozenset(self.brief.like)
+
+    @cached_property
+    def pinned(self) -> frozenset[str]:
+        pins = self.brief.pins
+        return frozenset(p.exercise for p in pins) | frozenset(p.pair_with for p in pins if p.pair_with)
+
+    # ---- rules' states and numbers
+
+    def off(self, rule: str) -> bool:
+        return self.brief.rules.get(rule) == "off"
+
+    def forced(self, rule: str) -> bool:
+        """Whether the brief makes a scored rule hard."""
+        return self.brief.rules.get(rule) == "hard"
+
+    def cost(self, rule: str, key: str | None = None) -> float:
+        """The cost of one unit of a rule's breach in score units, scaled to the brief."""
+        numbers = self.catalogue.rules[rule]
+        said = self.brief.rules.get(rule)
+        points = numbers.cost or 0.0
+        if isinstance(said, int | float):
+            points = float(said) * (numbers.more[key] / points if key and points else 1.0)
+        elif key:
+            points = numbers.more[key]
+        return points * self.cost_scale * UNITS
+
+    def charge(self, rule: str, amount: float, key: str | None = None) -> int:
+        """The cost of so many units, in whole score units."""
+        return round(amount * self.cost(rule, key))
+
+    def limit(self, rule: str, key: str | None = None) -> float:
+        """The limit of a hard rule, or one of a rule's other thresholds."""
+        numbers = self.catalogue.rules[rule]
+        said = self.brief.rules.get(rule)
+        if isinstance(said, int | float) and numbers.limit is not None and key in (None, *OF_LIMIT):
+            return float(said)
+        return numbers.more[key] if key else float(numbers.limit or 0.0)
+
+    @property
+    def day_cap(self) -> float:
+        """The most fractional sets a muscle can get in a day."""
+        return NO_CAP if self.off("muscle-day-cap") else self.limit("muscle-day-cap")
+
+    # ---- what is open
+
+    def closed_by(self, exercise: Exercise, day: DayTerms) -> tuple[str, ...]:
+        """The ids of the rules that close an exercise on a day; empty when it is open."""
+        key = (exercise.id, day.index)
+        if key not in self._open:
+            from setwright.solver.rules import CLOSERS
+
+            self._open[key] = tuple(
+                rule.id
+                for rule in CLOSERS
+                if not self.off(rule.id) and rule.closes and rule.closes(self, exercise, day)
+            )
+        return self._open[key]
+
+    @cached_property
+    def open_on(self) -> tuple[tuple[Exercise, ...], ...]:
+        """The exercises open on each day, in the catalogue's order."""
+        return tuple(
+            tuple(e for e in self.catalogue.exercises.values() if not self.closed_by(e, day)) for day in self.days
+        )
+
+    def can(self, day: DayTerms, wanted: Callable[[Exercise], bool]) -> bool:
+        """Whether the day has an open exercise of that kind."""
+        return any(wanted(e) for e in self.open_on[day.index])
+
+    def can_somewhere(self, wanted: Callable[[Exercise], bool]) -> bool:
+        return any(self.can(day, wanted) for day in self.days)
+
+    # ---- derived facts of exercises
+
+    def sought(self, muscle: str) -> bool:
+        """Whether a muscle is wanted at normal emphasis or more."""
+        target = self.muscles[muscle]
+        return target.emphasis in SOUGHT and target.weight > 0
+
+    @cached_property
+    def priorities(self) -> tuple[str, ...]:
+        return tuple(m.id for m in self.muscles.values() if m.emphasis == "priority")
+
+    def own_muscle(self, exercise: Exercise) -> str | None:
+        """The one muscle an exercise is there for: its only direct one, minor muscles left aside."""
+        muscles = self.catalogue.muscles
+        main = [m for m in sorted(exercise.direct) if muscles[m].size != "minor"] or sorted(exercise.direct)
+        return main[0] if len(main) == 1 else None
+
+    def light(self, exercise: Exercise, day: DayTerms) -> bool:
+        """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
+        if exercise.load != "dumbbell" or exercise.light_below is None or day.dumbbell_max is None:
+            return False
+        share = self.number("light-novice-share") if self.experience == "novice" else 1.0
+        return day.dumbbell_max < share * exercise.light_below
+
+    def ramps_lightly(self, exercise: Exercise, day: DayTerms) -> bool:
+        """Whether one easier set is ramp-up enough: body weight or a band that tires little, or light dumbbells."""
+        easy = exercise.load in ("bodyweight", "band") and exercise.fatigue == "low"
+        return easy or self.light(exercise, day)
+
+    def rank(self, exercise: Exercise, day: DayTerms) -> int:
+        """The exercise's rank on that day: where loads are light, one-limb forms come first."""
+        if (
+            exercise.limb != "both"
+            and exercise.rank in (2, 3)
+            and exercise.multi_joint
+            and exercise.load == "dumbbell"
+            and day.dumbbell_max is not None
+        ):
+            twins = (e for e in self.catalogue.exercises.values() if e.movement == exercise.movement)
+            if any(day.items.issuperset(e.needs) and self.light(e, day) for e in twins):
+                return 1
+        return exercise.rank
+
+    def second_choice(self, exercise: Exercise, day: DayTerms) -> bool:
+        """Whether the day's kit has a better-ranked exercise of the same movement."""
+        if exercise.id in self.pinned:
+            return False
+        own = self.rank(exercise, day)
+        return own > 1 and any(
+            e.movement == exercise.movement and self.rank(e, day) < own for e in self.open_on[day.index]
+        )
+
+    def builds(self, exercise: Exercise, day: DayTerms) -> bool:
+        """Whether a session can be built around an exercise: a main lift that is no second choice there."""
+        return exercise.main_lift and not self.second_choice(exercise, day)
+
+    @cached_property
+    def full_body(self) -> bool:
+        """Whether the week has so few days that each should train the whole body."""
+        return len(self.days) <= self.limit("full-session", "most-days")

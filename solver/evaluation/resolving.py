@@ -1,0 +1,180 @@
+"""From a brief to its terms: defaults of goals, days, kits and muscles filled in."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.groups import expand_muscles
+from setwright.solver.brief.schema import Brief, DayAsk
+from setwright.solver.evaluation.clock import warm_up_seconds
+from setwright.solver.evaluation.curves import Curves
+from setwright.solver.evaluation.resolved_brief import DayTerms, MuscleTerms, Terms
+
+WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+CLOCK_NUMBERS = {
+    "seconds_per_rep": "seconds-per-rep",
+    "ramp_lower": "ramp-lower-seconds",
+    "ramp_push": "ramp-push-seconds",
+    "ramp_pull": "ramp-pull-seconds",
+    "ramp_light": "ramp-light-seconds",
+    "pair_change": "pair-change-seconds",
+}
+WIDE_OPEN = 999.0
+KG_IN_LB = 0.45359237
+"""The international pound, in kg (exact by definition)."""
+
+
+def resolve(brief: Brief, catalogue: Catalogue) -> Terms:
+    """The terms of a brief whose words are already the catalogue's."""
+    curves = Curves(clock_numbers(brief, catalogue))
+    goal = brief.goal or "balanced"
+    days = tuple(day_terms(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
+    return Terms(
+        brief=brief,
+        catalogue=catalogue,
+        curves=curves,
+        days=days,
+        muscles=muscle_terms(brief, catalogue, goal),
+        goal=goal,
+        pairs=brief.pairs if brief.pairs is not None else goal == "efficiency",
+        techniques=techniques_open(brief, goal),
+        keep_share=brief.keep_share if brief.keep_share is not None else 0.90,
+        adjacent=adjacent_days(brief),
+    )
+
+
+def clock_numbers(brief: Brief, catalogue: Catalogue) -> Mapping[str, float]:
+    """The evidence numbers with the brief's own clock laid over them."""
+    numbers = {key: number.value for key, number in catalogue.evidence.items()}
+    for field, name in CLOCK_NUMBERS.items():
+        said = getattr(brief.clock, field)
+        if said is not None:
+            numbers[name] = float(said)
+    return numbers
+
+
+def techniques_open(brief: Brief, goal: str) -> bool:
+    """Drop sets and rest-pause: as asked, else not in growth nor for novices."""
+    if brief.techniques is not None:
+        return brief.techniques
+    return goal != "growth" and brief.client.experience != "novice"
+
+
+def day_terms(index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]) -> DayTerms:
+    said = day.equipment if day.equipment is not None else brief.equipment
+    items, heaviest = equipment_of(said, catalogue)
+    items -= frozenset(brief.without)
+    if brief.owned.safeties:
+        items |= {"safeties"}
+    warm_up = brief.clock.warm_up if brief.clock.warm_up is not None else warm_up_seconds(day.minutes, numbers)
+    give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers["warm-up-least-seconds"]))
+    own = brief.owned.dumbbell_max
+    if own is not None and brief.client.unit == "lb":
+        own *= KG_IN_LB
+    return DayTerms(
+        index=index,
+        weekday=None if brief.any_order else day.weekday,
+        minutes=day.minutes,
+        limit=60 * day.minutes - (brief.clock.spare or 0),
+        warm_up=warm_up,
+        warm_up_give=0 if brief.client.cautions else max(0, give),
+        items=items,
+        dumbbell_max=own if own is not None else heaviest,
+        focus=None if day.focus == "full-body" else day.focus,
+        closed_regions=closed_regions(day, brief),
+    )
+
+
+def equipment_of(said: str | tuple[str, ...] | None, catalogue: Catalogue) -> tuple[frozenset[str], float | None]:
+    """The items at hand and the heaviest dumbbell, from kit or item ids; nothing said is a commercial gym."""
+    words = ("commercial-gym",) if said is None else (said,) if isinstance(said, str) else said
+    items: set[str] = set()
+    heaviest: float | None = None
+    for word in words:
+        kit = catalogue.kits.get(word)
+        items |= kit.items if kit else {word}
+        if kit and kit.dumbbell_max is not None:
+            heaviest = max(heaviest or 0.0, kit.dumbbell_max)
+    return frozenset(items), heaviest
+
+
+def closed_regions(day: DayAsk, brief: Brief) -> tuple[str, ...]:
+    """Regions that sport or labour on this day or the next keeps free of heavy work."""
+    if day.weekday is None or brief.any_order:
+        return ()
+    number = WEEKDAYS.index(day.weekday)
+    near = {WEEKDAYS[number], WEEKDAYS[(number + 1) % 7]}
+    return tuple(sorted({region for other in brief.other if other.weekday in near for region in other.regions}))
+
+
+def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:
+    """Pairs of sessions on consecutive dates; sessions without weekdays follow each other by rest days."""
+    count = len(brief.days)
+    if brief.any_order or any(day.weekday is None for day in brief.days):
+        return tuple((i, i + 1) for i in range(count - 1)) if brief.rest_days_between == 0 else ()
+    numbers = [WEEKDAYS.index(day.weekday) for day in brief.days if day.weekday]
+    return tuple((i, j) for i in range(count) for j in range(count) if i != j and (numbers[j] - numbers[i]) % 7 == 1)
+
+
+def muscle_terms(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, MuscleTerms]:
+    """Every muscle's emphasis, weight and band."""
+    asked = expand_muscles(brief, catalogue)
+    defaults: dict[str, Any] = dict(catalogue.defaults)
+    weights = defaults["weights"]
+    bands = defaults["novice-bands" if brief.client.experience == "novice" else "bands"][goal]
+    found: dict[str, MuscleTerms] = {}
+    for muscle in catalogue.muscles.values():
+        ask = asked.get(muscle.id)
+        minor = muscle.size == "minor"
+        if ask is None:
+            emphasis = "hold" if brief.dose == "minimum" else "normal"
+            target = unsaid(muscle.id, emphasis, minor, muscle.default_weight * weights[emphasis])
+        else:
+            emphasis = ask.emphasis or "normal"
+            if brief.dose == "minimum" and emphasis in ("normal", "priority"):
+                emphasis = "hold"
+            target = MuscleTerms(muscle.id, emphasis, float(weights[emphasis]), 0.0, WIDE_OPEN)
+        if emphasis != "none" and not (ask is None and minor):
+            low, high = band_of(muscle.id, emphasis, goal, bands, defaults, brief.client.experience)
+            target = replace(target, low=float(low), high=float(high))
+        if ask is not None:
+            target = exact(target, ask.at_least, ask.at_most, ask.days_at_least or 0)
+        found[muscle.id] = target
+    return found
+
+
+def unsaid(muscle: str, emphasis: str, minor: bool, weight: float) -> MuscleTerms:
+    """A muscle that the brief does not name; minor ones are counted, not sought."""
+    if minor:
+        return MuscleTerms(muscle, "counted", 0.0, 0.0, WIDE_OPEN)
+    return MuscleTerms(muscle, emphasis, weight, 0.0, WIDE_OPEN)
+
+
+def band_of(
+    muscle: str, emphasis: str, goal: str, bands: Any, defaults: Mapping[str, Any], experience: str
+) -> tuple[float, float]:
+    minor_growth = defaults["bands-growth-minor"]
+    if goal == "growth" and experience != "novice" and emphasis == "normal" and muscle in minor_growth["muscles"]:
+        low, high = minor_growth["normal"]
+    else:
+        low, high = bands[emphasis]
+    return float(low), float(high)
+
+
+def exact(target: MuscleTerms, at_least: float | None, at_most: float | None, days: int) -> MuscleTerms:
+    """The terms with the brief's own band, whose ends are hard."""
+    if at_least is None and at_most is None:
+        return replace(target, days_at_least=days)
+    low = at_least if at_least is not None else min(target.low, at_most or 0.0)
+    high = at_most if at_most is not None else max(target.high, at_least or 0.0)
+    return replace(
+        target,
+        low=low,
+        high=high,
+        exact_low=at_least is not None,
+        exact_high=at_most is not None,
+        days_at_least=days,
+    )

@@ -1,0 +1,104 @@
+"""How sure an index is: the whole reckoning drawn over the published ranges of its numbers, all at once."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from setwright.solver.evaluation.clock import rest_seen, work_seconds
+from setwright.solver.evaluation.evaluated_week import Line, View
+
+if TYPE_CHECKING:
+    import numpy as np
+
+DRAWN = (
+    "rest-loss-high",
+    "rest-loss-low",
+    "rir-slope",
+    "session-knee",
+    "week-exponent",
+    "indirect-part",
+    "drop-credit",
+)
+DRAWS = 1000
+SEED = 5
+ENDS = (5.0, 95.0)
+
+
+def intervals(view: View) -> dict[str, tuple[int, int]]:
+    """Each muscle's index at the 5th and 95th hundredth of the draws, in whole points."""
+    import numpy
+
+    draws = drawn(view, numpy)
+    found: dict[str, tuple[int, int]] = {}
+    for muscle, values in indices(view, draws, numpy).items():
+        low, high = numpy.percentile(values, ENDS)
+        found[muscle] = (round(float(low)), round(float(high)))
+    return found
+
+
+def week_interval(view: View) -> tuple[int, int]:
+    """The week index at the same ends."""
+    import numpy
+
+    low, high = numpy.percentile(week_draws(view, drawn(view, numpy), numpy), ENDS)
+    return round(float(low)), round(float(high))
+
+
+def week_draws(view: View, draws: dict[str, Any], numpy: Any) -> np.ndarray[Any, Any]:
+    """The week index in every draw."""
+    values = indices(view, draws, numpy)
+    muscles = [m for m in view.terms.muscles.values() if m.weight]
+    week: np.ndarray[Any, Any] = sum(m.weight * values[m.id] for m in muscles) / view.terms.weight_sum
+    return week
+
+
+def drawn(view: View, numpy: Any, count: int = DRAWS) -> dict[str, np.ndarray[Any, Any]]:
+    """Draws of every number: uniform between the ends of those that have a range, the value itself else."""
+    random = numpy.random.default_rng(SEED)
+    found = {key: numpy.full(count, value) for key, value in view.terms.curves.numbers.items()}
+    for key in DRAWN:
+        number = view.terms.catalogue.evidence[key]
+        if number.low is not None and number.high is not None:
+            found[key] = random.uniform(number.low, number.high, count)
+    return found
+
+
+def indices(view: View, draws: dict[str, Any], numpy: Any) -> dict[str, Any]:
+    """Each muscle's index in every draw."""
+    sets: dict[tuple[str, int], Any] = {}
+    for line in view.lines:
+        effective = effective_draws(line, view, draws, numpy)
+        for muscle, part in line.exercise.contributions:
+            share = draws["indirect-part"] * part / 50 if part < 100 else 1.0
+            key = (muscle, line.day.index)
+            sets[key] = sets.get(key, 0.0) + share * effective
+    knee, scale = draws["session-knee"], draws["session-scale"]
+    found: dict[str, Any] = {}
+    for muscle in view.terms.muscles:
+        weekly = numpy.zeros(knee.shape)
+        for (name, _), s in sets.items():
+            if name == muscle:
+                over = numpy.maximum(s - knee, 0.0)
+                weekly = weekly + numpy.where(s <= knee, s, knee + scale * (1.0 - numpy.exp(-over / scale)))
+        found[muscle] = 100.0 * (weekly / draws["index-reference"]) ** draws["week-exponent"]
+    return found
+
+
+def effective_draws(line: Line, view: View, draws: dict[str, Any], numpy: Any) -> Any:
+    """The effective sets of one line in every draw."""
+    exercise, entry = line.exercise, line.entry
+    numbers = view.terms.curves.numbers
+    if entry.partner is not None:
+        seen = entry.rest + numbers["pair-change-seconds"] + numbers["pair-seen-extra-seconds"]
+    else:
+        work = work_seconds(entry.reps, exercise.alternating, numbers["seconds-per-rep"])
+        seen = rest_seen(work, exercise.limb, entry.rest)
+    if entry.technique == "drop":
+        most = numbers["drop-credit-most"]
+        credited = entry.sets - 1 + numpy.minimum(1.0 + draws["drop-credit"] * entry.drops, most)
+    elif entry.technique == "rest-pause":
+        credited = entry.sets - 1 + draws["rest-pause-credit"]
+    else:
+        credited = entry.sets
+    quality = 1.0 - draws[f"rest-loss-{exercise.fatigue}"] * numpy.exp(-seen / draws[f"rest-tau-{exercise.fatigue}"])
+    return (1.0 - draws["rir-slope"] * entry.rir) * (1.0 + quality * (credited - 1))

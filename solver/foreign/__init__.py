@@ -1,0 +1,1 @@
+"""Weeks that were made elsewhere, read from CSV or JSON."""

@@ -1,0 +1,28 @@
+"""Weekly sets as expressions over a sheet's columns, in 1/10,000 set."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.linear.linear_model import Expression, Sheet
+
+
+def sets_of(sheet: Sheet, muscle: str, cell: int | None = None) -> Expression:
+    """A muscle's fractional credited sets."""
+    return sheet.product(share_of(muscle), lambda o: o.credited, cell)
+
+
+def share_of(muscle: str) -> Callable[[Exercise], int]:
+    """What part of a set of an exercise counts for a muscle, in hundredths."""
+    return lambda e: sum(part for m, part in e.contributions if m == muscle)
+
+
+def direct_sets_of(sheet: Sheet, muscle: str, cell: int | None = None) -> Expression:
+    return sheet.product(lambda e: 100 if muscle in e.direct else 0, lambda o: o.credited, cell)
+
+
+def grain_of(expression: Expression, limit: int) -> int:
+    """The largest amount that divides every coefficient and the limit: what a slack counts in."""
+    return math.gcd(*expression.values(), limit) or 1

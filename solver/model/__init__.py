@@ -1,1 +1,0 @@
-"""What is possible: columns, neutral rows, engines and the search; the only importer of ortools and highspy."""

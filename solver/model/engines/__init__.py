@@ -1,1 +1,0 @@
-"""The two engines that the neutral rows are handed to."""

@@ -1,9 +1,0 @@
-"""A line on the card."""
-
-from __future__ import annotations
-
-from setwright.solver.model.sheet import Sheet
-
-
-def post(sheet: Sheet) -> None:
-    sheet.charge("line", sheet.count(lambda e: True), sheet.terms.cost("line"))

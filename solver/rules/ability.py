@@ -1,0 +1,20 @@
+"""A lift that needs an ability a novice has yet to build."""
+
+from __future__ import annotations
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import Rule
+from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+
+
+def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
+    return exercise.ability and terms.experience == "novice" and exercise.id not in terms.pinned
+
+
+RULE = Rule(
+    id="ability",
+    kind="hard",
+    sentence="A novice gets a lift that needs ability only when it is pinned.",
+    remedy="pin it if the client can do it, or take an easier swap",
+    closes=closes,
+)

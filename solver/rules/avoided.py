@@ -1,0 +1,20 @@
+"""An exercise that the client avoids."""
+
+from __future__ import annotations
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import Rule
+from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+
+
+def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
+    return exercise.id in terms.brief.avoid
+
+
+RULE = Rule(
+    id="avoided",
+    kind="hard",
+    sentence="An avoided exercise stands nowhere.",
+    remedy="take it out of `avoid`, or take a swap",
+    closes=closes,
+)

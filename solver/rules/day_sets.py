@@ -1,0 +1,26 @@
+"""Working sets a day."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.evaluated_week import View
+
+
+def check(view: View) -> Iterator[Finding]:
+    most = round(view.terms.limit("day-sets", view.terms.experience))
+    for day, lines in zip(view.terms.days, view.on, strict=True):
+        over = sum(line.sets for line in lines) - most
+        if over > 0:
+            text = f"{day.name} has {most + over} sets"
+            yield Finding("day-sets", text, view.terms.charge("day-sets", over))
+
+
+RULE = Rule(
+    id="day-sets",
+    kind="scored",
+    sentence="Each working set a day above 25 (a novice 18) costs.",
+    remedy="move sets to another day",
+    check=check,
+)

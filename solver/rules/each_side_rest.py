@@ -1,0 +1,20 @@
+"""An exercise that rests after each side, in efficiency."""
+
+from __future__ import annotations
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import Rule
+from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+
+
+def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
+    return terms.goal == "efficiency" and exercise.limb == "each, rest after each" and exercise.id not in terms.pinned
+
+
+RULE = Rule(
+    id="each-side-rest",
+    kind="hard",
+    sentence="Efficiency has no exercise that rests after each side.",
+    remedy="take its both-limb twin, or another goal",
+    closes=closes,
+)

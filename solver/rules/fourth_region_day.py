@@ -1,0 +1,29 @@
+"""A region on a fourth day."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.rules.full_session import REGIONS
+from setwright.solver.evaluation.evaluated_week import View
+
+
+def check(view: View) -> Iterator[Finding]:
+    if len(view.terms.days) < view.terms.limit("theme", "least-days"):
+        return
+    most = round(view.terms.limit("fourth-region-day", "days"))
+    for region in REGIONS:
+        over = len(view.region_days(region)) - most
+        if over > 0:
+            text = f"{region} stands on {most + over} days"
+            yield Finding("fourth-region-day", text, view.terms.charge("fourth-region-day", over))
+
+
+RULE = Rule(
+    id="fourth-region-day",
+    kind="scored",
+    sentence="In weeks of 4 days or more a region on a fourth day or more costs.",
+    remedy="gather the region's lifts on three days",
+    check=check,
+)

@@ -1,0 +1,30 @@
+"""A fourth set of a single-joint lift."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.evaluated_week import View
+
+
+def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
+    """Whether a line of so many sets pays this cost."""
+    return sets == 4 and not exercise.multi_joint
+
+
+def check(view: View) -> Iterator[Finding]:
+    for line in view.lines:
+        if applies(view.terms, line.exercise, line.sets, line.day):
+            yield Finding("fourth-set", f"{line.where} has 4 sets", view.terms.charge("fourth-set", 1))
+
+
+RULE = Rule(
+    id="fourth-set",
+    kind="scored",
+    sentence="A fourth set of a single-joint lift costs.",
+    remedy="spread its sets",
+    check=check,
+)

@@ -1,0 +1,26 @@
+"""A seventh exercise on a short day."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.evaluated_week import View
+
+
+def check(view: View) -> Iterator[Finding]:
+    most = round(view.terms.limit("seventh", "exercises"))
+    for day, lines in zip(view.terms.days, view.on, strict=True):
+        over = len(lines) - most
+        if over > 0 and day.minutes <= view.terms.limit("seventh", "minutes"):
+            text = f"{day.name} has {len(lines)} exercises in {day.minutes} minutes"
+            yield Finding("seventh", text, view.terms.charge("seventh", over))
+
+
+RULE = Rule(
+    id="seventh",
+    kind="scored",
+    sentence="A seventh exercise on a day of up to 30 minutes costs.",
+    remedy="do more sets of fewer exercises",
+    check=check,
+)

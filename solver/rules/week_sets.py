@@ -1,0 +1,24 @@
+"""Working sets a week."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.evaluated_week import View
+
+
+def check(view: View) -> Iterator[Finding]:
+    most = round(view.terms.limit("week-sets", view.terms.experience))
+    over = sum(line.sets for line in view.lines) - most
+    if over > 0:
+        yield Finding("week-sets", f"{most + over} sets in the week", view.terms.charge("week-sets", over))
+
+
+RULE = Rule(
+    id="week-sets",
+    kind="scored",
+    sentence="Each working set a week above 60, 90 or 130 (novice, intermediate, advanced) costs.",
+    remedy="cut sets, or spread them over weeks",
+    check=check,
+)

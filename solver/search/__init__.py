@@ -1,0 +1,1 @@
+"""The search for a good week and for a bound that no week can pass."""

@@ -1,0 +1,1 @@
+"""Searches that start from a solved week: other weeks, the nearest week, the shortest week."""

@@ -1,0 +1,1 @@
+"""Words and small tables that several kinds of sheet share."""

@@ -1,0 +1,55 @@
+"""Where a line stands, as a person writes it: mon:A, mon:B1, 2:A, or the day with an exercise."""
+
+from __future__ import annotations
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.near import nearest
+from setwright.solver.brief.defaults import WEEKDAY_NAMES
+from setwright.solver.brief.phrase.lexicon import lexicon_of
+from setwright.solver.evaluation.resolved_brief import DayTerms
+from setwright.solver.evaluation.evaluated_week import Line, View
+from setwright.solver.sheets.screen.week_table import labels
+from setwright.solver.sheets.common.words import listed
+
+FORM = "write the day and the line as mon:A, mon:B1 or mon:EXERCISE (1:A for sessions without weekdays)"
+
+
+def line_at(view: View, address: str) -> Line:
+    """The line an address names; raises UsageFault that lists what there is."""
+    day_word, colon, word = (part.strip() for part in address.partition(":"))
+    if not colon or not word:
+        raise UsageFault(Fault("entry", f"got {address!r}, expected a day and a line", FORM))
+    day = day_at(view, day_word)
+    lines = view.on[day.index]
+    marks = labels(view, day.index)
+    for mark, line in zip(marks, lines, strict=True):
+        if word.upper() == mark or word == line.exercise.id:
+            return line
+    found = lexicon_of(view.terms.catalogue).resolve(word, ("exercise",))
+    for line in lines:
+        if found and found[1] == line.exercise.id:
+            return line
+    near = nearest(word, [name for line in lines for name in (line.exercise.id, line.exercise.name)])
+    there = listed(f"{mark} {line.exercise.name}" for mark, line in zip(marks, lines, strict=True))
+    remedy = f"did you mean '{day_word}:{near}'?" if near else f"there are {there}" if there else "the day is empty"
+    raise UsageFault(Fault("entry", f"{day.name} has no line {word!r}", remedy))
+
+
+def day_at(view: View, word: str) -> DayTerms:
+    """The day a word names: mon, monday or the session's number."""
+    small = word.lower()
+    for day in view.terms.days:
+        if small in (address_of_day(day), str(day.index + 1)) or (small in WEEKDAY_NAMES and small[:3] == day.weekday):
+            return day
+    there = listed((address_of_day(day) for day in view.terms.days), "or")
+    raise UsageFault(Fault("entry", f"the week has no day {word!r}", f"expected {there}"))
+
+
+def address_of_day(day: DayTerms) -> str:
+    """mon, or 1 for a session without a weekday."""
+    return day.weekday or str(day.index + 1)
+
+
+def address(view: View, line: Line) -> str:
+    """A line's address: mon:A."""
+    return f"{address_of_day(line.day)}:{labels(view, line.day.index)[line.place]}"

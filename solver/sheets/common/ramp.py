@@ -1,0 +1,58 @@
+"""The ramp-up sets a card names: which lifts of a day have them, and how they are done."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import Line, View
+
+Step = tuple[int, int]
+"""(hundredths of the working load, repetitions)."""
+SECONDS_A_SET = 40
+"""About what one ramp-up set takes with its load change (common practice, no source)."""
+
+
+def ramp_ups(view: View, day: int) -> dict[int, tuple[Step, ...]]:
+    """Place in the day -> the ramp-up sets before that lift; lifts without any are absent."""
+    found: dict[int, tuple[Step, ...]] = {}
+    for region in ("lower", "push", "pull"):
+        lifts = [x for x in view.on[day] if x.exercise.multi_joint and x.exercise.region == region]
+        if not lifts:
+            continue
+        second = round(view.terms.number("ramp-second-seconds"))
+        later = [x for x in lifts if heavy(x)][1:]
+        first = view.ramp_up[day, region] - second * len(later)
+        found |= {x.place: usual(view)[1:2] for x in later if second}
+        loaded = (x for x in lifts if not view.terms.ramps_lightly(x.exercise, x.day))
+        found |= {next(loaded, lifts[0]).place: steps(view, first)} if first > 0 else {}
+    return dict(sorted(found.items()))
+
+
+def heavy(line: Line) -> bool:
+    """Whether a lift gets ramp-up sets of its own though its region is warm."""
+    return line.exercise.main_lift and line.exercise.barbell
+
+
+def steps(view: View, seconds: int) -> tuple[Step, ...]:
+    """As many of the usual ramp-up sets as the seconds hold, one at least, the lightest first."""
+    return usual(view)[: max(1, seconds // SECONDS_A_SET)]
+
+
+def usual(view: View) -> tuple[Step, ...]:
+    """The ramp-up sets of a cold lift, from the catalogue."""
+    table: Any = view.terms.default("ramp")
+    return tuple((share, reps) for share, reps in table["steps"])
+
+
+def ramp_words(exercise: Exercise, sets: tuple[Step, ...]) -> str:
+    """The ramp-up sets of one lift in words, the lift first."""
+    return f"{exercise.name}: {ramp_steps(exercise, sets)}"
+
+
+def ramp_steps(exercise: Exercise, sets: tuple[Step, ...]) -> str:
+    """The ramp-up sets of one lift in words: half load x 8, 70 % x 5."""
+    if exercise.load in ("bodyweight", "band"):
+        easier = "an easier form" if exercise.load == "bodyweight" else "a lighter band"
+        return f"{easier} x {', '.join(str(reps) for _, reps in sets)}"
+    return ", ".join(f"{'half load' if share == 50 else f'{share} %'} x {reps}" for share, reps in sets)

@@ -1,0 +1,96 @@
+"""The small words every sheet shares: clocks, sets, rests and lists as a coach writes them."""
+
+from __future__ import annotations
+
+import math
+import textwrap
+from collections.abc import Iterable
+
+from setwright.catalogue.check import REP_RANGES
+from setwright.catalogue.entries import Catalogue, Exercise
+from setwright.solver.brief.defaults import WEEKDAY_NAMES, WEEKDAYS
+from setwright.solver.evaluation.resolved_brief import DayTerms
+from setwright.solver.evaluation.week import Entry
+
+WIDEST = 100
+NARROWEST = 60
+BREATH = 3
+"""Seconds of one slow breath, by which holds and carries are counted (convention)."""
+TIDY = 5
+"""Seconds to which a hold is rounded, so that a clock on the wall will do."""
+
+
+def clock(seconds: int) -> str:
+    """Seconds as minutes and seconds, 90 -> 1:30."""
+    return f"{seconds // 60}:{seconds % 60:02d}"
+
+
+def whole_minutes(seconds: int) -> int:
+    """Minutes as a session is shown: whole, rounded up."""
+    return math.ceil(seconds / 60)
+
+
+def day_name(day: DayTerms) -> str:
+    """A day's name in full."""
+    return WEEKDAY_NAMES[WEEKDAYS.index(day.weekday)].capitalize() if day.weekday else f"Session {day.index + 1}"
+
+
+def span(low: float, high: float, between: str = "-") -> str:
+    """A range, or the one number it is."""
+    return f"{low:g}" if low == high else f"{low:g}{between}{high:g}"
+
+
+def sets_by_reps(entry: Entry, exercise: Exercise) -> str:
+    """3 x 8-12, or 3 x 30-45 s of a hold."""
+    return f"{entry.sets} x {one_set(entry.reps, exercise)}"
+
+
+def one_set(reps: tuple[int, int], exercise: Exercise) -> str:
+    """8-12, or 30-45 s of a hold; /side where it is counted for each limb."""
+    side = "/side" if exercise.limb != "both" or exercise.alternating else ""
+    return f"{span(*held_seconds(reps))} s{side}" if exercise.timed else f"{span(*reps)}{side}"
+
+
+def held_seconds(reps: tuple[int, int]) -> tuple[int, int]:
+    """How long a hold of so many slow breaths lasts, to the nearest five seconds."""
+    return TIDY * round(BREATH * reps[0] / TIDY), TIDY * round(BREATH * reps[1] / TIDY)
+
+
+def breaths(seconds: tuple[int, int]) -> tuple[int, int]:
+    """The slow breaths of a hold of so many seconds: the range that is printed so, else the nearest whole ones."""
+    near = (max(1, round(seconds[0] / BREATH)), max(1, round(seconds[1] / BREATH)))
+    return next((reps for reps in sorted(REP_RANGES) if held_seconds(reps) == seconds), near)
+
+
+def note(entry: Entry, exercise: Exercise) -> str:
+    """What a line asks for beyond straight sets."""
+    parts = []
+    if entry.technique == "drop":
+        drops = f"{entry.drops} drop" + ("s" if entry.drops != 1 else "")
+        parts.append(f"last set: {drops}")
+    elif entry.technique == "rest-pause":
+        parts.append("last set: rest-pause")
+    if exercise.limb == "each, rest after each":
+        parts.append("rest after each side")
+    return ", ".join(parts)
+
+
+def muscle_name(catalogue: Catalogue, muscle: str) -> str:
+    """A muscle's name inside a sentence."""
+    return catalogue.muscles[muscle].name.lower()
+
+
+def listed(words: Iterable[str], last: str = "and") -> str:
+    """Words as a list in a sentence: a, b and c."""
+    found = list(words)
+    return found[0] if len(found) == 1 else f"{', '.join(found[:-1])} {last} {found[-1]}" if found else ""
+
+
+def wrapped(text: str, width: int, indent: str = "") -> list[str]:
+    """The lines of a paragraph; lines after the first are indented."""
+    return textwrap.wrap(text, width, subsequent_indent=indent, break_on_hyphens=False) or [""]
+
+
+def held(width: int) -> int:
+    """A width that a sheet can be set in."""
+    return min(max(width, NARROWEST), WIDEST)

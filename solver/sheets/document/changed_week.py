@@ -1,0 +1,42 @@
+"""A week changed by hand as JSON: the document of `week`, with nothing proven of it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from setwright.catalogue.version import own_version
+from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.auditing import Audit
+from setwright.solver.sheets.document.week_document import PRIVATE, evidence_digest, rounded, said_of
+
+ENDED_BY = "changed by hand"
+NO_SEARCH: dict[str, str | int | float] = {
+    "search": "none",
+    "rounds": 0,
+    "work": 0.0,
+    "columns": 0,
+    "nodes": 0,
+    "theme_nodes": 0,
+    "leap_nodes": 0,
+    "settle_nodes": 0,
+    "seconds": 0.0,
+}
+
+
+def changed_week(document: Mapping[str, Any], understood: Understood, audit: Audit) -> dict[str, Any]:
+    """The changed week; cautions and clearance are in it only if they were in the document it came from."""
+    private = any(document.get("brief", {}).get("client", {}).get(key) for key in PRIVATE)
+    terms = audit.view.terms
+    made_by = {"version": own_version(), "catalogue": terms.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
+    return {
+        **said_of(understood, audit, private),
+        "made_by": {"evidence": evidence_digest(terms.catalogue), **made_by, **document.get("made_by", {})},
+        "score": rounded(audit.score),
+        "bound": None,
+        "gap": None,
+        "gap_share": None,
+        "ended_by": ENDED_BY,
+        "pairs_would_add": None,
+        "shortened": None,
+    }

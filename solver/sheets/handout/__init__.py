@@ -1,0 +1,1 @@
+"""What a client is handed, as values, and the list of formats."""

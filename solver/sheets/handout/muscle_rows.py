@@ -1,0 +1,64 @@
+"""The week's muscles, goal and minutes as a client reads them."""
+
+from __future__ import annotations
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.schema import Brief
+from setwright.solver.evaluation.uncertainty import intervals
+from setwright.solver.evaluation.resolving import WIDE_OPEN
+from setwright.solver.evaluation.resolved_brief import MuscleTerms, Terms
+from setwright.solver.evaluation.evaluated_week import WHOLE, View
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.values import MuscleRow
+from setwright.solver.sheets.common.words import listed
+
+GOALS = {
+    "growth": "muscle growth, with the long rests that it asks for",
+    "efficiency": "the most from the fewest minutes",
+    "balanced": "a balance of muscle growth and time",
+}
+
+
+def muscle_rows(view: View, coach: Coach) -> tuple[MuscleRow, ...]:
+    """Every muscle that is sought or trained."""
+    sure, names = intervals(view), view.terms.catalogue.muscles
+    return tuple(
+        MuscleRow(
+            id=m.id,
+            name=coach.muscles.get(m.id, names[m.id].name),
+            emphasis=m.emphasis,
+            sets=round(view.weekly_sets(m.id) / WHOLE, 2),
+            days=view.direct_days(m.id),
+            band=band_of(m),
+            index=round(view.index(m.id)),
+            interval=sure[m.id],
+        )
+        for m in view.terms.muscles.values()
+        if m.weight or view.weekly_sets(m.id)
+    )
+
+
+def band_of(muscle: MuscleTerms) -> tuple[float, float | None] | None:
+    """The band of weekly sets, or None for a muscle that is only counted."""
+    if muscle.high >= WIDE_OPEN:
+        return (muscle.low, None) if muscle.low else None
+    return muscle.low, muscle.high
+
+
+def muscle_names(catalogue: Catalogue, coach: Coach) -> dict[str, str]:
+    """Each muscle's name inside a sentence."""
+    return {m.id: coach.muscles.get(m.id, m.name.lower()) for m in catalogue.muscles.values()}
+
+
+def goal_words(terms: Terms, coach: Coach) -> str:
+    """The goal as a client says it, with what comes first."""
+    names = muscle_names(terms.catalogue, coach)
+    first = f"; {listed(names[m] for m in terms.priorities)} first" if terms.priorities else ""
+    return f"{GOALS[terms.goal]}{first}"
+
+
+def asked_words(brief: Brief) -> str:
+    """3 days x 40 min, or the minutes of each day."""
+    minutes = [day.minutes for day in brief.days]
+    each = f"{minutes[0]}" if len(set(minutes)) == 1 else ", ".join(map(str, minutes))
+    return f"{len(minutes)} day{'s' if len(minutes) > 1 else ''} x {each} min"

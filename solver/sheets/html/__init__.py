@@ -1,0 +1,1 @@
+"""The week as one web page."""

@@ -1,0 +1,1 @@
+"""The card as a PDF file."""

@@ -1,0 +1,1 @@
+"""The week as CSV, Markdown, calendar and JSON files."""

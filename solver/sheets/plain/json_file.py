@@ -1,0 +1,11 @@
+"""The week's document as a file: what `setwright audit` and `setwright sheet` read again."""
+
+from __future__ import annotations
+
+from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.sheets.handout.handout import Handout
+
+
+def json(handout: Handout) -> bytes:
+    """The document of a handout in UTF-8, the same bytes for the same week."""
+    return dumped(dict(handout.document)).encode()

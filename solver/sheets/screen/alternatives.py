@@ -1,0 +1,80 @@
+"""Alternatives as text and JSON: each week, what it has that the first has not, and its cost."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from setwright.solver.sheets.document.week_document import reckoned, rounded
+from setwright.solver.sheets.screen.week_table import day_lines
+from setwright.solver.sheets.common.words import held, listed, muscle_name, wrapped
+
+if TYPE_CHECKING:
+    from setwright.solver.uses.compare.alternatives import Alternative
+
+
+def alternatives_documents(found: tuple[Alternative, ...]) -> list[dict[str, Any]]:
+    """The alternatives as JSON, best first: a week each, with what sets it apart from the first."""
+    return [
+        {
+            "rank": place,
+            "score": rounded(other.audit.score),
+            "cost": rounded(other.cost),
+            "stimulus_cost": rounded(other.stimulus_cost),
+            "seconds_more": other.seconds,
+            "distance": rounded(other.distance),
+            "gains": list(other.gains),
+            "lacks": list(other.lacks),
+            "sets_more": [{"muscle": muscle, "sets": rounded(sets)} for muscle, sets in other.muscles],
+            **reckoned(other.audit),
+        }
+        for place, other in enumerate(found, 1)
+    ]
+
+
+def alternatives_text(found: tuple[Alternative, ...], asked: int, share: float, width: int = 100) -> str:
+    """Each alternative for a coach: its cost and what is other in it, then its days."""
+    width = held(width)
+    parts = [wrapped(opening(found, asked, share), width)]
+    for place, other in enumerate(found, 1):
+        view = other.audit.view
+        parts.append(about(place, other, width))
+        parts += [day_lines(view, day.index, width) for day in view.terms.days]
+    return "\n\n".join("\n".join(part) for part in parts) + "\n"
+
+
+def opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
+    """How many there are, and what makes a week different."""
+    from setwright.solver.search.secondary.diverse_weeks import LEAST_DISTANCE, LEAST_OTHER
+
+    count = {0: "No other week was", 1: "One other week was"}.get(len(found), f"{len(found)} other weeks were")
+    few = f" ({asked} were asked for)" if len(found) < asked else ""
+    return (
+        f"Alternatives: {count} found{few} whose score is at most {100 * share:g} % of the week index below the first "
+        f"and that are clearly different: at least {100 * LEAST_DISTANCE:g} % of the lines and {100 * LEAST_OTHER:g} % "
+        "of the exercises are others than in each week before, however its days are shuffled, and exercises that are "
+        "worth the same count as one."
+    )
+
+
+def about(place: int, other: Alternative, width: int) -> list[str]:
+    """One alternative's cost and differences."""
+    catalogue = other.audit.view.terms.catalogue
+    lines = wrapped(f"Alternative {place}: score {other.audit.score:.1f}, {price(other)}.", width)
+    for word, ids in (("Has", other.gains), ("Has not", other.lacks)):
+        if ids:
+            lines += wrapped(f"  {word}: {listed(catalogue.exercises[e].name for e in ids)}", width, "    ")
+    if other.muscles:
+        sets = listed(f"{more:+g} {muscle_name(catalogue, m)}" for m, more in other.muscles)
+        lines += wrapped(f"  Weekly sets: {sets}", width, "    ")
+    return lines
+
+
+def price(other: Alternative) -> str:
+    """What it costs against the first, in words."""
+    cost = round(other.cost, 2)
+    score = f"{cost:g} below the first" if cost > 0 else "as good as the first" if not cost else f"{-cost:g} above it"
+    index = round(other.stimulus_cost, 1)
+    said = f"week index {other.audit.stimulus:.1f} ({'the same' if not index else f'{-index:+.1f}'})"
+    minutes = round(other.seconds / 60)
+    time = f", {abs(minutes)} min a week {'more' if minutes > 0 else 'less'}" if minutes else ""
+    return f"{score}; {said}{time}; {100 * other.distance:.0f} % of the lines are others than in the first"

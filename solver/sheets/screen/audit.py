@@ -1,0 +1,79 @@
+"""An audit in words and as a document: what any week takes, gives and breaks."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.uncertainty import week_interval
+from setwright.solver.evaluation.finding import Finding
+from setwright.solver.rules import RULES
+from setwright.solver.sheets.common.caution import CAUTION
+from setwright.solver.sheets.document.week_document import reckoned
+from setwright.solver.sheets.common.findings import spoken
+from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
+from setwright.solver.sheets.common.words import day_name, held, whole_minutes, wrapped
+
+SCHEMA = "setwright.audit/1"
+
+
+def audit_document(audit: Audit) -> dict[str, Any]:
+    """The audit as JSON: the week reckoned, with every rule broken and its remedy."""
+    broken = [
+        {"id": f.rule, "text": f.text, "sentence": RULES[f.rule].sentence, "remedy": RULES[f.rule].remedy}
+        for f in audit.broken
+    ]
+    return {"schema": SCHEMA, "goal": audit.view.terms.goal, "score": audit.score, "broken": broken, **reckoned(audit)}
+
+
+def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
+    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed, then `more`."""
+    width = held(width)
+    low, high = week_interval(audit.view)
+    parts = [
+        minutes_lines(audit),
+        muscle_lines(audit, width),
+        [f"Week index {audit.stimulus:.1f} (interval {low} to {high}), score {audit.score:.1f}"],
+        broken_lines(audit, width),
+        given_up(audit, width),
+        *(part.splitlines() for part in more),
+        wrapped(f"Caution: {CAUTION}", width),
+    ]
+    return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
+
+
+def minutes_lines(audit: Audit) -> list[str]:
+    """Each day's minutes used and given."""
+    view = audit.view
+    rows = []
+    for day in view.terms.days:
+        lines = view.on[day.index]
+        minutes = whole_minutes(view.seconds(day.index)) if lines else 0
+        rows.append([day_name(day), str(len(lines)), str(minutes), str(day.minutes)])
+    return grid(["Day", "Lines", "Minutes", "Given"], rows, "lrrr")
+
+
+def broken_lines(audit: Audit, width: int) -> list[str]:
+    """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
+    if not audit.broken:
+        return ["No rule is broken."]
+    catalogue = audit.view.terms.catalogue
+    data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
+    hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
+    lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]
+    lines += finding_lines(hard, catalogue, width)
+    if data:
+        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, catalogue, width)]
+    return lines
+
+
+def finding_lines(findings: Sequence[Finding], catalogue: Catalogue, width: int) -> list[str]:
+    """Findings with their remedies."""
+    found: list[str] = []
+    for finding in findings:
+        said = spoken(finding.text, catalogue).rstrip(".")
+        found += wrapped(f"  {finding.rule}: {said}; {RULES[finding.rule].remedy}", width, "    ")
+    return found

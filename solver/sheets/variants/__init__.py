@@ -1,0 +1,1 @@
+"""The variants of a template, on screen and as files."""

@@ -1,0 +1,107 @@
+"""The matrix of variants on screen: what each came to and what changes between neighbours."""
+
+from __future__ import annotations
+
+from collections import Counter
+from typing import Any
+
+from setwright.solver.sheets.common.caution import CAUTION
+from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.variants.rows import Change, Row, changes_of, ended, line_words, signed, summary
+from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.uses.variants.matrix import Matrix
+from setwright.solver.uses.variants.task import SOLVED
+
+STATUS = "setwright.variants-status/1"
+MOST_ROWS = 60
+"""Rows of a table on screen; the files have them all."""
+
+
+def matrix_text(matrix: Matrix, rows: tuple[Row, ...], width: int = 100) -> str:
+    """The matrix for a coach: a table, what is impossible and why, what does not extend, what changes."""
+    width = held(width)
+    parts = [
+        wrapped(summary(matrix, rows), width),
+        table(rows, width),
+        reasons(rows, width),
+        exceptions(matrix, rows, width),
+        steps(list(changes_of(matrix, rows)), width),
+        wrapped(f"Caution: {CAUTION}", width),
+    ]
+    return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
+
+
+def table(rows: tuple[Row, ...], width: int) -> list[str]:
+    """One line for each variant."""
+    shown = [
+        [
+            row.cell.name,
+            number(row.index),
+            number(row.score),
+            "" if row.gap_share is None else f"{100 * row.gap_share:.2f} %",
+            "" if row.minutes is None else str(row.minutes),
+            f"{row.kept} of {row.before} lines" if row.extends else ("" if row.end == SOLVED else ended(row)),
+        ]
+        for row in rows[:MOST_ROWS]
+    ]
+    widest = [max(20, width - 60), None, None, None, None, 22]
+    lines = grid(["Variant", "Index", "Score", "Gap", "Min", "Keeps of the shorter"], shown, "lrrrrl", widest)
+    return [*lines, *more(len(rows), "matrix.csv")]
+
+
+def more(count: int, name: str) -> list[str]:
+    return [f"... and {count - MOST_ROWS} more in {name}"] if count > MOST_ROWS else []
+
+
+def number(value: float | None) -> str:
+    return "" if value is None else f"{value:.1f}"
+
+
+def reasons(rows: tuple[Row, ...], width: int) -> list[str]:
+    """Why a variant has no week."""
+    found = [row for row in rows if row.said]
+    lines = [line for row in found[:MOST_ROWS] for line in wrapped(f"  {row.cell.name}: {row.said}", width, "    ")]
+    return ["Without a week:", *lines, *more(len(found), "matrix.csv")] if lines else []
+
+
+def exceptions(matrix: Matrix, rows: tuple[Row, ...], width: int) -> list[str]:
+    """Variants that do not hold every line of the shorter one, because that would cost more than the share."""
+    found = [row for row in rows if row.dropped]
+    if not found or matrix.share is None:
+        return []
+    head = (
+        f"These drop lines of the shorter variant; keeping more was not found within {100 * matrix.share:g} % of the "
+        "week index:"
+    )
+    lines = wrapped(head, width)
+    for row in found[:MOST_ROWS]:
+        lines += wrapped(f"  {row.cell.name} drops {'; '.join(map(line_words, row.dropped))}", width, "    ")
+    return [*lines, *more(len(found), "matrix.csv")]
+
+
+def steps(found: list[Change], width: int) -> list[str]:
+    """What changes between neighbours."""
+    shown = [
+        [
+            c.before.cell.name,
+            c.after.cell.name,
+            signed(c.before.index, c.after.index),
+            signed(c.before.score, c.after.score),
+            f"{(c.after.minutes or 0) - (c.before.minutes or 0):+d}",
+            f"{c.common} of {len(c.before.exercises)}",
+        ]
+        for c in found[:MOST_ROWS]
+    ]
+    if not shown:
+        return []
+    name = max(16, (width - 36) // 2)
+    heads = ["From", "to", "Index", "Score", "Min", "Same lifts"]
+    return ["Between neighbours:", *grid(heads, shown, "llrrrr", [name, name, None, None, None, None]),
+            *more(len(found), "changes.csv")]  # fmt: skip
+
+
+def status_document(rows: tuple[Row, ...], old: int) -> dict[str, Any]:
+    """How the folder stands, as JSON."""
+    ends = Counter(ended(row) for row in rows)
+    left = [{"name": row.cell.name, "end": ended(row), "said": row.said} for row in rows if row.end != SOLVED]
+    return {"schema": STATUS, "variants": len(rows), "ends": dict(ends), "without_a_week": left, "earlier_results": old}

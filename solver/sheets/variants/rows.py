@@ -1,0 +1,116 @@
+"""Variants as rows: what each came to, and what a step along one axis changes."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from sys import intern
+from typing import Any
+
+from setwright.solver.sheets.common.words import listed, whole_minutes
+from setwright.solver.uses.variants.matrix import Cell, Matrix
+from setwright.solver.uses.variants.record import document_of
+from setwright.solver.uses.variants.store import Store
+from setwright.solver.uses.variants.task import CLASH, SOLVED
+
+
+@dataclass(frozen=True)
+class Row:
+    """One variant as the matrix shows it; numbers are None where there is no week."""
+
+    cell: Cell
+    end: str
+    said: str
+    index: float | None = None
+    score: float | None = None
+    gap_share: float | None = None
+    minutes: int | None = None
+    exercises: tuple[str, ...] = ()
+    extends: str = ""
+    kept: int = 0
+    dropped: tuple[str, ...] = ()
+    given_up: float = 0.0
+
+    @property
+    def before(self) -> int:
+        """Lines of the shorter variant."""
+        return self.kept + len(self.dropped)
+
+
+@dataclass(frozen=True)
+class Change:
+    """What a step along one axis changes."""
+
+    before: Row
+    after: Row
+    axis: str
+
+    @property
+    def common(self) -> int:
+        return len(set(self.before.exercises) & set(self.after.exercises))
+
+
+def rows_of(matrix: Matrix, store: Store) -> tuple[Row, ...]:
+    """Every variant as it stands in the folder; one without a result is `to do`."""
+    return tuple(row_of(cell, store.read(cell.key)) for cell in matrix.cells)
+
+
+def row_of(cell: Cell, data: bytes | None) -> Row:
+    found = document_of(data, cell.key) if data else None
+    if found is None:
+        return Row(cell, "to do", "")
+    week: dict[str, Any] | None = found["week"]
+    if week is None:
+        return Row(cell, found["end"], found["said"])
+    kept = found["extends"] or {"name": "", "kept": (), "dropped": (), "given_up": 0.0}
+    return Row(
+        cell=cell,
+        end=found["end"],
+        said="",
+        index=week["stimulus"],
+        score=week["score"],
+        gap_share=week["gap_share"],
+        minutes=sum(whole_minutes(day["seconds"]) for day in week["days"] if day["entries"]),
+        exercises=tuple(sorted({intern(e["exercise"]) for day in week["days"] for e in day["entries"]})),
+        extends=kept["name"],
+        kept=len(kept["kept"]),
+        dropped=tuple(kept["dropped"]),
+        given_up=kept["given_up"],
+    )
+
+
+def changes_of(matrix: Matrix, rows: tuple[Row, ...]) -> Iterator[Change]:
+    """Each pair of solved variants that are one step apart on one axis, the axes in order."""
+    at = {tuple(row.cell.values.items()): row for row in rows}
+    for row in rows:
+        for axis, labels in matrix.axes:
+            for label in reversed(labels[: labels.index(row.cell.values[axis])]):
+                other = at.get(tuple({**row.cell.values, axis: label}.items()))
+                if other is not None:
+                    if row.end == other.end == SOLVED:
+                        yield Change(other, row, axis)
+                    break
+
+
+def summary(matrix: Matrix, rows: tuple[Row, ...]) -> str:
+    """How many of which end."""
+    ends = [row.end for row in rows]
+    words = {CLASH: "impossible"}
+    counted = [
+        f"{ends.count(end)} {words.get(end, end)}" for end in dict.fromkeys(sorted(ends, key=lambda e: e != SOLVED))
+    ]
+    title = f"{matrix.title}: " if matrix.title else ""
+    return f"{title}{len(rows)} variants, {listed(counted)}."
+
+
+def ended(row: Row) -> str:
+    return "impossible" if row.end == CLASH else row.end
+
+
+def signed(before: float | None, after: float | None) -> str:
+    return f"{(after or 0.0) - (before or 0.0):+.1f}"
+
+
+def line_words(line: str) -> str:
+    """A line as words: mon hanging-knee-raise -> Mon hanging knee raise."""
+    return line.replace("-", " ").capitalize()

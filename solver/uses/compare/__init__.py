@@ -1,0 +1,1 @@
+"""Weeks side by side, and how sure their order is."""

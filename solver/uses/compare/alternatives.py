@@ -1,0 +1,83 @@
+"""Alternatives: other weeks nearly as good as the first, what each has that the first has not, and its cost."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.secondary.diverse_weeks import Apart
+from setwright.solver.planning import End, Solved, Watch, plan_apart
+from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.evaluated_week import WHOLE
+
+MOST_MUSCLES = 4
+"""Muscles named whose weekly sets differ most."""
+
+
+@dataclass(frozen=True)
+class Alternative:
+    """One other week against the first."""
+
+    audit: Audit
+    distance: float
+    """The share of lines in which it differs from the first, on the days that match best."""
+    cost: float
+    """Score points below the first; negative where the first search had not found it."""
+    stimulus_cost: float
+    """Week index points below the first."""
+    seconds: int
+    """Seconds a week more than the first; negative for fewer."""
+    gains: tuple[str, ...]
+    """Exercises that the first has not, nor their like, by id in the catalogue's order."""
+    lacks: tuple[str, ...]
+    """Exercises of the first that it has not."""
+    muscles: tuple[tuple[str, float], ...]
+    """(muscle, weekly sets more or fewer), the largest differences first."""
+
+
+def alternatives(
+    understood: Understood,
+    catalogue: Catalogue,
+    count: int,
+    share: float,
+    limits: Limits,
+    watch: Watch | None = None,
+    stopped: Callable[[], bool] = lambda: False,
+) -> tuple[End, tuple[Alternative, ...]]:
+    """The brief's week and up to `count` alternatives whose score is no more than `share` of the stimulus below it."""
+    end, found = plan_apart(understood, catalogue, count, share, limits, watch, stopped)
+    if not isinstance(end, Solved):
+        return end, ()
+    return end, tuple(against(end.audit, other) for other in found)
+
+
+def against(first: Audit, other: Apart) -> Alternative:
+    """Another week set against the first."""
+    return Alternative(
+        audit=other.audit,
+        distance=other.distance,
+        cost=first.score - other.audit.score,
+        stimulus_cost=first.stimulus - other.audit.stimulus,
+        seconds=seconds(other.audit) - seconds(first),
+        gains=other.gains,
+        lacks=other.lacks,
+        muscles=differences(first, other.audit),
+    )
+
+
+def seconds(audit: Audit) -> int:
+    """The week's seconds."""
+    return sum(audit.view.seconds(day.index) for day in audit.view.terms.days)
+
+
+def differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:
+    """The muscles whose weekly sets differ by one or more, the largest differences first."""
+    found = []
+    for muscle in first.view.terms.muscles:
+        more = (other.view.weekly_sets(muscle) - first.view.weekly_sets(muscle)) / WHOLE
+        if abs(more) >= 1:
+            found.append((muscle, more))
+    return tuple(sorted(found, key=lambda m: (-abs(m[1]), m[0]))[:MOST_MUSCLES])

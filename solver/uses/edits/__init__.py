@@ -1,0 +1,1 @@
+"""A week changed: one line swapped, added, cut or moved, and what that does."""

@@ -1,0 +1,126 @@
+"""What a change of a week does, by exact reckoning: two audits and what differs between them."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.evaluation.finding import UNITS, Finding
+from setwright.solver.evaluation.evaluated_week import WHOLE
+from setwright.solver.evaluation.week import Week
+
+TIME = "day-minutes"
+NUMBER = re.compile(r"\d+(?:\.\d+)?")
+
+
+@dataclass(frozen=True)
+class Effect:
+    """A week before and after; every difference is after less before."""
+
+    before: Audit
+    after: Audit
+
+    @property
+    def score(self) -> float:
+        """Index points, to the whole score unit."""
+        return (self.after.score_units - self.before.score_units) / UNITS
+
+    @property
+    def stimulus(self) -> float:
+        """Points of the week index."""
+        return (self.after.stimulus_units - self.before.stimulus_units) / UNITS
+
+    @property
+    def seconds(self) -> int:
+        """Seconds of all sessions; a day without lines takes none."""
+        return total_seconds(self.after) - total_seconds(self.before)
+
+    @cached_property
+    def costs(self) -> tuple[tuple[str, float], ...]:
+        """Rules whose cost differs, with the index points by which it does, what comes up first."""
+        old, new = self.before.costs(), self.after.costs()
+        rules = [*new, *(rule for rule in old if rule not in new)]
+        found = [(rule, (new.get(rule, 0) - old.get(rule, 0)) / UNITS) for rule in rules]
+        return tuple(sorted(((r, c) for r, c in found if c), key=lambda pair: (-pair[1], pair[0])))
+
+    @cached_property
+    def came_up(self) -> tuple[Finding, ...]:
+        """Scored findings that stand only in the week after, dearest first."""
+        old = {(f.rule, f.text) for f in self.before.charged}
+        rose = {rule for rule, cost in self.costs if cost > 0}
+        found = [f for f in self.after.charged if f.rule in rose and (f.rule, f.text) not in old and f.cost > 0]
+        return tuple(sorted(found, key=lambda f: (-f.cost, f.rule, f.text)))
+
+    @cached_property
+    def went(self) -> tuple[Finding, ...]:
+        """Scored findings that stand only in the week before, dearest first."""
+        return Effect(self.after, self.before).came_up
+
+    @cached_property
+    def broken(self) -> tuple[Finding, ...]:
+        """Hard findings that are new: of rules broken more often than before, or broken there already and now worse."""
+        old = Counter(f.rule for f in self.before.broken)
+        new = Counter(f.rule for f in self.after.broken)
+        breadths = {(f.rule, told(f.text)): breadth(f.text) for f in self.before.broken}
+        return tuple(f for f in self.after.broken if fresh(f, breadths, new[f.rule] > old[f.rule]))
+
+    @cached_property
+    def mended(self) -> tuple[str, ...]:
+        """The rules broken less often than before."""
+        old = Counter(f.rule for f in self.before.broken)
+        new = Counter(f.rule for f in self.after.broken)
+        return tuple(rule for rule in old if new[rule] < old[rule])
+
+    @cached_property
+    def overfilled(self) -> bool:
+        """Whether a day is beyond its minutes and longer than before."""
+        old, new = self.before.view, self.after.view
+        return any(new.seconds(d.index) > max(d.limit, old.seconds(d.index)) for d in new.terms.days)
+
+    @cached_property
+    def sets(self) -> tuple[tuple[str, float, float], ...]:
+        """(muscle, weekly sets before, after) where they differ."""
+        old, new = self.before.view, self.after.view
+        pairs = [(m, old.weekly_sets(m) / WHOLE, new.weekly_sets(m) / WHOLE) for m in old.terms.muscles]
+        return tuple(row for row in pairs if row[1] != row[2])
+
+    def index(self, muscle: str) -> float:
+        """The points by which a muscle's index differs."""
+        return self.after.view.index(muscle) - self.before.view.index(muscle)
+
+    def moved(self, muscle: str) -> float:
+        """The points by which a muscle moves the week index."""
+        terms = self.before.view.terms
+        return terms.muscles[muscle].weight * self.index(muscle) / terms.weight_sum
+
+
+def fresh(finding: Finding, breadths: Mapping[tuple[str, str], float], more: bool) -> bool:
+    """Whether a breach is new: one told of before only if it is wider now, any other if its rule is broken more."""
+    was = breadths.get((finding.rule, told(finding.text)))
+    return more if was is None else breadth(finding.text) > was
+
+
+def told(text: str) -> str:
+    """A finding without its numbers: the same breach, more or less wide, reads the same."""
+    return NUMBER.sub("#", text)
+
+
+def breadth(text: str) -> float:
+    """How far a breach is from its limit: the span of the numbers that the finding tells."""
+    numbers = [float(n) for n in NUMBER.findall(text)]
+    return max(numbers) - min(numbers) if numbers else 0.0
+
+
+def effect(before: Audit, week: Week) -> Effect:
+    """What it does to put another week in the place of an audited one."""
+    return Effect(before, audit(before.view.terms, week))
+
+
+def total_seconds(found: Audit) -> int:
+    """The seconds of a week's sessions; a day without lines takes none."""
+    view = found.view
+    return sum(view.seconds(day.index) for day in view.terms.days if view.on[day.index])

@@ -1,0 +1,165 @@
+"""Three questions of a week, answered by solving anew: without a line, with an exercise, with more minutes on a day."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.schema import Brief
+from setwright.solver.search.limits import Limits
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.evaluation.resolved_brief import DayTerms
+from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.evaluation.week import Week
+from setwright.solver.uses.edits.editing import without
+from setwright.solver.uses.edits.effects import Effect, effect
+from setwright.solver.uses.explain.bottlenecks import newly
+from setwright.solver.uses.edits.pinning import with_pin
+from setwright.solver.uses.explain.reoptimise import Reoptimised, Unsolved, reoptimised
+from setwright.solver.uses.edits.swaps import swapped
+
+Stopped = Callable[[], bool]
+MOST_SEEDS = 4
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What solving anew does to the week: both weeks audited by the same terms, and what is proven of the new one."""
+
+    effect: Effect
+    gap: float
+    ended_by: str
+    pin_dropped: bool = False
+    alone: Effect | None = None
+    """The best answer by one exchange or one more line, the rest left as it is."""
+
+
+@dataclass(frozen=True)
+class Closed:
+    """An exercise that no day of the brief has open, with the rules that close it."""
+
+    rules: tuple[str, ...]
+
+
+# ---- without
+
+
+def solved_without(found: Audit, line: Line, limits: Limits, stopped: Stopped = lambda: False) -> Answer | Unsolved:
+    """The best week found when a line's exercise is left out of the whole week; both reckoned by the brief's terms."""
+    terms, gone = found.view.terms, line.exercise.id
+    removed = emptied(found, gone)
+    end = reoptimised(left_out(terms.brief, gone), terms.catalogue, limits, removed, (), stopped)
+    if isinstance(end, Unsolved):
+        return end
+    as_asked = [audit(terms, end.audit.view.week), audit(terms, removed)]
+    best = max(enumerate(as_asked), key=lambda pair: (lawful(found, pair[1]), pair[1].score_units, -pair[0]))[1]
+    pinned = any(gone in (pin.exercise, pin.pair_with) for pin in terms.brief.pins)
+    return Answer(Effect(found, best), end.gap, end.ended_by, pinned)
+
+
+def lawful(before: Audit, after: Audit) -> bool:
+    """Whether nothing but a pin is newly broken."""
+    return all(f.rule == "pinned" for f in Effect(before, after).broken)
+
+
+def emptied(found: Audit, exercise: str) -> Week:
+    """The week without an exercise on any day, the rest as it is."""
+    now = found
+    while any(line.exercise.id == exercise for line in now.view.lines):
+        line = next(line for line in now.view.lines if line.exercise.id == exercise)
+        now = audit(now.view.terms, without(now.view, line))
+    return now.view.week
+
+
+def left_out(brief: Brief, exercise: str) -> Brief:
+    """The brief that avoids an exercise; pins and likings of it are dropped."""
+    pins = tuple(pin for pin in brief.pins if exercise not in (pin.exercise, pin.pair_with))
+    like = tuple(word for word in brief.like if word != exercise)
+    return brief.model_copy(update={"avoid": (*brief.avoid, exercise), "pins": pins, "like": like})
+
+
+# ---- with
+
+
+def solved_with(
+    found: Audit, exercise: Exercise, limits: Limits, stopped: Stopped = lambda: False
+) -> Answer | Unsolved | Closed:
+    """The best week found that holds an exercise, against the week as it is; both reckoned as if it were pinned."""
+    terms = with_pin(found.view.terms, exercise)
+    before = audit(terms, found.view.week)
+    closing = [terms.closed_by(exercise, day) for day in terms.days]
+    if all(closing):
+        return Closed(tuple(dict.fromkeys(rule for rules in closing for rule in rules)))
+    seeds = holding(before, exercise)
+    end = reoptimised(terms.brief, terms.catalogue, limits, found.view.week, seeds, stopped)
+    if isinstance(end, Unsolved):
+        return end
+    alone = effect(before, seeds[0]) if seeds else None
+    return Answer(Effect(before, end.audit), end.gap, end.ended_by, alone=alone)
+
+
+def holding(before: Audit, exercise: Exercise) -> tuple[Week, ...]:
+    """The best weeks that hold an exercise by one exchange or one more line, by exact reckoning."""
+    view = before.view
+    found: list[Audit] = []
+    for day in view.terms.days:
+        if not view.terms.closed_by(exercise, day) and day.index not in view.days_of.get(exercise.id, ()):
+            trials = [swapped(before, line, exercise) for line in view.on[day.index]]
+            found += [trial.effect.after for trial in trials if trial is not None]
+            found += [trial.effect.after for trial in newly(before, exercise, day)]
+    sound = [after for after in found if not after.broken]
+    return tuple(a.view.week for a in sorted(sound, key=lambda a: -a.score_units)[:MOST_SEEDS])
+
+
+# ---- more minutes
+
+
+@dataclass(frozen=True)
+class Longer:
+    """What so many more minutes on one day buy, against the best week found in the minutes as they are."""
+
+    day: DayTerms
+    answer: Answer
+
+
+@dataclass(frozen=True)
+class MoreMinutes:
+    """The days ranked by what more minutes buy; `already` is what the same search gains without any."""
+
+    minutes: int
+    already: Effect
+    days: tuple[Longer, ...]
+
+
+def more_minutes(
+    found: Audit,
+    minutes: int,
+    limits: Limits,
+    stopped: Stopped = lambda: False,
+    tell: Callable[[str], None] = lambda _: None,
+) -> MoreMinutes | Unsolved:
+    """The week solved anew with more minutes on each day in turn, the day that gains most score first."""
+    terms = found.view.terms
+    tell("solving in the minutes as they are")
+    base = reoptimised(terms.brief, terms.catalogue, limits, found.view.week, (), stopped)
+    if isinstance(base, Unsolved):
+        return base
+    days = []
+    for day in terms.days:
+        if day.minutes + minutes <= LIMITS["minutes"][1]:
+            tell(f"solving with {minutes} more minutes on {day.name}")
+            longer = lengthened(terms.brief, day.index, minutes)
+            end = reoptimised(longer, terms.catalogue, limits, base.audit.view.week, (), stopped)
+            if isinstance(end, Reoptimised):
+                days.append(Longer(day, Answer(Effect(base.audit, end.audit), end.gap, end.ended_by)))
+    ranked = sorted(days, key=lambda d: (-d.answer.effect.score, d.day.index))
+    return MoreMinutes(minutes, Effect(found, base.audit), tuple(ranked))
+
+
+def lengthened(brief: Brief, day: int, minutes: int) -> Brief:
+    """The brief with more minutes on one day."""
+    days = list(brief.days)
+    days[day] = days[day].model_copy(update={"minutes": days[day].minutes + minutes})
+    return brief.model_copy(update={"days": tuple(days)})

@@ -1,0 +1,1 @@
+"""The smallest changes of an impossible brief that make it possible."""

@@ -1,0 +1,1 @@
+"""What more or less time does to a week."""

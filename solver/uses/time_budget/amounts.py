@@ -1,0 +1,70 @@
+"""A brief given another amount of time: so many minutes a session, so many a week, or so many days."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.contradictions import contradictions
+from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.schema import Brief, DayAsk
+from setwright.solver.brief.parsed_brief import Understood, settled
+
+
+def with_minutes(understood: Understood, minutes: tuple[int, ...]) -> Understood:
+    """The brief with each day's minutes replaced; raises UsageFault outside the minutes that a day may have."""
+    low, high = LIMITS["minutes"]
+    wrong = sorted({m for m in minutes if not low <= m <= high})
+    if wrong:
+        said = f"{' and '.join(str(m) for m in wrong)} minutes a session, expected {low:g} to {high:g}"
+        raise UsageFault(Fault("minutes", said, "ask for another range"))
+    days = [day.model_copy(update={"minutes": m}) for day, m in zip(understood.brief.days, minutes, strict=True)]
+    return replace(understood, brief=understood.brief.model_copy(update={"days": tuple(days)}))
+
+
+def each_session(understood: Understood, minutes: int) -> Understood:
+    """The brief with every session at the same minutes."""
+    return with_minutes(understood, (minutes,) * len(understood.brief.days))
+
+
+def each_week(understood: Understood, minutes: int) -> Understood:
+    """The brief with so many minutes a week, shared among its days as it shares its own."""
+    return with_minutes(understood, shared(minutes, tuple(day.minutes for day in understood.brief.days)))
+
+
+def shared(minutes: int, parts: tuple[int, ...]) -> tuple[int, ...]:
+    """Whole minutes in proportion to some parts, by highest averages: no part falls when the sum rises.
+
+    The divisor method of Jefferson and D'Hondt (published for seats; from memory): each minute goes where
+    part/(minutes held + 1) is greatest, the first of equals.
+    """
+    held = [0] * len(parts)
+    for _ in range(minutes):
+        place = max(range(len(parts)), key=lambda i: (parts[i] / (held[i] + 1), -i))
+        held[place] += 1
+    return tuple(held)
+
+
+def so_many_days(understood: Understood, days: int) -> Understood:
+    """The brief on so many days, its own where the number is its own, else spread over the week anew.
+
+    Raises UsageFault where its days differ in minutes, place or focus, and where it names a day that is gone.
+    """
+    brief = understood.brief
+    if days == len(brief.days):
+        return understood
+    kinds = {(day.minutes, day.equipment, day.focus) for day in brief.days}
+    if len(kinds) > 1:
+        said = "the days differ in minutes, place or focus, so it is not clear what a further day would be"
+        raise UsageFault(Fault("days", said, "give a brief of like days, such as '3 days x 40 min'"))
+    like = brief.days[0]
+    asked = DayAsk(minutes=like.minutes, equipment=like.equipment, focus=like.focus)
+    return replace(understood, brief=agreed(settled(brief.model_copy(update={"days": (asked,) * days})), days))
+
+
+def agreed(brief: Brief, days: int) -> Brief:
+    """The brief, unless it contradicts itself on so many days."""
+    found = list(contradictions(brief))
+    if found:
+        raise UsageFault([Fault(f"on {days} days: {fault.where}", fault.said, fault.remedy) for fault in found])
+    return brief
