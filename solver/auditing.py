@@ -6,24 +6,24 @@ import math
 from dataclasses import dataclass
 from functools import cached_property
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import UNITS, Finding
-from setwright.solver.rules import CHECKS, CLOSERS, RULES
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Week
+from setwright.solver.rules import CHECKS, EXCLUDERS, RULES
 
 
 @dataclass(frozen=True)
 class Audit:
     """What the audit found: hard rules broken, scored rules with their costs, and the score."""
 
-    view: View
+    evaluated: EvaluatedWeek
     broken: tuple[Finding, ...]
     charged: tuple[Finding, ...]
 
     @cached_property
     def stimulus_units(self) -> int:
-        return math.floor(self.view.stimulus * UNITS + 1e-6)
+        return math.floor(self.evaluated.stimulus * UNITS + 1e-6)
 
     @cached_property
     def cost_units(self) -> int:
@@ -50,23 +50,23 @@ class Audit:
         return found
 
 
-def audit(terms: Terms, week: Week) -> Audit:
+def audit(resolved: ResolvedBrief, week: Week) -> Audit:
     """The audit of a week: all violations and all costs, from nothing but the week and its terms."""
-    view = View(terms, week)
+    evaluated = EvaluatedWeek(resolved, week)
     broken: list[Finding] = []
     charged: list[Finding] = []
-    for line in view.lines:
-        for rule in CLOSERS:
-            if rule.id in terms.closed_by(line.exercise, line.day):
+    for line in evaluated.lines:
+        for rule in EXCLUDERS:
+            if rule.id in resolved.excluded_by(line.exercise, line.day):
                 broken.append(Finding(rule.id, f"{line.where}: {rule.sentence}"))
     for rule in CHECKS:
-        if terms.off(rule.id) or rule.check is None:
+        if resolved.off(rule.id) or rule.check is None:
             continue
-        for finding in rule.check(view):
+        for finding in rule.check(evaluated):
             bonus = finding.cost < 0
-            hard = rule.kind != "scored" or (terms.forced(rule.id) and not bonus)
+            hard = rule.kind != "scored" or (resolved.forced(rule.id) and not bonus)
             (broken if hard else charged).append(finding)
-    return Audit(view, tuple(broken), tuple(charged))
+    return Audit(evaluated, tuple(broken), tuple(charged))
 
 
 def remedy(rule: str) -> str:

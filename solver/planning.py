@@ -7,19 +7,19 @@ from dataclasses import dataclass, replace
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError
-from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.engines.infeasibility import Conflict, conflict_of
-from setwright.solver.linear.columns import board_of
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import instance_of
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.searching import Outcome, Progress, search
-from setwright.solver.search.secondary.diverse_weeks import Apart, weeks_apart
-from setwright.solver.search.secondary.minimal_change import Near, settle_near
-from setwright.solver.search.secondary.fewest_minutes import Shortened, shorten
-from setwright.solver.auditing import Audit, audit
-from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.week import Week
+from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse_weeks
+from setwright.solver.search.secondary.fewest_minutes import ShortestWeek, fewest_minutes_week
+from setwright.solver.search.secondary.minimal_change import NearestWeek, nearest_week
 
 Watch = Callable[[Progress], None]
 APART_SHARE = 0.02
@@ -36,14 +36,14 @@ class AuditFailed(SetwrightError):
 class Solved:
     """A week that the audit passes, with the bound that no week can pass."""
 
-    understood: Understood
-    terms: Terms
+    parsed: ParsedBrief
+    resolved: ResolvedBrief
     audit: Audit
     bound_units: int
     ended_by: str
     """proved | work limit | time limit | stopped"""
     limits: Limits
-    shortened: Shortened | None = None
+    shortest: ShortestWeek | None = None
     """In efficiency: the best score before the minutes were cut, and what was proven of the minutes."""
     pairs_would_add: float | None = None
     """Index points that a quick search with pairs found above this week's stimulus, where pairs are off."""
@@ -63,7 +63,7 @@ class Solved:
     @property
     def proven_units(self) -> int:
         """The score that the bound speaks of."""
-        return self.audit.score_units if self.shortened is None else self.shortened.best_units
+        return self.audit.score_units if self.shortest is None else self.shortest.best_units
 
     @property
     def gap(self) -> float:
@@ -80,8 +80,8 @@ class Solved:
 class Clash:
     """A brief that no week can meet: the smallest set of wishes and rules that clash."""
 
-    understood: Understood
-    terms: Terms
+    parsed: ParsedBrief
+    resolved: ResolvedBrief
     conflicts: tuple[Conflict, ...]
 
 
@@ -89,8 +89,8 @@ class Clash:
 class OutOfTime:
     """No week was found before the limits ended the search."""
 
-    understood: Understood
-    terms: Terms
+    parsed: ParsedBrief
+    resolved: ResolvedBrief
     ended_by: str
     limits: Limits
 
@@ -99,7 +99,7 @@ End = Solved | Clash | OutOfTime
 
 
 def plan(
-    understood: Understood,
+    parsed: ParsedBrief,
     catalogue: Catalogue,
     limits: Limits = SEARCHES[DEFAULT],
     watch: Watch | None = None,
@@ -108,11 +108,11 @@ def plan(
     with_pairs_note: bool = True,
 ) -> End:
     """The end of planning one brief; the same brief, catalogue and limits give the same week."""
-    return completed(understood, catalogue, limits, watch, stopped, side_by_side, with_pairs_note)[0]
+    return completed(parsed, catalogue, limits, watch, stopped, side_by_side, with_pairs_note)[0]
 
 
 def completed(
-    understood: Understood,
+    parsed: ParsedBrief,
     catalogue: Catalogue,
     limits: Limits,
     watch: Watch | None = None,
@@ -121,18 +121,18 @@ def completed(
     with_pairs_note: bool = True,
 ) -> tuple[End, Outcome]:
     """The end of planning, with the search's outcome to go on from."""
-    solved, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side)
+    solved, outcome = searched(parsed, catalogue, limits, watch, stopped, side_by_side)
     if not isinstance(solved, Solved) or outcome.ended_by == "stopped":
         return solved, outcome
-    if solved.terms.goal == "efficiency":
+    if solved.resolved.goal == "efficiency":
         solved = shortest(solved, outcome, limits)
-    if with_pairs_note and not solved.terms.pairs and solved.terms.goal == "balanced":
+    if with_pairs_note and not solved.resolved.pairs and solved.resolved.goal == "balanced":
         solved = replace(solved, pairs_would_add=pairs_gain(solved, catalogue, stopped))
     return solved, outcome
 
 
 def plan_apart(
-    understood: Understood,
+    parsed: ParsedBrief,
     catalogue: Catalogue,
     count: int,
     share: float = APART_SHARE,
@@ -140,22 +140,22 @@ def plan_apart(
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
     side_by_side: bool = True,
-) -> tuple[End, tuple[Apart, ...]]:
+) -> tuple[End, tuple[DiverseWeek, ...]]:
     """The brief's week and up to `count` others, clearly different, that keep 1 - `share` of its stimulus; best first.
 
     In efficiency they take no more seconds than the first. Each is audited; none where there is no week.
     """
-    end, outcome = completed(understood, catalogue, limits, watch, stopped, side_by_side)
+    end, outcome = completed(parsed, catalogue, limits, watch, stopped, side_by_side)
     if not isinstance(end, Solved) or outcome.ended_by == "stopped":
         return end, ()
-    found = weeks_apart(outcome.climb, end.audit, count, share, limits, no_longer=end.shortened is not None)
+    found = diverse_weeks(outcome.lns, end.audit, count, share, limits, no_longer=end.shortest is not None)
     for other in found:
         checked(other.audit, outcome.bound)
     return end, found
 
 
 def plan_near(
-    understood: Understood,
+    parsed: ParsedBrief,
     catalogue: Catalogue,
     previous: Week,
     share: float = NEAR_SHARE,
@@ -163,7 +163,7 @@ def plan_near(
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
     side_by_side: bool = True,
-) -> tuple[End, Near | None]:
+) -> tuple[End, NearestWeek | None]:
     """The brief's week of least change from `previous` among those that keep 1 - `share` of the best's stimulus.
 
     `previous` has one session for each of the brief's days. Its minutes are not cut in efficiency: staying near comes
@@ -171,16 +171,16 @@ def plan_near(
     """
     # A week with an empty day is no start: the search fills days better from nothing.
     start = previous if all(previous.days) else None
-    end, outcome = searched(understood, catalogue, limits, watch, stopped, side_by_side, start)
+    end, outcome = searched(parsed, catalogue, limits, watch, stopped, side_by_side, start)
     if not isinstance(end, Solved):
         return end, None
-    found = settle_near(outcome.climb, previous, share, limits)
+    found = nearest_week(outcome.lns, previous, share, limits)
     checked(found.audit, outcome.bound)
     return replace(end, audit=found.audit, bound_units=max(end.bound_units, found.audit.score_units)), found
 
 
 def searched(
-    understood: Understood,
+    parsed: ParsedBrief,
     catalogue: Catalogue,
     limits: Limits,
     watch: Watch | None = None,
@@ -189,25 +189,25 @@ def searched(
     start: Week | None = None,
 ) -> tuple[End, Outcome]:
     """The end of the search alone, from a week at hand or from none, and the search's outcome to go on from."""
-    terms = resolve(understood.brief, catalogue)
-    board = board_of(terms)
-    outcome = search(board, limits, watch, stopped, side_by_side, start, refill=True)
+    resolved = resolve(parsed.brief, catalogue)
+    instance = instance_of(resolved)
+    outcome = search(instance, limits, watch, stopped, side_by_side, start, refill=True)
     if outcome.best is not None:
-        return deliver(understood, terms, outcome, limits), outcome
-    conflicts = conflict_of(board, limits.seconds) if outcome.ended_by not in ("stopped", "time limit") else ()
+        return deliver(parsed, resolved, outcome, limits), outcome
+    conflicts = conflict_of(instance, limits.seconds) if outcome.ended_by not in ("stopped", "time limit") else ()
     if conflicts:
-        return Clash(understood, terms, conflicts), outcome
-    return OutOfTime(understood, terms, outcome.ended_by, limits), outcome
+        return Clash(parsed, resolved, conflicts), outcome
+    return OutOfTime(parsed, resolved, outcome.ended_by, limits), outcome
 
 
-def deliver(understood: Understood, terms: Terms, outcome: Outcome, limits: Limits) -> Solved:
+def deliver(parsed: ParsedBrief, resolved: ResolvedBrief, outcome: Outcome, limits: Limits) -> Solved:
     """The search's best week, audited anew from the printed week alone."""
     if outcome.best is None:
         raise AssertionError("a week is delivered only when there is one")
-    found = audit(terms, outcome.best.view.week)
+    found = audit(resolved, outcome.best.evaluated.week)
     checked(found, outcome.bound)
     bound_units = max(round(min(outcome.bound, 1e12)), found.score_units)
-    return Solved(understood, terms, found, bound_units, outcome.ended_by, limits)
+    return Solved(parsed, resolved, found, bound_units, outcome.ended_by, limits)
 
 
 def checked(found: Audit, bound: float) -> None:
@@ -221,16 +221,16 @@ def checked(found: Audit, bound: float) -> None:
 
 def shortest(solved: Solved, outcome: Outcome, limits: Limits) -> Solved:
     """Efficiency's second step: the fewest minutes that keep the share of the stimulus."""
-    found = shorten(outcome.climb, limits)
+    found = fewest_minutes_week(outcome.lns, limits)
     checked(found.audit, float(solved.bound_units))
-    return replace(solved, audit=found.audit, shortened=found)
+    return replace(solved, audit=found.audit, shortest=found)
 
 
 def pairs_gain(solved: Solved, catalogue: Catalogue, stopped: Callable[[], bool]) -> float:
     """What a quick search with pairs allowed adds to the stimulus, in index points."""
-    brief = solved.understood.brief.model_copy(update={"pairs": True})
-    board = board_of(resolve(brief, catalogue))
-    outcome = search(board, SEARCHES["quick"], None, stopped)
+    brief = solved.parsed.brief.model_copy(update={"pairs": True})
+    instance = instance_of(resolve(brief, catalogue))
+    outcome = search(instance, SEARCHES["quick"], None, stopped)
     if outcome.best is None:
         return 0.0
     return max(0.0, outcome.best.stimulus - solved.stimulus)

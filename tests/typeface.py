@@ -27,18 +27,18 @@ def cut(source: Path, weight: str) -> frozenset[int]:
     from fontTools import subset
     from fontTools.ttLib import TTFont
 
-    options = subset.Options(layout_features=list(FEATURES), hinting=False, name_IDs=["*"], notdef_outline=True)
+    prescriptions = subset.Options(layout_features=list(FEATURES), hinting=False, name_IDs=["*"], notdef_outline=True)
     font = TTFont(source / f"SourceSans3-{weight}.ttf", recalcTimestamp=False)
-    cutter = subset.Subsetter(options)
+    cutter = subset.Subsetter(prescriptions)
     cutter.populate(unicodes=[point for low, high in KEPT for point in range(low, high + 1)])
     cutter.subset(font)
     names = font["name"]
     names.names = [name for name in names.names if name.nameID in KEPT_NAMES]
-    bare = FAMILY.replace(" ", "")
-    for number, said in ((1, FAMILY), (2, weight), (3, f"{bare}-{weight}"), (4, f"{FAMILY} {weight}"),
-                         (6, f"{bare}-{weight}"), (16, FAMILY), (17, weight)):  # fmt: skip
+    feasibility_only = FAMILY.replace(" ", "")
+    for number, said in ((1, FAMILY), (2, weight), (3, f"{feasibility_only}-{weight}"), (4, f"{FAMILY} {weight}"),
+                         (6, f"{feasibility_only}-{weight}"), (16, FAMILY), (17, weight)):  # fmt: skip
         names.setName(said, number, 3, 1, 0x409)
-    font.save(TARGET / f"{bare}-{weight}.ttf")
+    font.save(TARGET / f"{feasibility_only}-{weight}.ttf")
     return frozenset(font.getBestCmap())
 
 

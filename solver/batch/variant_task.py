@@ -15,18 +15,18 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import SetwrightError
 from setwright.catalogue.load import load_catalogue
 from setwright.catalogue.version import own_version
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
-from setwright.solver.search.secondary.fewest_minutes import Shortened
-from setwright.solver.planning import Clash, OutOfTime, Solved
 from setwright.solver.auditing import audit
-from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.rules import RULES
+from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Week
-from setwright.solver.sheets.screen.clash import clash_document
+from setwright.solver.planning import Clash, OutOfTime, Solved
+from setwright.solver.rules import RULES
+from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
+from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
 from setwright.solver.sheets.document.week_document import UNPROVEN, evidence_digest, rounded, week_document
 from setwright.solver.sheets.document.week_reader import read_week
+from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.week_table import week_text
 from setwright.solver.uses.variants.matrix import Cell, Matrix
 from setwright.solver.uses.variants.record import document_of, record
@@ -65,9 +65,9 @@ def solved_variant(task: Task) -> bytes:
     catalogue = catalogue_of(task.overlay)
     check_worker(task.stamp, catalogue)
     try:
-        understood = understand(json.loads(task.brief), catalogue, task.name, tuple(RULES))
+        parsed = parse_brief(json.loads(task.brief), catalogue, task.name, tuple(RULES))
         previous = previous_of(task.previous, catalogue)
-        return result(task, solve(understood, catalogue, limits_in(task.stamp), previous, task.share))
+        return result(task, solve(parsed, catalogue, limits_in(task.stamp), previous, task.share))
     except SetwrightError as error:
         return record(task, SET_ASIDE, str(error))
 
@@ -162,19 +162,19 @@ def sheets_of(matrix: Matrix, store: Store, catalogue: Catalogue, width: int) ->
 
 def solved_of(week: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solved:
     """A stored week as the value it was written from, reckoned anew."""
-    understood, days = read_week(week, catalogue, where)
-    understood = replace(understood, assumed=tuple(week["assumed"]))
-    terms = resolve(understood.brief, catalogue)
-    found, cut = audit(terms, days), week["shortened"]
+    parsed, days = read_week(week, catalogue, where)
+    parsed = replace(parsed, assumed=tuple(week["assumed"]))
+    resolved = resolve(parsed.brief, catalogue)
+    found, cut = audit(resolved, days), week["shortened"]
     return Solved(
-        understood=understood,
-        terms=terms,
+        parsed=parsed,
+        resolved=resolved,
         audit=found,
         bound_units=round(UNITS * (UNPROVEN if week["bound"] is None else week["bound"])),
         ended_by=week["ended_by"],
         limits=replace(SEARCHES[DEFAULT], name=week["made_by"]["limits"]["search"]),
-        shortened=cut
-        and Shortened(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"], cut["least_seconds"]),
+        shortest=cut
+        and ShortestWeek(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"], cut["least_seconds"]),
         pairs_would_add=week["pairs_would_add"],
     )
 

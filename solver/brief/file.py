@@ -12,8 +12,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
 from setwright.solver.brief.defaults import FILE_BYTES, PHRASE_LETTERS
+from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.brief.phrase.parse import read_phrase
-from setwright.solver.brief.parsed_brief import Understood, understand
 
 _LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom|csv|md)$", re.IGNORECASE)
 """What is meant as a file's name, whether or not a file has it."""
@@ -25,17 +25,17 @@ class Input(Protocol):
     def read(self, size: int = -1, /) -> Any: ...
 
 
-def read_brief(source: str, catalogue: Catalogue, stdin: Input, rule_ids: Sequence[str] | None = None) -> Understood:
+def read_brief(source: str, catalogue: Catalogue, stdin: Input, rule_ids: Sequence[str] | None = None) -> ParsedBrief:
     """The brief a source names: a TOML file, `-` for standard input, else the source itself as a phrase."""
     if source == "-":
         return _from_input(stdin, catalogue, rule_ids)
     if _LIKE_A_PATH.search(source) or _exists(source):
         path = Path(source)
-        return understand(_tables(_bytes_of(path), source), catalogue, source, rule_ids)
+        return parse_brief(_tables(_bytes_of(path), source), catalogue, source, rule_ids)
     return understand_phrase(source, catalogue, rule_ids)
 
 
-def understand_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None = None) -> Understood:
+def understand_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None = None) -> ParsedBrief:
     """The brief of one line; raises UsageFault with every fault of its words and of what they say."""
     if not text.strip():
         raise UsageFault(Fault("brief", "is empty", "write for example '3 days x 40 min, grow delts'"))
@@ -46,17 +46,17 @@ def understand_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] |
         raise UsageFault(Fault("phrase", "is not text", "write words, or name a TOML file"))
     raw, faults = read_phrase(text, catalogue)
     if not faults:
-        return understand(raw, catalogue, "phrase", rule_ids)
+        return parse_brief(raw, catalogue, "phrase", rule_ids)
     if "days" not in raw:
         raise UsageFault(faults)
     try:
-        understand(raw, catalogue, "phrase", rule_ids)
+        parse_brief(raw, catalogue, "phrase", rule_ids)
     except UsageFault as more:
         raise UsageFault(dict.fromkeys((*faults, *more.faults))) from None
     raise UsageFault(faults)
 
 
-def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> Understood:
+def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> ParsedBrief:
     """Standard input as TOML if it is TOML, else as a phrase of one line."""
     reader = getattr(stdin, "buffer", stdin)
     data = reader.read(FILE_BYTES + 1)
@@ -64,7 +64,7 @@ def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | No
     lines = [line for line in text.splitlines() if line.strip() and not line.lstrip().startswith("#")]
     if len(lines) == 1 and "=" not in lines[0] and not lines[0].lstrip().startswith("["):
         return understand_phrase(lines[0], catalogue, rule_ids)
-    return understand(_toml(text, "standard input"), catalogue, "standard input", rule_ids)
+    return parse_brief(_toml(text, "standard input"), catalogue, "standard input", rule_ids)
 
 
 def _exists(source: str) -> bool:

@@ -14,23 +14,23 @@ from setwright.solver.brief import defaults
 from setwright.solver.brief.assumed import assumptions
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.groups import expanded, nothing_left
-from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.names import Names
+from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.brief.schema_errors import structure_faults
 
 
 @dataclass(frozen=True)
-class Understood:
+class ParsedBrief:
     """A brief as understood, with what was assumed where nothing was said."""
 
     brief: Brief
     assumed: tuple[str, ...]
 
 
-def understand(
+def parse_brief(
     raw: Mapping[str, Any], catalogue: Catalogue, where: str = "", rule_ids: Sequence[str] | None = None
-) -> Understood:
+) -> ParsedBrief:
     """The brief a raw table stands for; raises UsageFault with every fault found, each led by `where`."""
     names = Names(lexicon_of(catalogue), catalogue, rule_ids)
     table = names.in_brief(raw)
@@ -47,7 +47,7 @@ def understand(
         faults.append(Fault("muscles", "every muscle is at none: nothing is left to train", "train one at least"))
     if faults:
         raise UsageFault(_placed(where, faults))
-    return Understood(brief, assumptions(said, brief, table, catalogue))
+    return ParsedBrief(brief, assumptions(said, brief, table, catalogue))
 
 
 def settled(brief: Brief) -> Brief:

@@ -54,8 +54,8 @@ def command(
     \b
     setwright audit client.csv --brief "2 days x 40 min" --mend 3 --best
     """
-    from setwright.solver.sheets.screen.audit import audit_document, audit_text
     from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.screen.audit import audit_document, audit_text
 
     check_target(target, force)
     found = opened(week, brief, open_catalogue(overlay), accept_near)

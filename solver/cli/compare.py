@@ -18,8 +18,8 @@ from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
+    from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.brief.schema import Goal
-    from setwright.solver.brief.parsed_brief import Understood
     from setwright.solver.uses.compare.comparison import Compared
 
 GOALS: tuple[Goal, ...] = ("growth", "efficiency", "balanced")
@@ -58,15 +58,15 @@ def command(
     setwright compare "3 days x 40 min" --goals growth,efficiency
     setwright compare "2 days x 60 min" "4 days x 30 min"
     """
-    from setwright.solver.sheets.screen.compare import compare_document, compare_text
     from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.screen.compare import compare_document, compare_text
 
     check_target(target, force)
     wanted = goals_of(goals, len(briefs))
     catalogue = open_catalogue(overlay)
-    understood = all_understood(briefs, catalogue)
+    parsed = all_understood(briefs, catalogue)
     with Stopping() as stopping:
-        compared = done(understood, wanted, search, catalogue, stopping)
+        compared = done(parsed, wanted, search, catalogue, stopping)
     document = wants_json(as_json, target)
     deliver(dumped(compare_document(compared)) if document else compare_text(compared, columns()), target, force)
     ctx.exit(STOPPED if stopping.asked else exit_code(compared))
@@ -91,7 +91,7 @@ def goals_of(text: str | None, briefs: int) -> tuple[Goal, ...]:
     return tuple(found)
 
 
-def all_understood(briefs: tuple[str, ...], catalogue: Catalogue) -> list[Understood]:
+def all_understood(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBrief]:
     """Every brief understood, or the faults of all of them."""
     found, faults = [], []
     for place, brief in enumerate(briefs):
@@ -100,22 +100,22 @@ def all_understood(briefs: tuple[str, ...], catalogue: Catalogue) -> list[Unders
         except SetwrightError as error:
             faults += [Fault(f"brief {place + 1}: {f.where}", f.said, f.remedy) for f in error.faults]
     if faults:
-        raise UsageFault(faults if len(briefs) > 1 else [bare(fault) for fault in faults])
+        raise UsageFault(faults if len(briefs) > 1 else [feasibility_only(fault) for fault in faults])
     return found
 
 
-def bare(fault: Fault) -> Fault:
+def feasibility_only(fault: Fault) -> Fault:
     """A fault without the number of its brief, where there is only one."""
     return Fault(fault.where.removeprefix("brief 1: "), fault.said, fault.remedy)
 
 
 def done(
-    understood: list[Understood], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
+    parsed: list[ParsedBrief], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
 ) -> Compared:
     """The comparison, with a line of progress on a terminal."""
     from setwright.solver.uses.compare.comparison import cases_of, compare
 
-    cases = cases_of(understood, goals)
+    cases = cases_of(parsed, goals)
     if not 2 <= len(cases) <= MOST:
         said = f"{len(cases)} week{'s' if len(cases) != 1 else ''} would be compared, expected 2 to {MOST}"
         raise UsageFault(Fault("compare", said, "name more briefs or goals, each brief in quotes"))

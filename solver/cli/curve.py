@@ -55,19 +55,19 @@ def command(
     setwright curve "3 days x 40 min" --minutes 20:120:10
     setwright curve "3 days x 40 min" --days 2:6 -o curve.svg
     """
-    from setwright.solver.sheets.screen.curve import curve_document, curve_text
     from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.screen.curve import curve_document, curve_text
 
     check_target(target, force)
     kind, amounts = asked(minutes, weekly, days)
     catalogue = open_catalogue(overlay)
-    understood = understood_of(" ".join(brief), catalogue)
+    parsed = understood_of(" ".join(brief), catalogue)
     with Stopping() as stopping, engines_silent():
         from setwright.solver.uses.time_budget.curve import curve_of
 
         line = ProgressLine()
         try:
-            curve = curve_of(understood, kind, amounts, catalogue, SEARCHES[search], told(line), stopping)
+            curve = curve_of(parsed, kind, amounts, catalogue, SEARCHES[search], told(line), stopping)
         finally:
             line.clear()
     if wants_json(as_json, target):

@@ -13,9 +13,9 @@ from setwright.solver.cli.week import CLASH, OUT_OF_TIME, understood_of, warn
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.brief.parsed_brief import Understood
-    from setwright.solver.search.limits import Limits
     from setwright.solver.auditing import Audit
+    from setwright.solver.brief.parsed_brief import ParsedBrief
+    from setwright.solver.search.limits import Limits
 
 WITHHELD = (
     "the week was written without its client's cautions, so exercises that they close would be open here; "
@@ -30,7 +30,7 @@ WEEK_FILES = (".json", ".csv", ".tsv", ".txt")
 class Opened:
     """A week's brief, its audit, and the document it was read from (empty where it was planned now)."""
 
-    understood: Understood
+    parsed: ParsedBrief
     audit: Audit
     document: dict[str, Any]
 
@@ -46,7 +46,7 @@ def opened(source: str, brief: str | None, catalogue: Catalogue, accept_near: bo
     found = read_any(bytes_of(Path(source)), where, catalogue, asked, accept_near)
     for note in found.notes:
         say(note)
-    return Opened(found.understood, audit(resolve(found.understood.brief, catalogue), found.week), found.document)
+    return Opened(found.parsed, audit(resolve(found.parsed.brief, catalogue), found.week), found.document)
 
 
 def planned_or_opened(source: str, brief: str | None, search: str | None, catalogue: Catalogue) -> Opened:
@@ -71,13 +71,13 @@ def planned(source: str, search: str | None, catalogue: Catalogue) -> Opened:
     """A week planned now."""
     from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 
-    understood = understood_of(source, catalogue)
-    warn(understood, catalogue, True)
+    parsed = understood_of(source, catalogue)
+    warn(parsed, catalogue, True)
     with engines_silent():
-        end = plan(understood, catalogue, limits_of(search, {}), with_pairs_note=False)
+        end = plan(parsed, catalogue, limits_of(search, {}), with_pairs_note=False)
     match end:
         case Solved():
-            return Opened(understood, end.audit, {})
+            return Opened(parsed, end.audit, {})
         case Clash():
             raise NoWeek(Fault("brief", "no week is possible", "`setwright week` names what clashes"), CLASH)
         case OutOfTime():

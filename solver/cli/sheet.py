@@ -181,8 +181,8 @@ def document_of(week: Path) -> Any:
 
 def plots_beside(paths: tuple[Path, ...], names: tuple[str, ...], catalogue: Catalogue) -> Plots | None:
     """What is shown beside the week, from files of `curve` and `compare`."""
-    from setwright.solver.sheets.html.beside import plots_of_documents
     from setwright.solver.sheets.formats import WITH_PLOTS
+    from setwright.solver.sheets.html.beside import plots_of_documents
 
     if not paths:
         return None

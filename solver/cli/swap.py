@@ -56,7 +56,7 @@ def command(
     found = planned_or_opened(week, brief, None, open_catalogue(overlay))
     audited = found.audit
     document = wants_json(as_json, target)
-    lines = audited.view.lines if entry is None else (line_at(audited.view, entry),)
+    lines = audited.evaluated.lines if entry is None else (line_at(audited.evaluated, entry),)
     if exercise:
         text = changed(found, lines[0], " ".join(exercise), settle, document)
     else:
@@ -72,14 +72,14 @@ def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) 
     from setwright.solver.sheets.document.week_document import dumped
     from setwright.solver.sheets.screen.swaps import swap_asked, swapped_text
 
-    exercise = one(name, found.audit.view.terms.catalogue)
+    exercise = one(name, found.audit.evaluated.resolved.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
     after = settled_around(swap, line) if settle else swap.effect.after
     if swap.named:
         say(f"the new week's brief pins {exercise.name}")
-    understood = replace(found.understood, brief=after.view.terms.brief)
+    parsed = replace(found.parsed, brief=after.evaluated.resolved.brief)
     if document:
-        return dumped(changed_week(found.document, understood, after))
+        return dumped(changed_week(found.document, parsed, after))
     return swapped_text(found.audit, after, line.day.index, columns())
 
 
@@ -87,9 +87,9 @@ def settled_around(swap: Swap, line: Line) -> Audit:
     """The week with sets, rests and techniques solved anew, the new line among them."""
     from setwright.solver.uses.edits.fixed_lines import settled
 
-    view = swap.effect.after.view
+    evaluated = swap.effect.after.evaluated
     with engines_silent():
-        after = settled(view.terms, view.week, ((line.day.index, swap.exercise.id),))
+        after = settled(evaluated.resolved, evaluated.week, ((line.day.index, swap.exercise.id),))
     if after is None:
         said = f"no sets of the week's lines keep every rule with {swap.exercise.name} among them"
         raise SetwrightError(Fault("--settle", said, "name another exercise, or plan anew with it pinned"))

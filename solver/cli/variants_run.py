@@ -151,8 +151,8 @@ def tidied(store: Store, matrix: Matrix) -> None:
 
 def finish(matrix: Matrix, store: Store, tally: Tally, part: tuple[int, int]) -> None:
     """The matrix in the folder and on standard output; a shard writes it only when it finds every cell there."""
-    from setwright.solver.sheets.variants.matrix_text import matrix_text
     from setwright.solver.sheets.variants.matrix_files import matrix_files
+    from setwright.solver.sheets.variants.matrix_text import matrix_text
     from setwright.solver.sheets.variants.rows import rows_of
 
     rows = rows_of(matrix, store)

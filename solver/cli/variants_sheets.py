@@ -69,8 +69,8 @@ def shown(matrix: Matrix, store: Store, catalogue: Catalogue) -> int:
 
 def texts(matrix: Matrix, store: Store, catalogue: Catalogue, target: Path, force: bool) -> int:
     """A text file for each week."""
-    from setwright.solver.cli.folder import deliver_all, folder_faults
     from setwright.solver.batch.variant_task import sheets_of
+    from setwright.solver.cli.folder import deliver_all, folder_faults
     from setwright.solver.uses.variants.matrix import file_stem
 
     refuse(folder_faults(target, tuple(f"{file_stem(cell.name)}.txt" for cell in matrix.cells), force))

@@ -18,7 +18,7 @@ from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.brief.parsed_brief import Understood
+    from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.planning import Clash, End, Solved
     from setwright.solver.uses.compare.alternatives import Alternative
     from setwright.solver.uses.relax.relaxations import Conceded
@@ -87,23 +87,23 @@ def command(
     """
     check_target(target, force)
     catalogue = open_catalogue(overlay)
-    understood = understood_of(" ".join(brief), catalogue)
+    parsed = understood_of(" ".join(brief), catalogue)
     as_document = wants_json(as_json, target)
     if as_document or not private:
-        warn(understood, catalogue, as_document)
+        warn(parsed, catalogue, as_document)
     limits = SEARCHES[search] if time_limit is None else replace(SEARCHES[search], seconds=time_limit)
     with Stopping() as stopping:
         if others:
-            end, found = with_others(understood, catalogue, limits, stopping, others, within)
+            end, found = with_others(parsed, catalogue, limits, stopping, others, within)
         else:
-            end, found = planned(understood, catalogue, limits, stopping), ()
+            end, found = planned(parsed, catalogue, limits, stopping), ()
     text, code = shown(end, as_document, private, Asked(others, within, found))
     if text:
         deliver(text, target, force)
     ctx.exit(STOPPED if stopping.asked else code)
 
 
-def understood_of(source: str, catalogue: Catalogue) -> Understood:
+def understood_of(source: str, catalogue: Catalogue) -> ParsedBrief:
     """The brief a source names, its rules checked against those there are."""
     from setwright.solver.brief.file import read_brief
     from setwright.solver.rules import RULES
@@ -111,13 +111,13 @@ def understood_of(source: str, catalogue: Catalogue) -> Understood:
     return read_brief(source, catalogue, sys.stdin, tuple(RULES))
 
 
-def warn(understood: Understood, catalogue: Catalogue, as_document: bool) -> None:
+def warn(parsed: ParsedBrief, catalogue: Catalogue, as_document: bool) -> None:
     """Say on stderr what the brief's cautions ask for; the week itself carries none of it unless asked."""
     from setwright.solver.sheets.common.caution import CLEARANCE, caution_sentences, clearance_needed
 
-    for sentence in caution_sentences(understood.brief, catalogue):
+    for sentence in caution_sentences(parsed.brief, catalogue):
         say(sentence)
-    if as_document and clearance_needed(understood.brief, catalogue):
+    if as_document and clearance_needed(parsed.brief, catalogue):
         say(CLEARANCE)
 
 
@@ -130,20 +130,20 @@ class Asked:
     found: tuple[Alternative, ...]
 
 
-def planned(understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
+def planned(parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
     """The end of planning, with a line of progress on a terminal."""
     from setwright.solver.planning import plan
 
     line = ProgressLine()
     try:
         with engines_silent():
-            return plan(understood, catalogue, limits, line, stopping)
+            return plan(parsed, catalogue, limits, line, stopping)
     finally:
         line.clear()
 
 
 def with_others(
-    understood: Understood, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
+    parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The same with the alternatives asked for."""
     from setwright.solver.uses.compare.alternatives import alternatives
@@ -151,7 +151,7 @@ def with_others(
     line = ProgressLine()
     try:
         with engines_silent():
-            return alternatives(understood, catalogue, count, within, limits, line, stopping)
+            return alternatives(parsed, catalogue, count, within, limits, line, stopping)
     finally:
         line.clear()
 
@@ -169,8 +169,8 @@ def conceded(clash: Clash) -> Conceded | None:
 
 def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> str:
     """The week, and its alternatives where they were asked for."""
-    from setwright.solver.sheets.screen.alternatives import alternatives_documents, alternatives_text
     from setwright.solver.sheets.document.week_document import dumped, week_document
+    from setwright.solver.sheets.screen.alternatives import alternatives_documents, alternatives_text
     from setwright.solver.sheets.screen.week_table import week_text
 
     if as_json:
@@ -190,8 +190,8 @@ def shown(end: End, as_json: bool, private: bool, asked: Asked) -> tuple[str, in
         case Solved():
             return solved_shown(end, as_json, private, asked), 0
         case Clash():
-            from setwright.solver.sheets.screen.clash import clash_document, clash_text
             from setwright.solver.sheets.document.week_document import dumped
+            from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
             given = conceded(end)
             return (dumped(clash_document(end, given)) if as_json else clash_text(end, columns(), given)), CLASH

@@ -16,9 +16,9 @@ from setwright.solver.cli.stopping import Stopping
 from setwright.solver.search.limits import SEARCHES
 
 if TYPE_CHECKING:
-    from setwright.solver.search.limits import Limits
     from setwright.solver.auditing import Audit
     from setwright.solver.evaluation.evaluated_week import Line
+    from setwright.solver.search.limits import Limits
 
 STOPPED = 130
 Both = tuple[dict[str, Any], str]
@@ -87,7 +87,7 @@ def lines_of(audited: Audit, entry: str | None) -> tuple[Line, ...]:
     """The line of an address, or every line."""
     from setwright.solver.sheets.common.addresses import line_at
 
-    return audited.view.lines if entry is None else (line_at(audited.view, entry),)
+    return audited.evaluated.lines if entry is None else (line_at(audited.evaluated, entry),)
 
 
 def exactly(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Both:
@@ -104,8 +104,8 @@ def exactly(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Both:
 def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: Stopping) -> Both:
     """Each exercise of some lines left out and the week solved anew."""
     from setwright.solver.sheets.screen.answers import without_document, without_text
-    from setwright.solver.uses.explain.what_if import solved_without
     from setwright.solver.uses.explain.reasons import reason
+    from setwright.solver.uses.explain.what_if import solved_without
 
     firsts = {line.exercise.id: line for line in reversed(lines)}
     chosen = [line for line in lines if firsts[line.exercise.id] is line]
@@ -125,12 +125,12 @@ def on_terminal(message: str) -> None:
 def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Both:
     """The best week that holds an exercise."""
     from setwright.solver.cli.exercises import one
-    from setwright.solver.sheets.screen.answers import with_document, with_text
     from setwright.solver.sheets.common.words import day_name
+    from setwright.solver.sheets.screen.answers import with_document, with_text
     from setwright.solver.uses.explain.what_if import solved_with
 
-    exercise = one(name, audited.view.terms.catalogue)
-    days = tuple(day_name(line.day) for line in audited.view.lines if line.exercise.id == exercise.id)
+    exercise = one(name, audited.evaluated.resolved.catalogue)
+    days = tuple(day_name(line.day) for line in audited.evaluated.lines if line.exercise.id == exercise.id)
     end = solved_with(audited, exercise, limits, stopping)
     return with_document(exercise, end, days), with_text(exercise, end, days, columns())
 
@@ -144,8 +144,8 @@ def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stoppin
         unsolved_document,
         unsolved_words,
     )
-    from setwright.solver.uses.explain.what_if import more_minutes
     from setwright.solver.uses.explain.reoptimise import Unsolved
+    from setwright.solver.uses.explain.what_if import more_minutes
 
     end = more_minutes(audited, minutes, limits, stopping, on_terminal)
     if isinstance(end, Unsolved):

@@ -4,58 +4,58 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from setwright.solver.linear.columns import (
-    Atom,
-    Board,
-    Cell,
-    Column,
-    cells_of_days,
-    cells_of_groups,
-    cells_of_themes,
-    pair_columns,
-    single_columns,
-)
-from setwright.solver.posts import post_all
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.engines.stimulus import post_stimulus
+from setwright.solver.linear.columns import (
+    Assignment,
+    Column,
+    DayGroup,
+    Instance,
+    day_groups,
+    pair_columns,
+    pattern_groups,
+    single_columns,
+    undated_groups,
+)
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.region_days import post_regions
+from setwright.solver.posts import post_all
 
 
-def build(board: Board, cells: tuple[Cell, ...], columns: Iterable[Column]) -> Sheet:
+def build(instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Column]) -> LinearModel:
     """The sheet of some columns, with all that the rules post."""
-    sheet = Sheet(board, cells, columns)
-    post_regions(sheet)
-    post_all(sheet)
-    post_stimulus(sheet)
-    return sheet
+    model = LinearModel(instance, groups, columns)
+    post_regions(model)
+    post_all(model)
+    post_stimulus(model)
+    return model
 
 
-def week_sheet(board: Board) -> Sheet:
+def week_model(instance: Instance) -> LinearModel:
     """The week without a day index: a relaxation whose bound holds for every week."""
-    cells = cells_of_groups(board)
-    return build(board, cells, single_columns(board, cells, halves=True))
+    groups = undated_groups(instance)
+    return build(instance, groups, single_columns(instance, groups, halves=True))
 
 
-def theme_sheet(board: Board, keep: frozenset[tuple[int, Atom]] | None = None) -> Sheet:
+def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | None = None) -> LinearModel:
     """The week without a day index, by themes of days: tighter for weeks of many days."""
-    cells = cells_of_themes(board)
-    columns = single_columns(board, cells, halves=True)
+    groups = pattern_groups(instance)
+    columns = single_columns(instance, groups, halves=True)
     if keep is not None:
-        columns = (c for c in columns if (cells[c.cell].group, c.atoms[0]) in keep)
-    return build(board, cells, columns)
+        columns = (c for c in columns if (groups[c.group].like, c.assignments[0]) in keep)
+    return build(instance, groups, columns)
 
 
-def day_sheet(board: Board, columns: Iterable[Column]) -> Sheet:
+def day_model(instance: Instance, columns: Iterable[Column]) -> LinearModel:
     """The week on its days, over some columns."""
-    return build(board, cells_of_days(board), columns)
+    return build(instance, day_groups(instance), columns)
 
 
-def all_day_columns(board: Board) -> tuple[Column, ...]:
+def all_day_columns(instance: Instance) -> tuple[Column, ...]:
     """Every column of the week on its days, all pairs included: the statement of the problem."""
-    cells = cells_of_days(board)
+    groups = day_groups(instance)
     found: list[Column] = []
-    for cell in cells:
-        here = list(single_columns(board, (cell,), halves=True))
-        found += [c for c in here if not c.atoms[0].option.paired]
-        found += pair_columns(board, cell, [c.atoms[0] for c in here if c.atoms[0].option.paired])
+    for group in groups:
+        here = list(single_columns(instance, (group,), halves=True))
+        found += [c for c in here if not c.assignments[0].prescription.paired]
+        found += pair_columns(instance, group, [c.assignments[0] for c in here if c.assignments[0].prescription.paired])
     return tuple(found)

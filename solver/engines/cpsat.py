@@ -9,7 +9,6 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from setwright.solver.linear.linear_model import Curve, Sheet
 from setwright.solver.engines.stimulus import (
     SESSION_POINTS,
     SET,
@@ -19,6 +18,7 @@ from setwright.solver.engines.stimulus import (
     week_points,
     week_slope,
 )
+from setwright.solver.linear.linear_model import LinearModel, StimulusCurve
 
 MILLI = 1000
 """Effective sets inside CP-SAT are whole numbers of 1/1000 set."""
@@ -31,7 +31,7 @@ sums = cp_model.LinearExpr.weighted_sum
 
 
 @dataclass(frozen=True)
-class Found:
+class CpSatResult:
     """What one CP-SAT run found: the columns in use, its own objective and bound, and its status's name."""
 
     columns: frozenset[int] | None
@@ -40,37 +40,43 @@ class Found:
     status: str
 
 
-class Program:
+class CpSatModel:
     """A sheet as a CP-SAT model over its open columns; `fixed` columns are held at a value and folded into rows."""
 
     def __init__(
         self,
-        sheet: Sheet,
+        model: LinearModel,
         fixed: Mapping[int, int] | None = None,
         only: frozenset[int] | None = None,
         skip: Callable[[str, str], bool] | None = None,
-        bare: bool = False,
+        feasibility_only: bool = False,
         assumed: bool = False,
     ) -> None:
         """`skip` leaves rows out by rule and label, `bare` the objective; `assumed` lets `core` name rows."""
-        self.sheet = sheet
+        self.model = model
         self.assumed = assumed
         self.fixed = dict(fixed or {})
         self.cp = cp_model.CpModel()
-        count = len(sheet.columns)
+        count = len(model.columns)
         self.variables: dict[int, Any] = {}
-        for j in range(len(sheet.low)):
+        for j in range(len(model.low)):
             if j in self.fixed or (only is not None and j < count and j not in only):
                 continue
-            high = max(sheet.high[j], sheet.low[j])
-            self.variables[j] = self.cp.new_int_var(sheet.low[j], high, "")
+            high = max(model.high[j], model.low[j])
+            self.variables[j] = self.cp.new_int_var(model.low[j], high, "")
         self.literals: dict[tuple[str, str], Any] = {}
         """(rule, label) -> the literal that holds its rows, where rows are assumed."""
-        for row in sheet.rows:
-            if skip is None or not skip(row.rule, row.label):
-                self._row(row.index, row.coefficient, row.low, row.high, (row.rule, row.label))
+        for constrain in model.constraints:
+            if skip is None or not skip(constrain.rule, constrain.label):
+                self._row(
+                    constrain.index,
+                    constrain.coefficient,
+                    constrain.low,
+                    constrain.high,
+                    (constrain.rule, constrain.label),
+                )
         self.constant = 0
-        self.worth = 0 if bare else self._objective()
+        self.objective = 0 if feasibility_only else self._objective()
 
     def _split(self, index: Any, coefficient: Any) -> tuple[list[Any], list[int], int]:
         """The open variables of an expression, their coefficients, and the constant of the fixed ones."""
@@ -102,32 +108,34 @@ class Program:
 
     def _objective(self) -> Any:
         variables, values, constant = [], [], 0
-        for j, worth in enumerate(self.sheet.worth):
-            whole = math.ceil(worth - 1e-9)
+        for j, objective in enumerate(self.model.objective):
+            whole = math.ceil(objective - 1e-9)
             if whole and j in self.variables:
                 variables.append(self.variables[j])
                 values.append(whole)
             elif whole and j in self.fixed:
                 constant += whole * self.fixed[j]
-        for curve in self.sheet.curves:
+        for curve in self.model.curves:
             variables.append(self._curve(curve))
             values.append(1)
         self.constant = constant
         return sums(variables, values)
 
-    def _curve(self, curve: Curve) -> Any:
+    def _curve(self, curve: StimulusCurve) -> Any:
         """The muscle's part of the objective, held under outward tangents."""
-        sheet, cp, curves = self.sheet, self.cp, self.sheet.terms.curves
+        model, cp, curves = self.model, self.cp, self.model.resolved.curves
         goods = []
-        for cell, found in curve.cells:
+        for group, found in curve.groups:
             index = [j for j, _ in found]
             rounded = [-(-amount * MILLI // SET) for _, amount in found]
             variables, values, constant = self._split(index, rounded)
-            days, here = sheet.size(cell)
+            days, here = model.size(group)
             if not variables and not constant:
                 continue
             good = cp.new_int_var(
-                0, math.ceil(curves.session(self.sheet.terms.day_cap + 2.0) * MILLI) * len(sheet.cells[cell].days), ""
+                0,
+                math.ceil(curves.session(self.model.resolved.day_cap + 2.0) * MILLI) * len(model.groups[group].days),
+                "",
             )
             total = sums(variables, values) + constant
             cp.add(good <= total)
@@ -138,23 +146,23 @@ class Program:
         weekly = cp.new_int_var(0, most, "")
         cp.add(weekly <= sum(goods))
         top = math.ceil(curve.weight * curves.index(curve.most + 0.1)) + 1
-        worth = cp.new_int_var(0, top, "")
-        least = least_sets(sheet, curve)
+        objective = cp.new_int_var(0, top, "")
+        least = least_sets(model, curve)
         chord = math.ceil(FINE * curve.weight * curves.index(least) / (least * MILLI))
-        cp.add(FINE * worth <= chord * weekly)
+        cp.add(FINE * objective <= chord * weekly)
         for slope in self._slopes(curve, least):
             at = week_intercept(curves, curve.weight, slope * MILLI / FINE)
-            cp.add(FINE * worth <= slope * weekly + math.ceil(FINE * at + 1e-6))
-        return worth
+            cp.add(FINE * objective <= slope * weekly + math.ceil(FINE * at + 1e-6))
+        return objective
 
-    def _slopes(self, curve: Curve, least: float) -> list[int]:
-        curves = self.sheet.terms.curves
+    def _slopes(self, curve: StimulusCurve, least: float) -> list[int]:
+        curves = self.model.resolved.curves
         points = week_points(least, curve.most)
         slopes = {max(1, round(FINE * week_slope(curves, curve.weight, p) / MILLI)) for p in points}
         return sorted(slopes)
 
     def _session_tangent(self, good: Any, total: Any, point: float, days: Mapping[int, int], here: int) -> None:
-        curves = self.sheet.terms.curves
+        curves = self.model.resolved.curves
         knee, scale = curves.numbers["session-knee"], curves.numbers["session-scale"]
         if point <= knee:
             return
@@ -167,15 +175,15 @@ class Program:
         """Start from a week: every open column hinted, in use or not."""
         self.cp.clear_hints()  # type: ignore[no-untyped-call]
         for j, variable in self.variables.items():
-            if j < len(self.sheet.columns):
+            if j < len(self.model.columns):
                 self.cp.add_hint(variable, 1 if j in columns else 0)
 
     def maximise(self) -> None:
-        self.cp.maximize(self.worth)
+        self.cp.maximize(self.objective)
 
     def minimise(self, expression: Mapping[int, int], floor: int) -> None:
         """Seek the least of an expression over weeks whose score is no less than `floor` score units."""
-        self.cp.add(self.worth >= floor - self.constant)
+        self.cp.add(self.objective >= floor - self.constant)
         variables, values, _ = self._split(tuple(expression), tuple(expression.values()))
         self.cp.minimize(sums(variables, values))
 
@@ -185,7 +193,7 @@ class Program:
         seconds: float,
         heard: Callable[[frozenset[int]], None] | None = None,
         presolve: bool = True,
-    ) -> Found:
+    ) -> CpSatResult:
         """Run for so much deterministic work; `seconds` is a net, `heard` gets each better week."""
         solver = solver_of(work, seconds)
         solver.parameters.cp_model_presolve = presolve
@@ -194,7 +202,7 @@ class Program:
         known = status in (cp_model.OPTIMAL, cp_model.FEASIBLE)
         columns = self.chosen(solver.value) if known else None
         value = solver.objective_value + self.constant if known else -math.inf
-        return Found(columns, value, solver.best_objective_bound + self.constant, name)
+        return CpSatResult(columns, value, solver.best_objective_bound + self.constant, name)
 
     def core(self, work: float, seconds: float) -> frozenset[tuple[str, str]] | None:
         """Parts of an assumed program that cannot all hold, not always the fewest; None where none were shown."""
@@ -207,7 +215,7 @@ class Program:
 
     def chosen(self, value: Callable[[Any], int]) -> frozenset[int]:
         """The columns in use, fixed ones included."""
-        count = len(self.sheet.columns)
+        count = len(self.model.columns)
         mine = {j for j, v in self.variables.items() if j < count and value(v)}
         return frozenset(mine | {j for j, v in self.fixed.items() if j < count and v})
 
@@ -226,7 +234,7 @@ def solver_of(work: float, seconds: float) -> cp_model.CpSolver:
 
 
 class _Heard(cp_model.CpSolverSolutionCallback):
-    def __init__(self, program: Program, heard: Callable[[frozenset[int]], None]) -> None:
+    def __init__(self, program: CpSatModel, heard: Callable[[frozenset[int]], None]) -> None:
         super().__init__()
         self.program = program
         self.heard = heard

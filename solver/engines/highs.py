@@ -10,7 +10,6 @@ from typing import Any
 import highspy
 import numpy as np
 
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.engines.stimulus import (
     SET,
     least_sets,
@@ -19,6 +18,7 @@ from setwright.solver.engines.stimulus import (
     week_points,
     week_slope,
 )
+from setwright.solver.linear.linear_model import LinearModel
 
 SAFETY = 1e-5
 """Relative slack for HiGHS's floating bound."""
@@ -41,7 +41,7 @@ TRUSTED = (
 
 
 @dataclass(frozen=True)
-class Relaxed:
+class LinearRelaxation:
     """The linear relaxation: its value (score units) and each column's reduced cost (0 for those in use)."""
 
     value: float
@@ -50,7 +50,7 @@ class Relaxed:
 
 
 @dataclass(frozen=True)
-class Bounded:
+class BranchAndBound:
     """What branching proved and found: a bound, a raw solution's value and amounts, and whether it closed."""
 
     bound: float
@@ -61,22 +61,22 @@ class Bounded:
     nodes: int
 
 
-class Matrix:
+class HighsModel:
     """A sheet with its curves as tangents, in HiGHS's form."""
 
-    def __init__(self, sheet: Sheet) -> None:
-        self.sheet = sheet
-        self.cost = [float(w) for w in sheet.worth]
-        self.low = [float(v) for v in sheet.low]
-        self.high = [float(v) for v in sheet.high]
-        self.integer = list(sheet.integer)
-        self.rows: list[tuple[dict[int, float], float, float]] = []
+    def __init__(self, model: LinearModel) -> None:
+        self.model = model
+        self.cost = [float(w) for w in model.objective]
+        self.low = [float(v) for v in model.low]
+        self.high = [float(v) for v in model.high]
+        self.integer = list(model.integer)
+        self.constraints: list[tuple[dict[int, float], float, float]] = []
         inf = highspy.kHighsInf
-        for row in sheet.rows:
-            coefficients = dict(zip(row.index, map(float, row.coefficient), strict=True))
-            low = -inf if row.low is None else float(row.low)
-            self.rows.append((coefficients, low, inf if row.high is None else float(row.high)))
-        for curve in sheet.curves:
+        for constrain in model.constraints:
+            coefficients = dict(zip(constrain.index, map(float, constrain.coefficient), strict=True))
+            low = -inf if constrain.low is None else float(constrain.low)
+            self.constraints.append((coefficients, low, inf if constrain.high is None else float(constrain.high)))
+        for curve in model.curves:
             self._curve(curve)
 
     def _variable(self, cost: float, high: float) -> int:
@@ -88,39 +88,39 @@ class Matrix:
 
     def _curve(self, curve: Any) -> None:
         """u <= tangents of the week's curve over the sum of each cell's h <= tangents of the session's."""
-        sheet, inf = self.sheet, highspy.kHighsInf
-        curves = sheet.terms.curves
-        worth = self._variable(1.0, inf)
+        model, inf = self.model, highspy.kHighsInf
+        curves = model.resolved.curves
+        objective = self._variable(1.0, inf)
         weekly = self._variable(0.0, curve.most)
         total = {weekly: 1.0}
-        for cell, found in curve.cells:
+        for group, found in curve.groups:
             good = self._variable(0.0, inf)
             total[good] = -1.0
-            days, constant = sheet.size(cell)
+            days, constant = model.size(group)
             for tangent in session_tangents(curves):
                 coefficients = {j: -tangent.slope * amount / SET for j, amount in found}
                 coefficients[good] = 1.0
                 for j, v in days.items():
                     coefficients[j] = coefficients.get(j, 0.0) - tangent.at * v
-                self.rows.append((coefficients, -inf, tangent.at * constant))
-        self.rows.append((total, -inf, 0.0))
-        least = least_sets(sheet, curve)
-        self.rows.append(({worth: 1.0, weekly: -curve.weight * curves.index(least) / least}, -inf, 0.0))
+                self.constraints.append((coefficients, -inf, tangent.at * constant))
+        self.constraints.append((total, -inf, 0.0))
+        least = least_sets(model, curve)
+        self.constraints.append(({objective: 1.0, weekly: -curve.weight * curves.index(least) / least}, -inf, 0.0))
         for point in week_points(least, curve.most):
             slope = week_slope(curves, curve.weight, point)
             at = week_intercept(curves, curve.weight, slope)
-            self.rows.append(({worth: 1.0, weekly: -slope}, -inf, at))
+            self.constraints.append(({objective: 1.0, weekly: -slope}, -inf, at))
 
     def program(self, relaxed: bool) -> Any:
         """The matrix as a HiGHS model to be maximised."""
         lp = highspy.HighsLp()
-        lp.num_col_, lp.num_row_ = len(self.cost), len(self.rows)
+        lp.num_col_, lp.num_row_ = len(self.cost), len(self.constraints)
         lp.col_cost_ = np.array(self.cost)
         lp.col_lower_, lp.col_upper_ = np.array(self.low), np.array(self.high)
-        lp.row_lower_ = np.array([low for _, low, _ in self.rows])
-        lp.row_upper_ = np.array([high for _, _, high in self.rows])
+        lp.row_lower_ = np.array([low for _, low, _ in self.constraints])
+        lp.row_upper_ = np.array([high for _, _, high in self.constraints])
         starts, index, value = [0], [], []
-        for coefficients, _, _ in self.rows:
+        for coefficients, _, _ in self.constraints:
             for j in sorted(coefficients):
                 index.append(j)
                 value.append(coefficients[j])
@@ -135,7 +135,7 @@ class Matrix:
         return lp
 
 
-def solver(matrix: Matrix, relaxed: bool) -> Any:
+def solver(matrix: HighsModel, relaxed: bool) -> Any:
     """A silent one-thread HiGHS holding the matrix."""
     highs: Any = highspy.Highs()  # type: ignore[no-untyped-call]
     highs.silent()
@@ -145,21 +145,21 @@ def solver(matrix: Matrix, relaxed: bool) -> Any:
     return highs
 
 
-def relax(sheet: Sheet) -> Relaxed:
+def relax(model: LinearModel) -> LinearRelaxation:
     """The sheet's linear relaxation."""
-    highs = solver(Matrix(sheet), relaxed=True)
+    highs = solver(HighsModel(model), relaxed=True)
     highs.run()
     solution = highs.getSolution()
-    count = len(sheet.columns)
+    count = len(model.columns)
     if highs.getModelStatus() != highspy.HighsModelStatus.kOptimal:
-        return Relaxed(math.inf, (0.0,) * count, (0.0,) * count)
+        return LinearRelaxation(math.inf, (0.0,) * count, (0.0,) * count)
     reduced = tuple(round(float(v), 6) for v in solution.col_dual[:count])
     amounts = tuple(round(float(v), 6) for v in solution.col_value[:count])
-    return Relaxed(highs.getInfo().objective_function_value, reduced, amounts)
+    return LinearRelaxation(highs.getInfo().objective_function_value, reduced, amounts)
 
 
 def bound(
-    sheet: Sheet,
+    model: LinearModel,
     nodes: int,
     seconds: float,
     tell: Callable[[float], None] | None = None,
@@ -167,27 +167,27 @@ def bound(
     proving: bool = False,
     restarts: bool = False,
     start: Collection[int] | None = None,
-) -> Bounded:
+) -> BranchAndBound:
     """The bound after so many nodes; `seconds` is a net, `tell` hears the bound as it falls, `cancelled` ends it.
 
     `proving` looks for no solution, only for the bound: half the time or less. `restarts` lets HiGHS begin its root
     anew, which pays only where the bound is all but closed there. `start` are the columns of a solution at hand.
     """
-    return branched(Matrix(sheet), nodes, seconds, tell, cancelled, proving, restarts, start)
+    return branched(HighsModel(model), nodes, seconds, tell, cancelled, proving, restarts, start)
 
 
 def least(
-    sheet: Sheet,
+    model: LinearModel,
     amounts: Mapping[int, int],
     floor: float,
     nodes: int,
     seconds: float,
     cancelled: Callable[[], bool] = lambda: False,
-) -> Bounded:
+) -> BranchAndBound:
     """What a sum cannot fall below in weeks of at least `floor` score units: `bound` and `value` are minus the sum."""
-    matrix = Matrix(sheet)
+    matrix = HighsModel(model)
     score = {j: cost for j, cost in enumerate(matrix.cost) if cost}
-    matrix.rows.append((score, floor - ROUNDING - SAFETY * abs(floor), highspy.kHighsInf))
+    matrix.constraints.append((score, floor - ROUNDING - SAFETY * abs(floor), highspy.kHighsInf))
     matrix.cost = [-float(amounts.get(j, 0)) for j in range(len(matrix.cost))]
     found = branched(matrix, nodes, seconds, None, cancelled)
     # What the audit may round is in the floor already.
@@ -195,7 +195,7 @@ def least(
 
 
 def branched(
-    matrix: Matrix,
+    matrix: HighsModel,
     nodes: int,
     seconds: float,
     tell: Callable[[float], None] | None,
@@ -203,9 +203,9 @@ def branched(
     proving: bool = False,
     restarts: bool = False,
     start: Collection[int] | None = None,
-) -> Bounded:
+) -> BranchAndBound:
     """How branching on a matrix ended."""
-    count = len(matrix.sheet.columns)
+    count = len(matrix.model.columns)
     highs = solver(matrix, relaxed=False)
     highs.setOptionValue("mip_max_nodes", nodes)
     highs.setOptionValue("mip_rel_gap", 1e-5)
@@ -239,7 +239,7 @@ def branched(
     kinds = highspy.HighsModelStatus
     found = info.primal_solution_status == highspy.SolutionStatus.kSolutionStatusFeasible
     trusted = ran != highspy.HighsStatus.kError and status in TRUSTED
-    return Bounded(
+    return BranchAndBound(
         bound=outward(info.mip_dual_bound) if trusted else math.inf,
         value=info.objective_function_value if found else -math.inf,
         amounts=tuple(float(v) for v in highs.getSolution().col_value[:count]) if found else None,

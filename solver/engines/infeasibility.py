@@ -6,10 +6,10 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from setwright.solver.engines.build import all_day_columns, day_sheet
-from setwright.solver.linear.columns import Board, Column
-from setwright.solver.engines.cpsat import Program
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.engines.build import all_day_columns, day_model
+from setwright.solver.engines.cpsat import CpSatModel
+from setwright.solver.linear.columns import Column, Instance
+from setwright.solver.linear.linear_model import LinearModel
 
 WORK = 8.0
 PLAIN = ("day-minutes", "muscle-day-cap")
@@ -26,19 +26,19 @@ class Conflict:
     words: str
 
 
-def conflict_of(board: Board, seconds: float = math.inf) -> tuple[Conflict, ...]:
+def conflict_of(instance: Instance, seconds: float = math.inf) -> tuple[Conflict, ...]:
     """The smallest clash of a brief (leaving any member out makes its others possible), or nothing if none is shown.
 
     `seconds` is a net for each look at whether some parts are possible.
     """
-    look = Look(possible_sheet(board), seconds)
-    return tuple(Conflict(rule, words) for rule, words in clash_of(look, parts_of(look.sheet)))
+    look = SubsetOracle(feasibility_model(instance), seconds)
+    return tuple(Conflict(rule, words) for rule, words in clash_of(look, parts_of(look.model)))
 
 
-def conflicts_of(board: Board, most: int = 3, seconds: float = math.inf) -> tuple[tuple[Conflict, ...], ...]:
+def conflicts_of(instance: Instance, most: int = 3, seconds: float = math.inf) -> tuple[tuple[Conflict, ...], ...]:
     """Clashes that share no member, the first as `conflict_of` has it: each must be freed before there is a week."""
-    look = Look(possible_sheet(board), seconds)
-    parts = parts_of(look.sheet)
+    look = SubsetOracle(feasibility_model(instance), seconds)
+    parts = parts_of(look.model)
     found: list[tuple[Conflict, ...]] = []
     while len(found) < most:
         clash = clash_of(look, parts)
@@ -49,40 +49,43 @@ def conflicts_of(board: Board, most: int = 3, seconds: float = math.inf) -> tupl
     return tuple(found)
 
 
-def possible_sheet(board: Board) -> Sheet:
+def feasibility_model(instance: Instance) -> LinearModel:
     """The week on its days with as few columns as tell whether it is possible, columns closed by rules reopened."""
-    sheet = day_sheet(board, quickest(board, all_day_columns(board)))
-    sheet.reopen()
-    return sheet
+    model = day_model(instance, quickest(instance, all_day_columns(instance)))
+    model.reopen()
+    return model
 
 
-def quickest(board: Board, columns: Iterable[Column]) -> tuple[Column, ...]:
+def quickest(instance: Instance, columns: Iterable[Column]) -> tuple[Column, ...]:
     """Of columns that differ in rest alone the one of fewest seconds; all where a session can be too short."""
-    if board.terms.goal == "efficiency":
+    if instance.resolved.goal == "efficiency":
         return tuple(columns)
     found: dict[tuple[object, ...], Column] = {}
     for column in columns:
-        key = (column.cell, *((a.cls, a.option.sets, a.option.technique, a.option.drops) for a in column.atoms))
+        key = (
+            column.group,
+            *((a.cls, a.prescription.sets, a.prescription.technique, a.prescription.drops) for a in column.assignments),
+        )
         if key not in found or half_seconds(column) < half_seconds(found[key]):
             found[key] = column
     return tuple(found.values())
 
 
 def half_seconds(column: Column) -> int:
-    return sum(atom.option.half_seconds for atom in column.atoms)
+    return sum(assignment.prescription.half_seconds for assignment in column.assignments)
 
 
-def parts_of(sheet: Sheet) -> list[Part]:
+def parts_of(model: LinearModel) -> list[Part]:
     """What may clash, what is rather named first: wishes, then minutes and caps, then other rules; in a fixed order."""
-    parts = dict.fromkeys((row.rule, row.label) for row in sheet.rows)
+    parts = dict.fromkeys((constrain.rule, constrain.label) for constrain in model.constraints)
     return sorted(parts, key=lambda part: (not part[1], part[0] not in PLAIN, part))
 
 
 @dataclass(frozen=True)
-class Look:
+class SubsetOracle:
     """A sheet of which parts are tried, and the net of seconds for each trial."""
 
-    sheet: Sheet
+    model: LinearModel
     seconds: float
 
     def impossible(self, parts: Iterable[Part], presolve: bool = True) -> bool:
@@ -93,12 +96,12 @@ class Look:
         """Some of these parts that cannot all be met, found in one go; None where none were shown."""
         return self.program(parts, assumed=True).core(WORK, self.seconds)
 
-    def program(self, parts: Iterable[Part], assumed: bool = False) -> Program:
+    def program(self, parts: Iterable[Part], assumed: bool = False) -> CpSatModel:
         kept = frozenset(parts)
-        return Program(self.sheet, skip=lambda *part: part not in kept, bare=True, assumed=assumed)
+        return CpSatModel(self.model, skip=lambda *part: part not in kept, feasibility_only=True, assumed=assumed)
 
 
-def clash_of(look: Look, parts: list[Part]) -> list[Part]:
+def clash_of(look: SubsetOracle, parts: list[Part]) -> list[Part]:
     """The smallest clash among some parts, in their order; proved by a second look without presolve."""
     told = [part for part in parts if part[1] or part[0] in PLAIN]
     if look.impossible(told):
@@ -108,13 +111,13 @@ def clash_of(look: Look, parts: list[Part]) -> list[Part]:
     core = look.core(parts)
     if core and look.impossible(core):
         parts = [part for part in parts if part in core]
-    found = halved(look, [], False, parts)
+    found = quickxplain(look, [], False, parts)
     if not look.impossible(found, presolve=False):
         return []
     return [part for part in parts if part in found]
 
 
-def halved(look: Look, held: list[Part], changed: bool, parts: list[Part]) -> list[Part]:
+def quickxplain(look: SubsetOracle, held: list[Part], changed: bool, parts: list[Part]) -> list[Part]:
     """The parts that clash with those held, none of them to spare, earlier ones rather than later.
 
     Divide and conquer after Junker, QUICKXPLAIN (AAAI 2004): the halves are searched in turn, each held to the other's
@@ -125,6 +128,6 @@ def halved(look: Look, held: list[Part], changed: bool, parts: list[Part]) -> li
     if len(parts) == 1:
         return parts
     first, second = parts[: len(parts) // 2], parts[len(parts) // 2 :]
-    late = halved(look, held + first, True, second)
-    early = halved(look, held + late, bool(late), first)
+    late = quickxplain(look, held + first, True, second)
+    early = quickxplain(look, held + late, bool(late), first)
     return early + late

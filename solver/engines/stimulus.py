@@ -6,10 +6,10 @@ import math
 from dataclasses import dataclass
 from functools import lru_cache
 
-from setwright.solver.linear.weekly_sets import share_of
-from setwright.solver.linear.linear_model import Curve, Sheet
 from setwright.solver.evaluation.curves import Curves
 from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.linear.linear_model import LinearModel, StimulusCurve
+from setwright.solver.linear.weekly_sets import share_of
 
 SET = 100_000
 """Effective sets are whole numbers of 1/100,000: hundredths of a contribution times thousandths of a set."""
@@ -17,23 +17,23 @@ SESSION_POINTS = (5.9, 6.4, 7.0, 7.7, 8.5, 9.5, 10.6, 11.9, 13.4)
 WEEK_POINTS = 28
 
 
-def post_stimulus(sheet: Sheet) -> None:
+def post_stimulus(model: LinearModel) -> None:
     """Add the curve of every muscle that counts and can be trained."""
-    terms = sheet.terms
-    for muscle in terms.muscles.values():
+    resolved = model.resolved
+    for muscle in resolved.muscles.values():
         if not muscle.weight:
             continue
-        cells = []
-        for cell in sheet.cells:
-            found = sheet.product(share_of(muscle.id), lambda o: o.effective, cell.index)
+        groups = []
+        for group in model.groups:
+            found = model.product(share_of(muscle.id), lambda o: o.effective, group.index)
             if found:
-                cells.append((cell.index, tuple(sorted(found.items()))))
-        if cells:
-            most = terms.curves.session(terms.day_cap) * len(terms.days)
-            if muscle.exact_high and not terms.off("exact-band"):
+                groups.append((group.index, tuple(sorted(found.items()))))
+        if groups:
+            most = resolved.curves.session(resolved.day_cap) * len(resolved.days)
+            if muscle.exact_high and not resolved.off("exact-band"):
                 most = min(most, muscle.high)
-            weight = muscle.weight / terms.weight_sum * UNITS
-            sheet.curves.append(Curve(muscle.id, weight, tuple(cells), most))
+            weight = muscle.weight / resolved.weight_sum * UNITS
+            model.curves.append(StimulusCurve(muscle.id, weight, tuple(groups), most))
 
 
 @dataclass(frozen=True)
@@ -82,7 +82,7 @@ def week_intercept(curves: Curves, weight: float, slope: float) -> float:
     return weight * curves.index(touch) - slope * touch
 
 
-def least_sets(sheet: Sheet, curve: Curve) -> float:
+def least_sets(model: LinearModel, curve: StimulusCurve) -> float:
     """The smallest weekly stimulus U that any one column gives: below it lies only 0."""
-    smallest = min(amount for _, found in curve.cells for _, amount in found)
-    return sheet.terms.curves.session(smallest / SET)
+    smallest = min(amount for _, found in curve.groups for _, amount in found)
+    return model.resolved.curves.session(smallest / SET)

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.prescriptions import Option, make
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.prescriptions import Prescription, make
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 
 WHOLE = 10_000
@@ -21,9 +21,9 @@ class Line:
 
     entry: Entry
     exercise: Exercise
-    day: DayTerms
+    day: ResolvedDay
     place: int
-    option: Option
+    prescription: Prescription
 
     @property
     def sets(self) -> int:
@@ -35,10 +35,10 @@ class Line:
 
 
 @dataclass(frozen=True)
-class View:
+class EvaluatedWeek:
     """A week seen through its terms."""
 
-    terms: Terms
+    resolved: ResolvedBrief
     week: Week
 
     @cached_property
@@ -46,15 +46,15 @@ class View:
         """Each day's lines in order."""
         return tuple(
             tuple(self._line(entry, day, place) for place, entry in enumerate(entries))
-            for day, entries in zip(self.terms.days, self.week.days, strict=True)
+            for day, entries in zip(self.resolved.days, self.week.days, strict=True)
         )
 
-    def _line(self, entry: Entry, day: DayTerms, place: int) -> Line:
-        exercise = self.terms.catalogue.exercises[entry.exercise]
+    def _line(self, entry: Entry, day: ResolvedDay, place: int) -> Line:
+        exercise = self.resolved.catalogue.exercises[entry.exercise]
         paired = entry.partner is not None
         way = (entry.sets, entry.rest, entry.technique, entry.drops, paired)
-        option = make(self.terms, exercise, day, *way, entry.reps, entry.rir)
-        return Line(entry, exercise, day, place, option)
+        prescription = make(self.resolved, exercise, day, *way, entry.reps, entry.rir)
+        return Line(entry, exercise, day, place, prescription)
 
     @cached_property
     def lines(self) -> tuple[Line, ...]:
@@ -69,7 +69,7 @@ class View:
         for line in self.lines:
             for muscle, part in line.exercise.contributions:
                 every, direct = found.get((muscle, line.day.index), (0, 0))
-                sets = part * line.option.credited
+                sets = part * line.prescription.credited
                 found[muscle, line.day.index] = (every + sets, direct + (sets if part == 100 else 0))
         return found
 
@@ -82,13 +82,13 @@ class View:
 
     def weekly_sets(self, muscle: str) -> int:
         """A muscle's weekly fractional sets, in 1/10,000 set."""
-        return sum(self.day_sets(muscle, day.index) for day in self.terms.days)
+        return sum(self.day_sets(muscle, day.index) for day in self.resolved.days)
 
     def direct_sets(self, muscle: str) -> int:
-        return sum(self.direct_day_sets(muscle, day.index) for day in self.terms.days)
+        return sum(self.direct_day_sets(muscle, day.index) for day in self.resolved.days)
 
     def direct_days(self, muscle: str) -> int:
-        return sum(1 for day in self.terms.days if self.direct_day_sets(muscle, day.index))
+        return sum(1 for day in self.resolved.days if self.direct_day_sets(muscle, day.index))
 
     # ---- time
 
@@ -100,20 +100,20 @@ class View:
             for region in ("lower", "push", "pull"):
                 here = [x.exercise for x in lines if x.exercise.multi_joint and x.exercise.region == region]
                 if here:
-                    found[day, region] = ramp_seconds(self.terms, region, here, self.terms.days[day])
+                    found[day, region] = ramp_seconds(self.resolved, region, here, self.resolved.days[day])
         return found
 
     def work_seconds(self, day: int) -> int:
         """A day's seconds without its general warm-up: exercises and ramp-up sets."""
-        halves = sum(line.option.half_seconds for line in self.on[day])
+        halves = sum(line.prescription.half_seconds for line in self.on[day])
         ramps = sum(seconds for (d, _), seconds in self.ramp_up.items() if d == day)
         return (halves + 1) // 2 + ramps
 
     def warm_up(self, day: int) -> int:
         """The general warm-up as done: what is planned, less what a full day makes it give up."""
-        terms = self.terms.days[day]
-        over = self.work_seconds(day) + terms.warm_up - terms.limit
-        return terms.warm_up - min(max(over, 0), terms.warm_up_give)
+        resolved = self.resolved.days[day]
+        over = self.work_seconds(day) + resolved.warm_up - resolved.limit
+        return resolved.warm_up - min(max(over, 0), resolved.warm_up_give)
 
     def seconds(self, day: int) -> int:
         return self.work_seconds(day) + self.warm_up(day)
@@ -148,40 +148,42 @@ class View:
         for line in self.lines:
             for muscle, part in line.exercise.contributions:
                 key = (muscle, line.day.index)
-                raw[key] = raw.get(key, 0) + part * line.option.effective
+                raw[key] = raw.get(key, 0) + part * line.prescription.effective
         found: dict[str, float] = {}
-        for muscle in self.terms.muscles:
-            days = (raw.get((muscle, day.index), 0) for day in self.terms.days)
-            found[muscle] = sum(self.terms.curves.session(s / 100_000) for s in days)
+        for muscle in self.resolved.muscles:
+            days = (raw.get((muscle, day.index), 0) for day in self.resolved.days)
+            found[muscle] = sum(self.resolved.curves.session(s / 100_000) for s in days)
         return found
 
     def index(self, muscle: str) -> float:
-        return self.terms.curves.index(self.stimuli[muscle])
+        return self.resolved.curves.index(self.stimuli[muscle])
 
     @cached_property
     def stimulus(self) -> float:
         """The week index: the weighted mean of the muscles' indices."""
-        muscles = self.terms.muscles.values()
-        return sum(m.weight * self.index(m.id) for m in muscles if m.weight) / self.terms.weight_sum
+        muscles = self.resolved.muscles.values()
+        return sum(m.weight * self.index(m.id) for m in muscles if m.weight) / self.resolved.weight_sum
 
 
-def ramp_seconds(terms: Terms, region: str, lifts: list[Exercise], day: DayTerms) -> int:
+def ramp_seconds(resolved: ResolvedBrief, region: str, lifts: list[Exercise], day: ResolvedDay) -> int:
     """The ramp-up of a region's multi-joint lifts on one day: what the heaviest of them asks for, and second bars."""
-    base = max(seconds for wanted, seconds in ramp_levels(terms, region, day) if any(wanted(e) for e in lifts))
+    base = max(seconds for wanted, seconds in ramp_levels(resolved, region, day) if any(wanted(e) for e in lifts))
     heavy = sum(1 for e in lifts if e.main_lift and e.barbell)
-    return base + max(0, heavy - 1) * round(terms.number("ramp-second-seconds"))
+    return base + max(0, heavy - 1) * round(resolved.number("ramp-second-seconds"))
 
 
-def ramp_levels(terms: Terms, region: str, day: DayTerms) -> tuple[tuple[Callable[[Exercise], bool], int], ...]:
+def ramp_levels(
+    resolved: ResolvedBrief, region: str, day: ResolvedDay
+) -> tuple[tuple[Callable[[Exercise], bool], int], ...]:
     """What lifts ask for in ramp-up seconds, the least first: any, a loaded one, in efficiency one on the spine."""
-    full = round(terms.number(f"ramp-{region}-seconds"))
-    light = round(terms.number("ramp-light-seconds"))
-    usual = full // 2 if terms.goal == "efficiency" else full
+    full = round(resolved.number(f"ramp-{region}-seconds"))
+    light = round(resolved.number("ramp-light-seconds"))
+    usual = full // 2 if resolved.goal == "efficiency" else full
     # Each level's lifts are among those of the level before: the model adds up the steps between them.
     levels: list[tuple[Callable[[Exercise], bool], int]] = [
         (lambda e: True, min(light, usual)),
-        (lambda e: not terms.ramps_lightly(e, day), usual),
+        (lambda e: not resolved.ramps_lightly(e, day), usual),
     ]
     if usual < full:
-        levels.append((lambda e: not terms.ramps_lightly(e, day) and e.axial >= 2, full))
+        levels.append((lambda e: not resolved.ramps_lightly(e, day) and e.axial >= 2, full))
     return tuple(levels)

@@ -9,8 +9,7 @@ from typing import TYPE_CHECKING, Literal
 from setwright.catalogue.entries import Exercise
 
 if TYPE_CHECKING:
-    from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-    from setwright.solver.evaluation.evaluated_week import View
+    pass
 
 Kind = Literal["hard", "scored", "data"]
 UNITS = 10_000
@@ -31,8 +30,8 @@ def some_sets(amount: float) -> str:
     return f"{amount:g} set" + ("s" if amount != 1 else "")
 
 
-Check = Callable[["View"], Iterator[Finding]]
-Closes = Callable[["Terms", Exercise, "DayTerms"], bool]
+Check = Callable[["EvaluatedWeek"], Iterator[Finding]]
+Excludes = Callable[["ResolvedBrief", Exercise, "ResolvedDay"], bool]
 
 
 @dataclass(frozen=True)
@@ -44,4 +43,4 @@ class Rule:
     sentence: str
     remedy: str
     check: Check | None = None
-    closes: Closes | None = None
+    excludes: Excludes | None = None

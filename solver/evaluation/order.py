@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from itertools import pairwise
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.resolved_brief import Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 Block = tuple[Exercise, ...]
 HEAVY = 2
@@ -15,25 +15,25 @@ TRUNK_LAST = 8
 """Trunk work's class: too far from the others to go between them."""
 
 
-def in_order(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Exercise]:
+def in_order(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]) -> list[Exercise]:
     """The exercises of a day in the order they are done; a pair (exercise, partner id) stays together."""
-    waiting = sorted(blocks(terms, day), key=lambda block: key(terms, block))
+    waiting = sorted(blocks(resolved, day), key=lambda block: key(resolved, block))
     done: list[Block] = []
     while waiting:
-        block = next_block(terms, waiting, done[-1][-1] if done else None)
+        block = next_block(resolved, waiting, done[-1][-1] if done else None)
         waiting.remove(block)
         done.append(block)
-    return [exercise for block in priority_early(terms, parted(terms, done)) for exercise in block]
+    return [exercise for block in priority_early(resolved, parted(resolved, done)) for exercise in block]
 
 
-def parted(terms: Terms, done: list[Block]) -> list[Block]:
+def parted(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:
     """The blocks with one moved, where that parts two that hinder each other and passes no more than one class."""
     found = done
     for place, block in enumerate(done):
         rest = [*done[:place], *done[place + 1 :]]
         for target in range(place if heavy(block) else len(done)):
             passed = done[min(place, target) : max(place, target) + 1]
-            near = all(abs(key(terms, p)[0] - key(terms, block)[0]) <= 1 for p in passed)
+            near = all(abs(key(resolved, p)[0] - key(resolved, block)[0]) <= 1 for p in passed)
             near = near and not (target < place and any(heavy(p) for p in passed[:-1]))
             trial = [*rest[:target], block, *rest[target:]]
             if near and hindered(trial) < hindered(found):
@@ -51,7 +51,7 @@ def hindered(done: list[Block]) -> int:
     return sum(hinders(a[-1], b[0]) for a, b in pairwise(done))
 
 
-def blocks(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Block]:
+def blocks(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]) -> list[Block]:
     """Single exercises and pairs, the heavier member of a pair first."""
     lifts = {e.id: (e, partner) for e, partner in day}
     found: list[Block] = []
@@ -62,13 +62,13 @@ def blocks(terms: Terms, day: Iterable[tuple[Exercise, str | None]]) -> list[Blo
         if partner is None:
             found.append((exercise,))
         else:
-            found.append(tuple(sorted((exercise, lifts.pop(partner)[0]), key=lambda e: key(terms, (e,)))))
+            found.append(tuple(sorted((exercise, lifts.pop(partner)[0]), key=lambda e: key(resolved, (e,)))))
     return found
 
 
-def group(terms: Terms, exercise: Exercise) -> int:
+def group(resolved: ResolvedBrief, exercise: Exercise) -> int:
     """The class an exercise is sorted in: main and priority lifts first, trunk work last."""
-    priority = any(m in terms.priorities for m in exercise.direct)
+    priority = any(m in resolved.priorities for m in exercise.direct)
     if exercise.movement in ("trunk", "trunk-side", "carry", "back-extension"):
         return TRUNK_LAST
     if exercise.main_lift:
@@ -80,18 +80,18 @@ def group(terms: Terms, exercise: Exercise) -> int:
     return 3 if priority else 4
 
 
-def key(terms: Terms, block: Block) -> tuple[int, int, str]:
-    best = min(group(terms, e) for e in block)
+def key(resolved: ResolvedBrief, block: Block) -> tuple[int, int, str]:
+    best = min(group(resolved, e) for e in block)
     return best, -max(e.axial for e in block), block[0].id
 
 
-def next_block(terms: Terms, waiting: list[Block], last: Exercise | None) -> Block:
+def next_block(resolved: ResolvedBrief, waiting: list[Block], last: Exercise | None) -> Block:
     """The first waiting block of the best class that does not tire what the last exercise tired."""
     first = waiting[0]
     if last is None:
         return first
-    near = [block for block in waiting if key(terms, block)[0] <= key(terms, first)[0] + 1]
-    same_class = [block for block in waiting if key(terms, block)[0] == key(terms, first)[0]]
+    near = [block for block in waiting if key(resolved, block)[0] <= key(resolved, first)[0] + 1]
+    same_class = [block for block in waiting if key(resolved, block)[0] == key(resolved, first)[0]]
     for candidates, clash in ((same_class, tires), (near, hinders)):
         fresh = [block for block in candidates if not clash(last, block[0])]
         if fresh and (candidates is same_class or hinders(last, first[0])):
@@ -111,11 +111,11 @@ def hinders(last: Exercise, following: Exercise) -> bool:
     return grip or (last.movement == following.movement == "knee")
 
 
-def priority_early(terms: Terms, done: list[Block]) -> list[Block]:
+def priority_early(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:
     """The blocks with work for a priority muscle among the first two, where the day has any."""
 
     def serves(block: Block) -> bool:
-        return any(m in terms.priorities for e in block for m in e.direct)
+        return any(m in resolved.priorities for e in block for m in e.direct)
 
     places = [i for i, block in enumerate(done) if serves(block)]
     if places and places[0] > 1:

@@ -15,7 +15,7 @@ from setwright.solver.evaluation.clock import (
     rest_seen,
     work_seconds,
 )
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 MOST_WITH_TECHNIQUE = 3
 LIGHT_REPS = (15, 30)
@@ -23,7 +23,7 @@ RANGES = tuple(sorted(REP_RANGES, key=lambda r: (r[0] + r[1], r)))
 
 
 @dataclass(frozen=True, order=True)
-class Option:
+class Prescription:
     """One way to do an exercise; half seconds, hundredths of credited and thousandths of effective sets."""
 
     sets: int
@@ -36,34 +36,34 @@ class Option:
     effective: int
 
 
-def reps_of(terms: Terms, exercise: Exercise, day: DayTerms) -> tuple[int, int]:
+def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
     """The repetitions printed: the catalogue's range, moved by the client's liking or by light loads."""
-    if terms.light(exercise, day):
+    if resolved.light(exercise, day):
         return LIGHT_REPS
-    shift = {"lower": -1, "usual": 0, "higher": 1}[terms.brief.reps]
+    shift = {"lower": -1, "usual": 0, "higher": 1}[resolved.brief.reps]
     place = RANGES.index(exercise.reps) + shift
     return RANGES[min(max(place, 0), len(RANGES) - 1)]
 
 
-def rir_of(terms: Terms, exercise: Exercise) -> int:
+def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
     """Repetitions in reserve: set by the kind of lift and the client, not solved."""
-    lone_pin = exercise.can_pin and terms.brief.client.trains_alone
-    if terms.experience == "novice" or lone_pin:
-        return round(terms.number("rir-novice"))
-    return round(terms.number("rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"))
+    lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
+    if resolved.experience == "novice" or lone_pin:
+        return round(resolved.number("rir-novice"))
+    return round(resolved.number("rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"))
 
 
-def change_over(terms: Terms, exercise: Exercise) -> int:
+def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
     """Seconds to change to an exercise; a fixed station takes longer at peak hour."""
-    fixed = any(terms.catalogue.items[i].place == "fixed" for i in exercise.needs)
-    busy = terms.brief.owned.busy and fixed
-    return exercise.change_over + (round(terms.number("busy-change-over-seconds")) if busy else 0)
+    fixed = any(resolved.catalogue.items[i].place == "fixed" for i in exercise.needs)
+    busy = resolved.brief.owned.busy and fixed
+    return exercise.change_over + (round(resolved.number("busy-change-over-seconds")) if busy else 0)
 
 
-def set_span(terms: Terms, exercise: Exercise) -> tuple[int, int]:
+def set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
     """Fewest and most sets of an exercise in a day."""
-    sets: dict[str, Any] = terms.default("sets")
-    if terms.minimum_dose:
+    sets: dict[str, Any] = resolved.default("sets")
+    if resolved.minimum_dose:
         return tuple(sets["minimum-dose"])
     if exercise.once_a_week:
         return tuple(sets["once-a-week"])
@@ -72,8 +72,8 @@ def set_span(terms: Terms, exercise: Exercise) -> tuple[int, int]:
     if not exercise.multi_joint:
         return tuple(sets["single"])
     least, most = sets["multi"]
-    wanted = any(m in terms.priorities for m in sorted(exercise.direct))
-    growth = terms.goal == "growth" and len(terms.days) > 1
+    wanted = any(m in resolved.priorities for m in sorted(exercise.direct))
+    growth = resolved.goal == "growth" and len(resolved.days) > 1
     return (least, sets["multi-most"] if growth or wanted else most)
 
 
@@ -81,24 +81,24 @@ def lift_kind(exercise: Exercise) -> str:
     return "main" if exercise.main_lift else "multi" if exercise.multi_joint or exercise.fatigue == "high" else "single"
 
 
-def rests_of(terms: Terms, exercise: Exercise) -> tuple[int, ...]:
+def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     """The rests an unpaired exercise may have under the goal."""
-    table: Any = terms.default("rests")
-    return tuple(table[terms.goal][lift_kind(exercise)])
+    table: Any = resolved.default("rests")
+    return tuple(table[resolved.goal][lift_kind(exercise)])
 
 
-def pair_rests(terms: Terms) -> tuple[int, ...]:
-    table: Any = terms.default("pair-rests")
-    return tuple(table[terms.goal])
+def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
+    table: Any = resolved.default("pair-rests")
+    return tuple(table[resolved.goal])
 
 
-def single_pair_rests(terms: Terms) -> tuple[int, ...]:
+def single_pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
     """Rests a pair may have only when both are single-joint."""
-    table: Any = terms.default("pair-rests")
-    return tuple(table.get(f"{terms.goal}-single", ()))
+    table: Any = resolved.default("pair-rests")
+    return tuple(table.get(f"{resolved.goal}-single", ()))
 
 
-def pairable(terms: Terms, exercise: Exercise) -> bool:
+def pairable(resolved: ResolvedBrief, exercise: Exercise) -> bool:
     """Whether an exercise may be a member of a pair at all."""
     return (
         exercise.fatigue == "low"
@@ -108,20 +108,20 @@ def pairable(terms: Terms, exercise: Exercise) -> bool:
     )
 
 
-def techniques_of(terms: Terms, exercise: Exercise) -> tuple[tuple[str, int], ...]:
+def techniques_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[tuple[str, int], ...]:
     """The (technique, drops) that may end an exercise's last set."""
-    if not terms.techniques or exercise.multi_joint or exercise.limb != "both" or not exercise.safe_to_fail:
+    if not resolved.techniques or exercise.multi_joint or exercise.limb != "both" or not exercise.safe_to_fail:
         return ()
-    table: Any = terms.default("drops")
+    table: Any = resolved.default("drops")
     drops = [("drop", k) for k in table["usual"]] if "drop" in exercise.techniques else []
     pauses = [("rest-pause", 0)] if "rest-pause" in exercise.techniques else []
     return tuple(drops + pauses)
 
 
 def make(
-    terms: Terms,
+    resolved: ResolvedBrief,
     exercise: Exercise,
-    day: DayTerms,
+    day: ResolvedDay,
     sets: int,
     rest: int,
     technique: str,
@@ -129,14 +129,14 @@ def make(
     paired: bool,
     reps: tuple[int, int] | None = None,
     rir: int | None = None,
-) -> Option:
+) -> Prescription:
     """One option with its seconds and credits reckoned, whether or not a rule allows it.
 
     `reps` and `rir` are those printed on a line; unsaid they are the brief's own.
     """
-    numbers = terms.curves.numbers
-    work = work_seconds(reps or reps_of(terms, exercise, day), exercise.alternating, numbers["seconds-per-rep"])
-    change = change_over(terms, exercise)
+    numbers = resolved.curves.numbers
+    work = work_seconds(reps or reps_of(resolved, exercise, day), exercise.alternating, numbers["seconds-per-rep"])
+    change = change_over(resolved, exercise)
     if paired:
         pair_change = round(numbers["pair-change-seconds"])
         halves = half_pair_half_seconds(pair_work(work, exercise.limb), sets, rest, change, pair_change)
@@ -144,46 +144,46 @@ def make(
     else:
         halves = 2 * exercise_seconds(work, exercise.limb, sets, rest, change, technique, drops, numbers)
         seen = rest_seen(work, exercise.limb, rest)
-    credited = terms.curves.credited(sets, technique, drops)
-    left = rir_of(terms, exercise) if rir is None else rir
-    effective = terms.curves.effective(credited, seen, exercise.fatigue, left)
-    return Option(sets, rest, technique, drops, paired, halves, round(100 * credited), round(1000 * effective))
+    credited = resolved.curves.credited(sets, technique, drops)
+    left = rir_of(resolved, exercise) if rir is None else rir
+    effective = resolved.curves.effective(credited, seen, exercise.fatigue, left)
+    return Prescription(sets, rest, technique, drops, paired, halves, round(100 * credited), round(1000 * effective))
 
 
-def options_of(terms: Terms, exercise: Exercise, day: DayTerms) -> tuple[Option, ...]:
+def prescriptions_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[Prescription, ...]:
     """Every way the rules of sets, rests and techniques allow, sorted; a worse twin of another is left out."""
-    return tuple(sorted(undominated(list(all_options(terms, exercise, day)))))
+    return tuple(sorted(undominated(list(all_prescriptions(resolved, exercise, day)))))
 
 
-def all_options(terms: Terms, exercise: Exercise, day: DayTerms) -> Iterator[Option]:
-    least, most = set_span(terms, exercise)
+def all_prescriptions(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> Iterator[Prescription]:
+    least, most = set_span(resolved, exercise)
     for sets in range(least, most + 1):
-        for rest in rests_of(terms, exercise):
-            yield make(terms, exercise, day, sets, rest, "straight", 0, False)
+        for rest in rests_of(resolved, exercise):
+            yield make(resolved, exercise, day, sets, rest, "straight", 0, False)
             if sets <= MOST_WITH_TECHNIQUE:
-                for technique, drops in techniques_of(terms, exercise):
-                    yield make(terms, exercise, day, sets, rest, technique, drops, False)
-        if terms.pairs and pairable(terms, exercise):
-            rests = pair_rests(terms) + (() if exercise.multi_joint else single_pair_rests(terms))
+                for technique, drops in techniques_of(resolved, exercise):
+                    yield make(resolved, exercise, day, sets, rest, technique, drops, False)
+        if resolved.pairs and pairable(resolved, exercise):
+            rests = pair_rests(resolved) + (() if exercise.multi_joint else single_pair_rests(resolved))
             for rest in rests:
-                yield make(terms, exercise, day, sets, rest, "straight", 0, True)
+                yield make(resolved, exercise, day, sets, rest, "straight", 0, True)
 
 
-def undominated(options: list[Option]) -> Iterator[Option]:
+def undominated(prescriptions: list[Prescription]) -> Iterator[Prescription]:
     """Options that no other matches in credited sets and beats in effect and time; paired ones are kept."""
-    for option in options:
+    for prescription in prescriptions:
         beaten = any(
-            other != option
+            other != prescription
             and not other.paired
-            and not option.paired
-            and other.technique == option.technique
-            and other.sets == option.sets
-            and other.credited == option.credited
+            and not prescription.paired
+            and other.technique == prescription.technique
+            and other.sets == prescription.sets
+            and other.credited == prescription.credited
             and (other.effective, -other.half_seconds, -other.rest)
-            > (option.effective, -option.half_seconds, -option.rest)
-            and other.effective >= option.effective
-            and other.half_seconds <= option.half_seconds
-            for other in options
+            > (prescription.effective, -prescription.half_seconds, -prescription.rest)
+            and other.effective >= prescription.effective
+            and other.half_seconds <= prescription.half_seconds
+            for other in prescriptions
         )
         if not beaten:
-            yield option
+            yield prescription

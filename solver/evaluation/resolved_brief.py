@@ -20,7 +20,7 @@ NO_CAP = 40.0
 
 
 @dataclass(frozen=True)
-class DayTerms:
+class ResolvedDay:
     """One day: where it stands in the week, its seconds and what is at hand."""
 
     index: int
@@ -42,7 +42,7 @@ class DayTerms:
 
 
 @dataclass(frozen=True)
-class MuscleTerms:
+class MuscleTarget:
     """What is wanted of one muscle; limits in weekly sets, `exact` ends are hard."""
 
     id: str
@@ -56,14 +56,14 @@ class MuscleTerms:
 
 
 @dataclass(frozen=True)
-class Terms:
+class ResolvedBrief:
     """The brief in the reckoning's own terms."""
 
     brief: Brief
     catalogue: Catalogue
     curves: Curves
-    days: tuple[DayTerms, ...]
-    muscles: Mapping[str, MuscleTerms]
+    days: tuple[ResolvedDay, ...]
+    muscles: Mapping[str, MuscleTarget]
     goal: str
     pairs: bool
     techniques: bool
@@ -127,7 +127,7 @@ class Terms:
             points = numbers.more[key]
         return points * self.cost_scale * UNITS
 
-    def charge(self, rule: str, amount: float, key: str | None = None) -> int:
+    def penalty(self, rule: str, amount: float, key: str | None = None) -> int:
         """The cost of so many units, in whole score units."""
         return round(amount * self.cost(rule, key))
 
@@ -146,16 +146,16 @@ class Terms:
 
     # ---- what is open
 
-    def closed_by(self, exercise: Exercise, day: DayTerms) -> tuple[str, ...]:
+    def excluded_by(self, exercise: Exercise, day: ResolvedDay) -> tuple[str, ...]:
         """The ids of the rules that close an exercise on a day; empty when it is open."""
         key = (exercise.id, day.index)
         if key not in self._open:
-            from setwright.solver.rules import CLOSERS
+            from setwright.solver.rules import EXCLUDERS
 
             self._open[key] = tuple(
                 rule.id
-                for rule in CLOSERS
-                if not self.off(rule.id) and rule.closes and rule.closes(self, exercise, day)
+                for rule in EXCLUDERS
+                if not self.off(rule.id) and rule.excludes and rule.excludes(self, exercise, day)
             )
         return self._open[key]
 
@@ -163,10 +163,10 @@ class Terms:
     def open_on(self) -> tuple[tuple[Exercise, ...], ...]:
         """The exercises open on each day, in the catalogue's order."""
         return tuple(
-            tuple(e for e in self.catalogue.exercises.values() if not self.closed_by(e, day)) for day in self.days
+            tuple(e for e in self.catalogue.exercises.values() if not self.excluded_by(e, day)) for day in self.days
         )
 
-    def can(self, day: DayTerms, wanted: Callable[[Exercise], bool]) -> bool:
+    def can(self, day: ResolvedDay, wanted: Callable[[Exercise], bool]) -> bool:
         """Whether the day has an open exercise of that kind."""
         return any(wanted(e) for e in self.open_on[day.index])
 
@@ -190,19 +190,19 @@ class Terms:
         main = [m for m in sorted(exercise.direct) if muscles[m].size != "minor"] or sorted(exercise.direct)
         return main[0] if len(main) == 1 else None
 
-    def light(self, exercise: Exercise, day: DayTerms) -> bool:
+    def light(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
         if exercise.load != "dumbbell" or exercise.light_below is None or day.dumbbell_max is None:
             return False
         share = self.number("light-novice-share") if self.experience == "novice" else 1.0
         return day.dumbbell_max < share * exercise.light_below
 
-    def ramps_lightly(self, exercise: Exercise, day: DayTerms) -> bool:
+    def ramps_lightly(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether one easier set is ramp-up enough: body weight or a band that tires little, or light dumbbells."""
         easy = exercise.load in ("bodyweight", "band") and exercise.fatigue == "low"
         return easy or self.light(exercise, day)
 
-    def rank(self, exercise: Exercise, day: DayTerms) -> int:
+    def rank(self, exercise: Exercise, day: ResolvedDay) -> int:
         """The exercise's rank on that day: where loads are light, one-limb forms come first."""
         if (
             exercise.limb != "both"
@@ -216,7 +216,7 @@ class Terms:
                 return 1
         return exercise.rank
 
-    def second_choice(self, exercise: Exercise, day: DayTerms) -> bool:
+    def second_choice(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether the day's kit has a better-ranked exercise of the same movement."""
         if exercise.id in self.pinned:
             return False
@@ -225,7 +225,7 @@ class Terms:
             e.movement == exercise.movement and self.rank(e, day) < own for e in self.open_on[day.index]
         )
 
-    def builds(self, exercise: Exercise, day: DayTerms) -> bool:
+    def builds(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether a session can be built around an exercise: a main lift that is no second choice there."""
         return exercise.main_lift and not self.second_choice(exercise, day)
 

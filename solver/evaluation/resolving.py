@@ -11,7 +11,7 @@ from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.curves import Curves
-from setwright.solver.evaluation.resolved_brief import DayTerms, MuscleTerms, Terms
+from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 CLOCK_NUMBERS = {
@@ -27,17 +27,17 @@ KG_IN_LB = 0.45359237
 """The international pound, in kg (exact by definition)."""
 
 
-def resolve(brief: Brief, catalogue: Catalogue) -> Terms:
+def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
     """The terms of a brief whose words are already the catalogue's."""
     curves = Curves(clock_numbers(brief, catalogue))
     goal = brief.goal or "balanced"
-    days = tuple(day_terms(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
-    return Terms(
+    days = tuple(resolved_day(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
+    return ResolvedBrief(
         brief=brief,
         catalogue=catalogue,
         curves=curves,
         days=days,
-        muscles=muscle_terms(brief, catalogue, goal),
+        muscles=muscle_targets(brief, catalogue, goal),
         goal=goal,
         pairs=brief.pairs if brief.pairs is not None else goal == "efficiency",
         techniques=techniques_open(brief, goal),
@@ -63,7 +63,9 @@ def techniques_open(brief: Brief, goal: str) -> bool:
     return goal != "growth" and brief.client.experience != "novice"
 
 
-def day_terms(index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]) -> DayTerms:
+def resolved_day(
+    index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]
+) -> ResolvedDay:
     said = day.equipment if day.equipment is not None else brief.equipment
     items, heaviest = equipment_of(said, catalogue)
     items -= frozenset(brief.without)
@@ -74,7 +76,7 @@ def day_terms(index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbe
     own = brief.owned.dumbbell_max
     if own is not None and brief.client.unit == "lb":
         own *= KG_IN_LB
-    return DayTerms(
+    return ResolvedDay(
         index=index,
         weekday=None if brief.any_order else day.weekday,
         minutes=day.minutes,
@@ -119,13 +121,13 @@ def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:
     return tuple((i, j) for i in range(count) for j in range(count) if i != j and (numbers[j] - numbers[i]) % 7 == 1)
 
 
-def muscle_terms(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, MuscleTerms]:
+def muscle_targets(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, MuscleTarget]:
     """Every muscle's emphasis, weight and band."""
     asked = expand_muscles(brief, catalogue)
     defaults: dict[str, Any] = dict(catalogue.defaults)
     weights = defaults["weights"]
     bands = defaults["novice-bands" if brief.client.experience == "novice" else "bands"][goal]
-    found: dict[str, MuscleTerms] = {}
+    found: dict[str, MuscleTarget] = {}
     for muscle in catalogue.muscles.values():
         ask = asked.get(muscle.id)
         minor = muscle.size == "minor"
@@ -136,7 +138,7 @@ def muscle_terms(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, Mus
             emphasis = ask.emphasis or "normal"
             if brief.dose == "minimum" and emphasis in ("normal", "priority"):
                 emphasis = "hold"
-            target = MuscleTerms(muscle.id, emphasis, float(weights[emphasis]), 0.0, WIDE_OPEN)
+            target = MuscleTarget(muscle.id, emphasis, float(weights[emphasis]), 0.0, WIDE_OPEN)
         if emphasis != "none" and not (ask is None and minor):
             low, high = band_of(muscle.id, emphasis, goal, bands, defaults, brief.client.experience)
             target = replace(target, low=float(low), high=float(high))
@@ -146,11 +148,11 @@ def muscle_terms(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, Mus
     return found
 
 
-def unsaid(muscle: str, emphasis: str, minor: bool, weight: float) -> MuscleTerms:
+def unsaid(muscle: str, emphasis: str, minor: bool, weight: float) -> MuscleTarget:
     """A muscle that the brief does not name; minor ones are counted, not sought."""
     if minor:
-        return MuscleTerms(muscle, "counted", 0.0, 0.0, WIDE_OPEN)
-    return MuscleTerms(muscle, emphasis, weight, 0.0, WIDE_OPEN)
+        return MuscleTarget(muscle, "counted", 0.0, 0.0, WIDE_OPEN)
+    return MuscleTarget(muscle, emphasis, weight, 0.0, WIDE_OPEN)
 
 
 def band_of(
@@ -164,7 +166,7 @@ def band_of(
     return float(low), float(high)
 
 
-def exact(target: MuscleTerms, at_least: float | None, at_most: float | None, days: int) -> MuscleTerms:
+def exact(target: MuscleTarget, at_least: float | None, at_most: float | None, days: int) -> MuscleTarget:
     """The terms with the brief's own band, whose ends are hard."""
     if at_least is None and at_most is None:
         return replace(target, days_at_least=days)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.clock import rest_seen, work_seconds
-from setwright.solver.evaluation.evaluated_week import Line, View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 
 if TYPE_CHECKING:
     import numpy as np
@@ -24,57 +24,57 @@ SEED = 5
 ENDS = (5.0, 95.0)
 
 
-def intervals(view: View) -> dict[str, tuple[int, int]]:
+def intervals(evaluated: EvaluatedWeek) -> dict[str, tuple[int, int]]:
     """Each muscle's index at the 5th and 95th hundredth of the draws, in whole points."""
     import numpy
 
-    draws = drawn(view, numpy)
+    draws = drawn(evaluated, numpy)
     found: dict[str, tuple[int, int]] = {}
-    for muscle, values in indices(view, draws, numpy).items():
+    for muscle, values in indices(evaluated, draws, numpy).items():
         low, high = numpy.percentile(values, ENDS)
         found[muscle] = (round(float(low)), round(float(high)))
     return found
 
 
-def week_interval(view: View) -> tuple[int, int]:
+def week_interval(evaluated: EvaluatedWeek) -> tuple[int, int]:
     """The week index at the same ends."""
     import numpy
 
-    low, high = numpy.percentile(week_draws(view, drawn(view, numpy), numpy), ENDS)
+    low, high = numpy.percentile(week_draws(evaluated, drawn(evaluated, numpy), numpy), ENDS)
     return round(float(low)), round(float(high))
 
 
-def week_draws(view: View, draws: dict[str, Any], numpy: Any) -> np.ndarray[Any, Any]:
+def week_draws(evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> np.ndarray[Any, Any]:
     """The week index in every draw."""
-    values = indices(view, draws, numpy)
-    muscles = [m for m in view.terms.muscles.values() if m.weight]
-    week: np.ndarray[Any, Any] = sum(m.weight * values[m.id] for m in muscles) / view.terms.weight_sum
+    values = indices(evaluated, draws, numpy)
+    muscles = [m for m in evaluated.resolved.muscles.values() if m.weight]
+    week: np.ndarray[Any, Any] = sum(m.weight * values[m.id] for m in muscles) / evaluated.resolved.weight_sum
     return week
 
 
-def drawn(view: View, numpy: Any, count: int = DRAWS) -> dict[str, np.ndarray[Any, Any]]:
+def drawn(evaluated: EvaluatedWeek, numpy: Any, count: int = DRAWS) -> dict[str, np.ndarray[Any, Any]]:
     """Draws of every number: uniform between the ends of those that have a range, the value itself else."""
     random = numpy.random.default_rng(SEED)
-    found = {key: numpy.full(count, value) for key, value in view.terms.curves.numbers.items()}
+    found = {key: numpy.full(count, value) for key, value in evaluated.resolved.curves.numbers.items()}
     for key in DRAWN:
-        number = view.terms.catalogue.evidence[key]
+        number = evaluated.resolved.catalogue.evidence[key]
         if number.low is not None and number.high is not None:
             found[key] = random.uniform(number.low, number.high, count)
     return found
 
 
-def indices(view: View, draws: dict[str, Any], numpy: Any) -> dict[str, Any]:
+def indices(evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> dict[str, Any]:
     """Each muscle's index in every draw."""
     sets: dict[tuple[str, int], Any] = {}
-    for line in view.lines:
-        effective = effective_draws(line, view, draws, numpy)
+    for line in evaluated.lines:
+        effective = effective_draws(line, evaluated, draws, numpy)
         for muscle, part in line.exercise.contributions:
             share = draws["indirect-part"] * part / 50 if part < 100 else 1.0
             key = (muscle, line.day.index)
             sets[key] = sets.get(key, 0.0) + share * effective
     knee, scale = draws["session-knee"], draws["session-scale"]
     found: dict[str, Any] = {}
-    for muscle in view.terms.muscles:
+    for muscle in evaluated.resolved.muscles:
         weekly = numpy.zeros(knee.shape)
         for (name, _), s in sets.items():
             if name == muscle:
@@ -84,10 +84,10 @@ def indices(view: View, draws: dict[str, Any], numpy: Any) -> dict[str, Any]:
     return found
 
 
-def effective_draws(line: Line, view: View, draws: dict[str, Any], numpy: Any) -> Any:
+def effective_draws(line: Line, evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> Any:
     """The effective sets of one line in every draw."""
     exercise, entry = line.exercise, line.entry
-    numbers = view.terms.curves.numbers
+    numbers = evaluated.resolved.curves.numbers
     if entry.partner is not None:
         seen = entry.rest + numbers["pair-change-seconds"] + numbers["pair-seen-extra-seconds"]
     else:

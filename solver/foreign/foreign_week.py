@@ -11,20 +11,20 @@ from typing import Any, Final
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import LIMITS, WEEKDAY_NAMES, WEEKDAYS
-from setwright.solver.brief.parsed_brief import Understood, understand
+from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.evaluation.clock import warm_up_seconds
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.prescriptions import pair_rests, reps_of, rests_of, rir_of
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.rules import RULES
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.foreign.cells import hold, seconds, span, whole
-from setwright.solver.sheets.document.week_document import SCHEMA
 from setwright.solver.foreign.near_names import Names
-from setwright.solver.sheets.document.week_reader import Reader, parse_week, read_week
 from setwright.solver.foreign.raw_rows import BESIDE, READ, Row, looks_like_json, rows_of_csv, rows_of_json
+from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.words import breaths, clock, listed
+from setwright.solver.sheets.document.week_document import SCHEMA
+from setwright.solver.sheets.document.week_reader import Reader, parse_week, read_week
 
 MOST_ROWS: Final = 500
 TAKEN: Final[Mapping[str, str]] = MappingProxyType(
@@ -41,14 +41,14 @@ TAKEN: Final[Mapping[str, str]] = MappingProxyType(
 class Read:
     """A week as read: its brief, its lines, the document it came from if it was one, and what was taken as said."""
 
-    understood: Understood
+    parsed: ParsedBrief
     week: Week
     document: dict[str, Any]
     notes: tuple[str, ...] = ()
 
 
 def read_any(
-    data: bytes, where: str, catalogue: Catalogue, asked: Understood | None = None, accept_near: bool = False
+    data: bytes, where: str, catalogue: Catalogue, asked: ParsedBrief | None = None, accept_near: bool = False
 ) -> Read:
     """The week of a JSON document or a table; `asked` is the brief it is held against, by default the week's own.
 
@@ -65,11 +65,11 @@ def read_any(
     return Table(catalogue, where, accept_near).read(rows, asked)
 
 
-def own(document: dict[str, Any], where: str, catalogue: Catalogue, asked: Understood | None) -> Read:
+def own(document: dict[str, Any], where: str, catalogue: Catalogue, asked: ParsedBrief | None) -> Read:
     """A week's own document, held against its own brief or another."""
     if asked is None:
-        understood, week = read_week(document, catalogue, where)
-        return Read(understood, week, document)
+        parsed, week = read_week(document, catalogue, where)
+        return Read(parsed, week, document)
     if document.get("schema") != SCHEMA:
         said = f"got {document.get('schema')!r}, expected {SCHEMA!r}"
         raise UsageFault(Fault(f"{where}: schema", said, "name a week written with --json"))
@@ -96,7 +96,7 @@ class Table:
     def __post_init__(self) -> None:
         self.reader = Names(self.catalogue, self.where, self.accept_near, self.notes)
 
-    def read(self, rows: list[Row], asked: Understood | None) -> Read:
+    def read(self, rows: list[Row], asked: ParsedBrief | None) -> Read:
         """The rows as a week of the brief, or of the brief that they imply."""
         if not rows:
             raise UsageFault(Fault(self.where, "has no lines", "write a row for each line of the week"))
@@ -107,17 +107,17 @@ class Table:
         exercises = [self.reader.exercise(row.get("exercise"), f"{at}, exercise") for at, row in rows]
         self.stop()
         order = self.order(days, asked)
-        understood = asked or self.implied(order, rows, exercises, [10] * len(order))
-        terms = resolve(understood.brief, self.catalogue)
-        entries = [self.entry(*row, exercises[i], terms, order.index(days[i])) for i, row in enumerate(rows)]
+        parsed = asked or self.implied(order, rows, exercises, [10] * len(order))
+        resolved = resolve(parsed.brief, self.catalogue)
+        entries = [self.entry(*row, exercises[i], resolved, order.index(days[i])) for i, row in enumerate(rows)]
         self.stop()
-        week = Week(tuple(self.paired(entries, days, day, terms) for day in order))
+        week = Week(tuple(self.paired(entries, days, day, resolved) for day in order))
         self.stop()
         if asked is None:
-            understood = self.implied(order, rows, exercises, self.minutes(terms, week))
+            parsed = self.implied(order, rows, exercises, self.minutes(resolved, week))
             self.notes.append("brief: days and minutes were taken from the week, all else is by default")
         self.notes += [f"{name} was not said in {n} lines: {TAKEN[name]}" for name, n in self.untold.items()]
-        return Read(understood, week, {}, tuple(self.notes))
+        return Read(parsed, week, {}, tuple(self.notes))
 
     def stop(self) -> None:
         """Raise when faults were met."""
@@ -148,7 +148,7 @@ class Table:
         self.reader.fault(f"{at}, day", f"got {row.get('day')!r}, expected mon to sun or a session's number, 1 to 7")
         return ""
 
-    def order(self, days: list[str], asked: Understood | None) -> list[str]:
+    def order(self, days: list[str], asked: ParsedBrief | None) -> list[str]:
         """The week's days in order: the brief's, or those that the rows name."""
         used = list(dict.fromkeys(days))
         if asked is not None:
@@ -159,7 +159,7 @@ class Table:
             raise UsageFault(Fault(f"{self.where}: day", said, "use one or the other"))
         return sorted(used, key=int) if numbers else [day for day in WEEKDAYS if day in used]
 
-    def asked_order(self, used: list[str], asked: Understood) -> list[str]:
+    def asked_order(self, used: list[str], asked: ParsedBrief) -> list[str]:
         """The brief's days; a row on any other day is a fault."""
         brief = asked.brief
         weekdays = [day.weekday for day in brief.days]
@@ -173,7 +173,7 @@ class Table:
             raise UsageFault(Fault(f"{self.where}: day", said, "mend the brief's days or the week's"))
         return there
 
-    def implied(self, order: list[str], rows: list[Row], exercises: list[str], minutes: list[int]) -> Understood:
+    def implied(self, order: list[str], rows: list[Row], exercises: list[str], minutes: list[int]) -> ParsedBrief:
         """The brief that a week implies: its days with so many minutes, pairs and techniques where it has them."""
         raw: dict[str, Any] = {"days": [{"minutes": m} for m in minutes]}
         if order[0].isdecimal():
@@ -185,15 +185,15 @@ class Table:
             raw["pairs"] = True
         if any(str(row.get("technique") or "straight").strip().lower() != "straight" for _, row in rows):
             raw["techniques"] = True
-        return understand(raw, self.catalogue, f"{self.where}: brief", tuple(RULES))
+        return parse_brief(raw, self.catalogue, f"{self.where}: brief", tuple(RULES))
 
-    def minutes(self, terms: Terms, week: Week) -> list[int]:
+    def minutes(self, resolved: ResolvedBrief, week: Week) -> list[int]:
         """The fewest whole minutes that hold each session with its full warm-up."""
-        view = View(terms, week)
+        evaluated = EvaluatedWeek(resolved, week)
         found = []
         low, high = (round(end) for end in LIMITS["minutes"])
-        for day in terms.days:
-            work, numbers = view.work_seconds(day.index), terms.curves.numbers
+        for day in resolved.days:
+            work, numbers = evaluated.work_seconds(day.index), resolved.curves.numbers
             able = [m for m in range(low, high + 1) if work + warm_up_seconds(m, numbers) <= 60 * m]
             if not able:
                 takes = math.ceil(work / 60)
@@ -204,21 +204,21 @@ class Table:
 
     # ---- lines
 
-    def entry(self, at: str, row: Mapping[str, Any], exercise_id: str, terms: Terms, day: int) -> Entry:
+    def entry(self, at: str, row: Mapping[str, Any], exercise_id: str, resolved: ResolvedBrief, day: int) -> Entry:
         """One line; what it does not say is as the brief would have it."""
         exercise = self.catalogue.exercises[exercise_id]
         technique, drops = self.technique(row, at)
         partner = row.get("pair") or None
         partner = None if partner is None else self.reader.exercise(partner, f"{at}, pair")
-        rests = pair_rests(terms) if partner else rests_of(terms, exercise)
-        reps = self.reps(row, at, exercise) or reps_of(terms, exercise, terms.days[day])
+        rests = pair_rests(resolved) if partner else rests_of(resolved, exercise)
+        reps = self.reps(row, at, exercise) or reps_of(resolved, exercise, resolved.days[day])
         rir = self.said(row, "rir", whole)
         rest = self.said(row, "rest", seconds)
         return Entry(
             exercise=exercise_id,
             sets=self.reader.whole(whole(row.get("sets")), "sets", f"{at}, sets", 1),
             reps=reps,
-            rir=rir_of(terms, exercise) if rir is None else self.reader.whole(rir, "rir", f"{at}, RIR", 0),
+            rir=rir_of(resolved, exercise) if rir is None else self.reader.whole(rir, "rir", f"{at}, RIR", 0),
             rest=rests[0] if rest is None else self.reader.whole(rest, "rest_seconds", f"{at}, rest", 0),
             technique=technique,
             drops=drops,
@@ -254,7 +254,7 @@ class Table:
         drops = whole(number) if number else row.get("drops") or 1
         return technique, self.reader.whole(drops, "drops", f"{at}, technique", 1)
 
-    def paired(self, entries: list[Entry], days: list[str], day: str, terms: Terms) -> tuple[Entry, ...]:
+    def paired(self, entries: list[Entry], days: list[str], day: str, resolved: ResolvedBrief) -> tuple[Entry, ...]:
         """A day's lines with each pair said by both and resting alike."""
         here = [entry for entry, on in zip(entries, days, strict=True) if on == day]
         partners = {e.exercise: e.partner for e in here if e.partner}

@@ -7,8 +7,8 @@ from typing import Any, Final
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.phrase.lexicon import NEAR, key_of
-from setwright.solver.sheets.document.week_reader import Reader, kind
 from setwright.solver.sheets.common.words import listed
+from setwright.solver.sheets.document.week_reader import Reader, kind
 
 MOST_NEAR: Final = 3
 

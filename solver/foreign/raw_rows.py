@@ -9,8 +9,8 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
-from setwright.solver.sheets.plain.csv_file import unguarded
 from setwright.solver.sheets.document.week_reader import MOST_BYTES, kind
+from setwright.solver.sheets.plain.csv_file import unguarded
 
 NEEDED: Final = ("day", "exercise", "sets")
 MAY: Final = ("reps", "rir", "rest", "technique", "pair")

@@ -8,16 +8,16 @@ from dataclasses import dataclass
 from functools import partial
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.linear.columns import Board, Cell, Column
-from setwright.solver.evaluation.prescriptions import Option
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.prescriptions import Prescription
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.linear.columns import Column, DayGroup, Instance
 
 Expression = dict[int, int]
-Weigh = Callable[[Exercise, Option], int]
+Weigh = Callable[[Exercise, Prescription], int]
 
 
 @dataclass(frozen=True)
-class Row:
+class Constraint:
     """low <= sum of coefficient * variable <= high, posted by one rule."""
 
     rule: str
@@ -30,109 +30,113 @@ class Row:
 
 
 @dataclass(frozen=True)
-class Curve:
+class StimulusCurve:
     """A muscle's part of the stimulus: `weight` score units at index 1, over effective sets (1/100,000) in cells."""
 
     muscle: str
     weight: float
-    cells: tuple[tuple[int, tuple[tuple[int, int], ...]], ...]
+    groups: tuple[tuple[int, tuple[tuple[int, int], ...]], ...]
     most: float
     """Weekly good sets U that cannot be passed."""
 
 
-class Sheet:
+class LinearModel:
     """Columns first, then what rules add: bounds, objective (score units) and rows."""
 
-    def __init__(self, board: Board, cells: tuple[Cell, ...], columns: Iterable[Column]) -> None:
-        self.board = board
-        self.terms: Terms = board.terms
-        self.cells = cells
+    def __init__(self, instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Column]) -> None:
+        self.instance = instance
+        self.resolved: ResolvedBrief = instance.resolved
+        self.groups = groups
         self.columns = tuple(columns)
         self.low: list[int] = []
         self.high: list[int] = []
-        self.worth: list[float] = []
+        self.objective: list[float] = []
         self.integer: list[bool] = []
-        self.rows: list[Row] = []
-        self.curves: list[Curve] = []
-        self.by_cell: list[list[int]] = [[] for _ in cells]
-        self.using: list[dict[int, dict[Option, list[int]]]] = [{} for _ in cells]
+        self.constraints: list[Constraint] = []
+        self.curves: list[StimulusCurve] = []
+        self.by_group: list[list[int]] = [[] for _ in groups]
+        self.using: list[dict[int, dict[Prescription, list[int]]]] = [{} for _ in groups]
         """For each cell and class, the columns that hold it done some way: many columns share few of them."""
         self.closed: dict[str, dict[int, int]] = {}
         """Rule -> the columns it closed because the brief makes it hard, with the bound each had before."""
-        freed = self.terms.off("exercise-days")
-        most = len(self.terms.days) if freed else round(self.terms.limit("third-day", "most"))
+        freed = self.resolved.off("exercise-days")
+        most = len(self.resolved.days) if freed else round(self.resolved.limit("third-day", "most"))
         for j, column in enumerate(self.columns):
-            cell = cells[column.cell]
-            copies = min(len(board.classes[a.cls].members) for a in column.atoms) * most
-            self.variable(min(len(cell.days), copies))
-            self.by_cell[column.cell].append(j)
-            for atom in column.atoms:
-                self.using[column.cell].setdefault(atom.cls, {}).setdefault(atom.option, []).append(j)
-        self.days_in: list[Expression | None] = [None for _ in cells]
+            group = groups[column.group]
+            copies = min(len(instance.classes[a.cls].members) for a in column.assignments) * most
+            self.variable(min(len(group.days), copies))
+            self.by_group[column.group].append(j)
+            for assignment in column.assignments:
+                self.using[column.group].setdefault(assignment.cls, {}).setdefault(assignment.prescription, []).append(
+                    j
+                )
+        self.days_in: list[Expression | None] = [None for _ in groups]
         self.on_day: dict[tuple[str, int], Expression] = {}
         self.regions: dict[tuple[str, int], Expression] = {}
         self.distinct: dict[int, int] = {}
         self.third: dict[int, int] = {}
-        self.work: list[Expression] = [{} for _ in cells]
+        self.work: list[Expression] = [{} for _ in groups]
         """Half seconds of a cell's sessions without the general warm-up."""
-        self.given: list[int | None] = [None for _ in cells]
+        self.given: list[int | None] = [None for _ in groups]
         """The variable that holds the seconds of warm-up a cell gives up."""
 
     @property
     def daily(self) -> bool:
         """Whether every cell is one day, so that rules between days can be exact."""
-        return all(len(cell.days) == 1 and cell.regions is None for cell in self.cells)
+        return all(len(group.days) == 1 and group.regions is None for group in self.groups)
 
     @property
-    def themed(self) -> bool:
-        return any(cell.regions is not None for cell in self.cells)
+    def patterned(self) -> bool:
+        return any(group.regions is not None for group in self.groups)
 
     # ---- variables
 
-    def variable(self, high: int, worth: float = 0.0, integer: bool = True, low: int = 0) -> int:
+    def variable(self, high: int, objective: float = 0.0, integer: bool = True, low: int = 0) -> int:
         """A new variable's index."""
         self.low.append(low)
         self.high.append(high)
-        self.worth.append(worth)
+        self.objective.append(objective)
         self.integer.append(integer)
         return len(self.low) - 1
 
-    def slack(self, rule: str, most: int, cost: float, integer: bool = True) -> int:
+    def violation(self, rule: str, most: int, cost: float, integer: bool = True) -> int:
         """A variable for a rule's breach at a cost for each unit; held at 0 where the brief makes the rule hard."""
-        return self.variable(0 if self.terms.forced(rule) else most, -cost, integer)
+        return self.variable(0 if self.resolved.forced(rule) else most, -cost, integer)
 
     # ---- expressions
 
     def exercise(self, cls: int) -> Exercise:
-        return self.board.classes[cls].exercise
+        return self.instance.classes[cls].exercise
 
-    def total(self, weigh: Weigh, cell: int | None = None) -> Expression:
+    def total(self, weigh: Weigh, group: int | None = None) -> Expression:
         """The sum of what each atom weighs, over one cell or all."""
-        return self.summed(lambda e: partial(weigh, e), cell)
+        return self.summed(lambda e: partial(weigh, e), group)
 
     def product(
-        self, share: Callable[[Exercise], int], amount: Callable[[Option], int], cell: int | None = None
+        self, share: Callable[[Exercise], int], amount: Callable[[Prescription], int], group: int | None = None
     ) -> Expression:
         """The sum of each exercise's share times the amount of the way it is done."""
 
-        def weigh(exercise: Exercise) -> Callable[[Option], int] | None:
+        def weigh(exercise: Exercise) -> Callable[[Prescription], int] | None:
             part = share(exercise)
-            return (lambda option: part * amount(option)) if part else None
+            return (lambda prescription: part * amount(prescription)) if part else None
 
-        return self.summed(weigh, cell)
+        return self.summed(weigh, group)
 
-    def count(self, wanted: Callable[[Exercise], bool], cell: int | None = None) -> Expression:
+    def count(self, wanted: Callable[[Exercise], bool], group: int | None = None) -> Expression:
         """How many exercises of a kind stand in a cell or the week."""
-        return self.product(lambda e: 1 if wanted(e) else 0, lambda o: 1, cell)
+        return self.product(lambda e: 1 if wanted(e) else 0, lambda o: 1, group)
 
-    def summed(self, weigh: Callable[[Exercise], Callable[[Option], int] | None], cell: int | None) -> Expression:
+    def summed(
+        self, weigh: Callable[[Exercise], Callable[[Prescription], int] | None], group: int | None
+    ) -> Expression:
         """The sum of what `weigh` says of each exercise's ways; None leaves an exercise out."""
         found: Expression = {}
-        for here in self.using if cell is None else (self.using[cell],):
+        for here in self.using if group is None else (self.using[group],):
             for cls, ways in here.items():
                 amount = weigh(self.exercise(cls))
-                for option, columns in ways.items():
-                    value = amount(option) if amount else 0
+                for prescription, columns in ways.items():
+                    value = amount(prescription) if amount else 0
                     for j in columns if value else ():
                         found[j] = found.get(j, 0) + value
         return {j: found[j] for j in sorted(found) if found[j]}
@@ -142,18 +146,18 @@ class Sheet:
         found = (j for here in self.using for columns in here.get(cls, {}).values() for j in columns)
         return dict.fromkeys(sorted(found), 1)
 
-    def size(self, cell: int) -> tuple[Expression, int]:
+    def size(self, group: int) -> tuple[Expression, int]:
         """The number of days in a cell: a variable's expression, or a constant."""
-        days = self.days_in[cell]
-        return ({}, len(self.cells[cell].days)) if days is None else (days, 0)
+        days = self.days_in[group]
+        return ({}, len(self.groups[group].days)) if days is None else (days, 0)
 
-    def day(self, cell: int) -> DayTerms:
+    def day(self, group: int) -> ResolvedDay:
         """The terms that a cell's days share."""
-        return self.board.day(self.cells[cell].group)
+        return self.instance.day(self.groups[group].like)
 
     # ---- rows
 
-    def row(
+    def constrain(
         self, rule: str, expression: Expression, low: int | None = None, high: int | None = None, label: str = ""
     ) -> None:
         """Post a row, divided by what its numbers share; a row that cannot bind is left out."""
@@ -164,8 +168,8 @@ class Sheet:
             return
         shared = math.gcd(*expression.values(), low or 0, high or 0) or 1
         index = tuple(sorted(expression))
-        self.rows.append(
-            Row(
+        self.constraints.append(
+            Constraint(
                 rule,
                 index,
                 tuple(expression[j] // shared for j in index),
@@ -177,46 +181,46 @@ class Sheet:
 
     def demand(self, rule: str, label: str, expression: Expression, low: int) -> None:
         """Post a wish of the brief, in its own words, as a row."""
-        self.row(rule, expression, low=low, label=label)
+        self.constrain(rule, expression, low=low, label=label)
 
     def reopen(self) -> None:
         """Turn closed columns into rows of the rules that close them, so that a clash can name those rules."""
         for rule, bounds in self.closed.items():
             for j, high in bounds.items():
                 self.high[j] = max(self.high[j], high)
-            self.row(rule, dict.fromkeys(bounds, 1), high=0)
+            self.constrain(rule, dict.fromkeys(bounds, 1), high=0)
         self.closed = {}
 
     def region_week(self, region: str) -> Expression:
         """The days of the week with a multi-joint lift of a region."""
         return combined(*(found for (r, _), found in self.regions.items() if r == region))
 
-    def at_most_a_day(self, rule: str, expression: Expression, cap: int, cell: int) -> None:
+    def at_most_a_day(self, rule: str, expression: Expression, cap: int, group: int) -> None:
         """At most `cap` on each day of a cell."""
-        days, constant = self.size(cell)
-        self.row(rule, combined(expression, scaled(days, -cap)), high=cap * constant)
+        days, constant = self.size(group)
+        self.constrain(rule, combined(expression, scaled(days, -cap)), high=cap * constant)
 
-    def at_least_a_day(self, rule: str, expression: Expression, floor: int, cell: int) -> None:
+    def at_least_a_day(self, rule: str, expression: Expression, floor: int, group: int) -> None:
         """At least `floor` on each day of a cell."""
-        days, constant = self.size(cell)
-        self.row(rule, combined(expression, scaled(days, -floor)), low=floor * constant)
+        days, constant = self.size(group)
+        self.constrain(rule, combined(expression, scaled(days, -floor)), low=floor * constant)
 
-    def days_with(self, rule: str, expression: Expression, cell: int) -> int:
+    def days_with(self, rule: str, expression: Expression, group: int) -> int:
         """A variable no greater than the days of a cell on which the expression is not 0."""
-        held = self.variable(len(self.cells[cell].days))
-        self.row(rule, combined({held: 1}, scaled(expression, -1)), high=0)
-        self.at_most_a_day(rule, {held: 1}, 1, cell)
+        held = self.variable(len(self.groups[group].days))
+        self.constrain(rule, combined({held: 1}, scaled(expression, -1)), high=0)
+        self.at_most_a_day(rule, {held: 1}, 1, group)
         return held
 
-    def charge(self, rule: str, expression: Expression, cost: float) -> None:
+    def penalise(self, rule: str, expression: Expression, cost: float) -> None:
         """Charge each unit of some columns, or close them where the brief makes the rule hard."""
         for j, amount in expression.items():
-            if self.terms.forced(rule) and cost > 0:
+            if self.resolved.forced(rule) and cost > 0:
                 before = max((bounds.get(j, 0) for bounds in self.closed.values()), default=0)
                 self.closed.setdefault(rule, {})[j] = max(self.high[j], before)
                 self.high[j] = 0
             else:
-                self.worth[j] -= cost * amount
+                self.objective[j] -= cost * amount
 
 
 def combined(*parts: Expression) -> Expression:

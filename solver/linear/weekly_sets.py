@@ -6,12 +6,12 @@ import math
 from collections.abc import Callable
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.linear.linear_model import Expression, Sheet
+from setwright.solver.linear.linear_model import Expression, LinearModel
 
 
-def sets_of(sheet: Sheet, muscle: str, cell: int | None = None) -> Expression:
+def sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:
     """A muscle's fractional credited sets."""
-    return sheet.product(share_of(muscle), lambda o: o.credited, cell)
+    return model.product(share_of(muscle), lambda o: o.credited, group)
 
 
 def share_of(muscle: str) -> Callable[[Exercise], int]:
@@ -19,8 +19,8 @@ def share_of(muscle: str) -> Callable[[Exercise], int]:
     return lambda e: sum(part for m, part in e.contributions if m == muscle)
 
 
-def direct_sets_of(sheet: Sheet, muscle: str, cell: int | None = None) -> Expression:
-    return sheet.product(lambda e: 100 if muscle in e.direct else 0, lambda o: o.credited, cell)
+def direct_sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:
+    return model.product(lambda e: 100 if muscle in e.direct else 0, lambda o: o.credited, group)
 
 
 def grain_of(expression: Expression, limit: int) -> int:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from importlib import import_module
 from types import MappingProxyType
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rules import MODULES, RULES
 
 BY_COLUMNS = (
@@ -19,7 +19,7 @@ POSTED_WITH = MappingProxyType({"warm-up-given": "day-minutes", "band-high": "ba
 FIRST = ("exercise-days", "day-minutes")
 """Rules that make the variables which others use."""
 
-POSTS: MappingProxyType[str, Callable[[Sheet], None]] = MappingProxyType(
+POSTS: MappingProxyType[str, Callable[[LinearModel], None]] = MappingProxyType(
     {
         name.replace("_", "-"): import_module(f"{__name__}.{name}").post
         for name in MODULES
@@ -30,8 +30,8 @@ ALWAYS = (*FIRST, "band-top", "distinct")
 """Rules whose rows also keep books; they ask themselves whether the brief turns them off."""
 
 
-def post_all(sheet: Sheet) -> None:
+def post_all(model: LinearModel) -> None:
     """Post every rule that the brief leaves on, in the registry's order."""
     for rule in (*FIRST, *(r for r in RULES if r in POSTS and r not in FIRST)):
-        if rule in ALWAYS or not sheet.terms.off(rule):
-            POSTS[rule](sheet)
+        if rule in ALWAYS or not model.resolved.off(rule):
+            POSTS[rule](model)

@@ -2,23 +2,23 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    if not sheet.daily:
+def post(model: LinearModel) -> None:
+    if not model.daily:
         return
-    terms = sheet.terms
-    heavy = terms.limit("axial-consecutive", "axial")
-    cost = terms.cost("axial-consecutive")
+    resolved = model.resolved
+    heavy = resolved.limit("axial-consecutive", "axial")
+    cost = resolved.cost("axial-consecutive")
     loaded: dict[int, int] = {}
-    for cell in sheet.cells:
-        found = sheet.count(lambda e: e.axial >= heavy, cell.index)
+    for group in model.groups:
+        found = model.count(lambda e: e.axial >= heavy, group.index)
         if found:
-            loaded[cell.index] = held = sheet.variable(1)
+            loaded[group.index] = held = model.variable(1)
             for j in found:
-                sheet.row("axial-consecutive", {j: 1, held: -1}, high=0)
-    for earlier, later in terms.adjacent:
+                model.constrain("axial-consecutive", {j: 1, held: -1}, high=0)
+    for earlier, later in resolved.adjacent:
         if earlier in loaded and later in loaded:
-            both = sheet.slack("axial-consecutive", 1, cost)
-            sheet.row("axial-consecutive", {loaded[earlier]: 1, loaded[later]: 1, both: -1}, high=1)
+            both = model.violation("axial-consecutive", 1, cost)
+            model.constrain("axial-consecutive", {loaded[earlier]: 1, loaded[later]: 1, both: -1}, high=1)

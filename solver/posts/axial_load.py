@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    most = int(sheet.terms.limit("axial-load"))
-    for cell in sheet.cells:
-        found = sheet.total(lambda e, o: o.sets * e.axial, cell.index)
-        sheet.at_most_a_day("axial-load", found, most, cell.index)
+def post(model: LinearModel) -> None:
+    most = int(model.resolved.limit("axial-load"))
+    for group in model.groups:
+        found = model.total(lambda e, o: o.sets * e.axial, group.index)
+        model.at_most_a_day("axial-load", found, most, group.index)

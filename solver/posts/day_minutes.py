@@ -2,56 +2,56 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.columns import REGIONS
-from setwright.solver.linear.linear_model import Expression, Sheet, combined, scaled
-from setwright.solver.linear.region_days import trained_days
-from setwright.solver.evaluation.resolved_brief import Terms
 from setwright.solver.evaluation.evaluated_week import ramp_levels
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.linear.columns import REGIONS
+from setwright.solver.linear.linear_model import Expression, LinearModel, combined, scaled
+from setwright.solver.linear.region_days import trained_days
 
 
-def warm_up_cost(terms: Terms) -> float:
-    return 0.0 if terms.off("warm-up-given") else terms.cost("warm-up-given")
+def warm_up_cost(resolved: ResolvedBrief) -> float:
+    return 0.0 if resolved.off("warm-up-given") else resolved.cost("warm-up-given")
 
 
-def ramp_up(sheet: Sheet, region: str, cell: int) -> Expression:
+def ramp_up(model: LinearModel, region: str, group: int) -> Expression:
     """The ramp-up seconds of a region: once a day what its heaviest lift asks for, more for a second heavy barbell."""
-    terms = sheet.terms
-    trained = sheet.regions.get((region, cell), {})
+    resolved = model.resolved
+    trained = model.regions.get((region, group), {})
     if not trained:
         return {}
-    days = len(sheet.cells[cell].days)
+    days = len(model.groups[group].days)
     seconds: Expression = {}
-    before, lifts = 0, sheet.count(lambda e: e.multi_joint and e.region == region, cell)
-    for wanted, asked in ramp_levels(terms, region, sheet.day(cell)):
-        some = sheet.count(lambda e, w=wanted: e.multi_joint and e.region == region and w(e), cell)
+    before, lifts = 0, model.count(lambda e: e.multi_joint and e.region == region, group)
+    for wanted, asked in ramp_levels(resolved, region, model.day(group)):
+        some = model.count(lambda e, w=wanted: e.multi_joint and e.region == region and w(e), group)
         if some:
-            due = trained if some == lifts else trained_days(sheet, some, cell)
+            due = trained if some == lifts else trained_days(model, some, group)
             seconds = combined(seconds, scaled(due, asked - before))
             before = asked
-    heavy = sheet.count(lambda e: e.main_lift and e.barbell and e.region == region, cell)
+    heavy = model.count(lambda e: e.main_lift and e.barbell and e.region == region, group)
     if heavy:
-        second = sheet.variable(3 * days)
-        sheet.row("day-minutes", combined(heavy, scaled(trained, -1), {second: -1}), high=0)
-        seconds = combined(seconds, {second: round(terms.number("ramp-second-seconds"))})
+        second = model.variable(3 * days)
+        model.constrain("day-minutes", combined(heavy, scaled(trained, -1), {second: -1}), high=0)
+        seconds = combined(seconds, {second: round(resolved.number("ramp-second-seconds"))})
     return seconds
 
 
-def post(sheet: Sheet) -> None:
-    terms = sheet.terms
-    for cell in sheet.cells:
-        seconds = sheet.total(lambda e, o: o.half_seconds, cell.index)
+def post(model: LinearModel) -> None:
+    resolved = model.resolved
+    for group in model.groups:
+        seconds = model.total(lambda e, o: o.half_seconds, group.index)
         for region in REGIONS:
-            seconds = combined(seconds, scaled(ramp_up(sheet, region, cell.index), 2))
-        sheet.work[cell.index] = seconds
-        day = sheet.day(cell.index)
+            seconds = combined(seconds, scaled(ramp_up(model, region, group.index), 2))
+        model.work[group.index] = seconds
+        day = model.day(group.index)
         room = 2 * (day.limit - day.warm_up)
         if room < 0:
             # A day shorter than its warm-up holds nothing unless the warm-up gives way; an empty day is sound.
             room = max(0, room + 2 * day.warm_up_give)
-        elif day.warm_up_give and not terms.forced("warm-up-given"):
-            given = sheet.variable(day.warm_up_give * len(cell.days), -warm_up_cost(terms))
-            sheet.given[cell.index] = given
-            sheet.at_most_a_day("warm-up-given", {given: 1}, day.warm_up_give, cell.index)
+        elif day.warm_up_give and not resolved.forced("warm-up-given"):
+            given = model.variable(day.warm_up_give * len(group.days), -warm_up_cost(resolved))
+            model.given[group.index] = given
+            model.at_most_a_day("warm-up-given", {given: 1}, day.warm_up_give, group.index)
             seconds = combined(seconds, {given: -2})
-        if not terms.off("day-minutes"):
-            sheet.at_most_a_day("day-minutes", seconds, room, cell.index)
+        if not resolved.off("day-minutes"):
+            model.at_most_a_day("day-minutes", seconds, room, group.index)

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    for muscle in sheet.terms.muscles.values():
+def post(model: LinearModel) -> None:
+    for muscle in model.resolved.muscles.values():
         if muscle.days_at_least:
             days = {
-                sheet.days_with(
-                    "days-at-least", sheet.count(lambda e, m=muscle: m.id in e.direct, cell.index), cell.index
+                model.days_with(
+                    "days-at-least", model.count(lambda e, m=muscle: m.id in e.direct, group.index), group.index
                 ): 1
-                for cell in sheet.cells
+                for group in model.groups
             }
-            sheet.demand("days-at-least", f"{muscle.id} on {muscle.days_at_least} days", days, muscle.days_at_least)
+            model.demand("days-at-least", f"{muscle.id} on {muscle.days_at_least} days", days, muscle.days_at_least)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet, combined
+from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.rules.deadlift import applies, serves
 
 
-def post(sheet: Sheet) -> None:
-    if applies(sheet.terms):
-        missing = sheet.slack("deadlift", 1, sheet.terms.cost("deadlift"))
-        sheet.row("deadlift", combined(sheet.count(serves), {missing: 1}), low=1)
+def post(model: LinearModel) -> None:
+    if applies(model.resolved):
+        missing = model.violation("deadlift", 1, model.resolved.cost("deadlift"))
+        model.constrain("deadlift", combined(model.count(serves), {missing: 1}), low=1)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet, combined
+from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.rules.direct_work import needing
 
 
-def post(sheet: Sheet) -> None:
-    for muscle in needing(sheet.terms):
-        found = sheet.count(lambda e, m=muscle: m in e.direct)
-        missing = sheet.slack("direct-work", 1, sheet.terms.cost("direct-work"))
-        sheet.row("direct-work", combined(found, {missing: 1}), low=1)
+def post(model: LinearModel) -> None:
+    for muscle in needing(model.resolved):
+        found = model.count(lambda e, m=muscle: m in e.direct)
+        missing = model.violation("direct-work", 1, model.resolved.cost("direct-work"))
+        model.constrain("direct-work", combined(found, {missing: 1}), low=1)

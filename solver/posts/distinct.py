@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    if not sheet.terms.off("distinct"):
-        cost = sheet.terms.cost("distinct")
-        for held in sheet.distinct.values():
-            if sheet.terms.forced("distinct"):
-                sheet.high[held] = 0
-            sheet.worth[held] -= cost
+def post(model: LinearModel) -> None:
+    if not model.resolved.off("distinct"):
+        cost = model.resolved.cost("distinct")
+        for held in model.distinct.values():
+            if model.resolved.forced("distinct"):
+                model.high[held] = 0
+            model.objective[held] -= cost

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.weekly_sets import sets_of
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.evaluation.evaluated_week import WHOLE
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.linear.weekly_sets import sets_of
 
 
-def post(sheet: Sheet) -> None:
-    for muscle in sheet.terms.muscles.values():
-        found = sets_of(sheet, muscle.id)
+def post(model: LinearModel) -> None:
+    for muscle in model.resolved.muscles.values():
+        found = sets_of(model, muscle.id)
         if muscle.exact_low:
-            sheet.demand("exact-band", f"{muscle.id} at least {muscle.low:g} sets", found, round(muscle.low * WHOLE))
+            model.demand("exact-band", f"{muscle.id} at least {muscle.low:g} sets", found, round(muscle.low * WHOLE))
         if muscle.exact_high:
-            sheet.row("exact-band", found, high=round(muscle.high * WHOLE))
+            model.constrain("exact-band", found, high=round(muscle.high * WHOLE))

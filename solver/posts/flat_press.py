@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet, combined
+from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.rules.flat_press import applies, serves
 
 
-def post(sheet: Sheet) -> None:
-    if applies(sheet.terms):
-        missing = sheet.slack("flat-press", 1, sheet.terms.cost("flat-press"))
-        sheet.row("flat-press", combined(sheet.count(serves), {missing: 1}), low=1)
+def post(model: LinearModel) -> None:
+    if applies(model.resolved):
+        missing = model.violation("flat-press", 1, model.resolved.cost("flat-press"))
+        model.constrain("flat-press", combined(model.count(serves), {missing: 1}), low=1)

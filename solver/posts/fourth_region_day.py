@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet, combined
+from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.rules.full_session import REGIONS
 
 
-def post(sheet: Sheet) -> None:
-    terms = sheet.terms
-    if len(terms.days) < terms.limit("theme", "least-days"):
+def post(model: LinearModel) -> None:
+    resolved = model.resolved
+    if len(resolved.days) < resolved.limit("theme", "least-days"):
         return
-    most = round(terms.limit("fourth-region-day", "days"))
+    most = round(resolved.limit("fourth-region-day", "days"))
     for region in REGIONS:
-        over = sheet.slack("fourth-region-day", len(terms.days), terms.cost("fourth-region-day"))
-        sheet.row("fourth-region-day", combined(sheet.region_week(region), {over: -1}), high=most)
+        over = model.violation("fourth-region-day", len(resolved.days), resolved.cost("fourth-region-day"))
+        model.constrain("fourth-region-day", combined(model.region_week(region), {over: -1}), high=most)

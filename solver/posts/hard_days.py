@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.weekly_sets import direct_sets_of, sets_of
-from setwright.solver.linear.linear_model import Sheet, combined
 from setwright.solver.evaluation.evaluated_week import WHOLE
+from setwright.solver.linear.linear_model import LinearModel, combined
+from setwright.solver.linear.weekly_sets import direct_sets_of, sets_of
 
 
-def post(sheet: Sheet) -> None:
-    if not sheet.daily:
+def post(model: LinearModel) -> None:
+    if not model.daily:
         return
-    terms = sheet.terms
-    ends = (round(terms.limit("hard-days") * WHOLE), round(terms.limit("hard-days", "fractional") * WHOLE))
-    cap = round(terms.day_cap * WHOLE)
-    for earlier, later in terms.adjacent:
-        for muscle in terms.muscles:
-            parts = [(direct_sets_of(sheet, muscle, d), sets_of(sheet, muscle, d)) for d in (earlier, later)]
+    resolved = model.resolved
+    ends = (round(resolved.limit("hard-days") * WHOLE), round(resolved.limit("hard-days", "fractional") * WHOLE))
+    cap = round(resolved.day_cap * WHOLE)
+    for earlier, later in resolved.adjacent:
+        for muscle in resolved.muscles:
+            parts = [(direct_sets_of(model, muscle, d), sets_of(model, muscle, d)) for d in (earlier, later)]
             if not all(every for _, every in parts):
                 continue
-            second = sheet.variable(1)
+            second = model.variable(1)
             for (direct, every), sign, constant in zip(parts, (1, -1), (0, 1), strict=True):
                 for found, limit in ((direct, ends[0]), (every, ends[1])):
                     room = cap - limit
-                    sheet.row("hard-days", combined(found, {second: sign * -room}), high=limit + constant * room)
+                    model.constrain("hard-days", combined(found, {second: sign * -room}), high=limit + constant * room)

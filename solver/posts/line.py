@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    sheet.charge("line", sheet.count(lambda e: True), sheet.terms.cost("line"))
+def post(model: LinearModel) -> None:
+    model.penalise("line", model.count(lambda e: True), model.resolved.cost("line"))

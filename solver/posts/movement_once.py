@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rules.movement_once import most_of_movement
 
 
-def post(sheet: Sheet) -> None:
-    movements = sorted({slot.movement for slot in sheet.terms.catalogue.slots.values()})
-    for cell in sheet.cells:
+def post(model: LinearModel) -> None:
+    movements = sorted({slot.movement for slot in model.resolved.catalogue.slots.values()})
+    for group in model.groups:
         for movement in movements:
-            found = sheet.count(lambda e, m=movement: e.movement == m, cell.index)
+            found = model.count(lambda e, m=movement: e.movement == m, group.index)
             if found:
-                most = most_of_movement(sheet.terms, movement, sheet.day(cell.index))
-                sheet.at_most_a_day("movement-once", found, most, cell.index)
+                most = most_of_movement(model.resolved, movement, model.day(group.index))
+                model.at_most_a_day("movement-once", found, most, group.index)

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.weekly_sets import sets_of
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.evaluation.evaluated_week import WHOLE
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.linear.weekly_sets import sets_of
 
 
-def post(sheet: Sheet) -> None:
-    most = round(sheet.terms.limit("muscle-day-cap") * WHOLE)
-    for cell in sheet.cells:
-        for muscle in sheet.terms.muscles:
-            sheet.at_most_a_day("muscle-day-cap", sets_of(sheet, muscle, cell.index), most, cell.index)
+def post(model: LinearModel) -> None:
+    most = round(model.resolved.limit("muscle-day-cap") * WHOLE)
+    for group in model.groups:
+        for muscle in model.resolved.muscles:
+            model.at_most_a_day("muscle-day-cap", sets_of(model, muscle, group.index), most, group.index)

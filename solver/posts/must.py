@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    for movement in sheet.terms.brief.must:
-        found = sheet.count(lambda e, m=movement: e.movement == m)
-        sheet.demand("must", f"must {movement}", found, 1)
+def post(model: LinearModel) -> None:
+    for movement in model.resolved.brief.must:
+        found = model.count(lambda e, m=movement: e.movement == m)
+        model.demand("must", f"must {movement}", found, 1)

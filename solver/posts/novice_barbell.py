@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from setwright.solver.linear.columns import REGIONS
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    if sheet.terms.experience != "novice":
+def post(model: LinearModel) -> None:
+    if model.resolved.experience != "novice":
         return
-    most = round(sheet.terms.limit("novice-barbell"))
-    for cell in sheet.cells:
+    most = round(model.resolved.limit("novice-barbell"))
+    for group in model.groups:
         for region in REGIONS:
-            found = sheet.count(lambda e, r=region: e.barbell and e.region == r, cell.index)
-            sheet.at_most_a_day("novice-barbell", found, most, cell.index)
+            found = model.count(lambda e, r=region: e.barbell and e.region == r, group.index)
+            model.at_most_a_day("novice-barbell", found, most, group.index)

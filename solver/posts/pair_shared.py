@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.evaluation.pairs import shared_indirect
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    cost = sheet.terms.cost("pair-shared")
-    for j, column in enumerate(sheet.columns):
-        if len(column.atoms) == 2:
-            shared = shared_indirect(*(sheet.exercise(a.cls) for a in column.atoms))
-            sheet.charge("pair-shared", {j: len(shared)} if shared else {}, cost)
+def post(model: LinearModel) -> None:
+    cost = model.resolved.cost("pair-shared")
+    for j, column in enumerate(model.columns):
+        if len(column.assignments) == 2:
+            shared = shared_indirect(*(model.exercise(a.cls) for a in column.assignments))
+            model.penalise("pair-shared", {j: len(shared)} if shared else {}, cost)

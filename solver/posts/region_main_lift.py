@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Expression, Sheet, combined
+from setwright.solver.linear.linear_model import Expression, LinearModel, combined
 from setwright.solver.rules.region_main_lift import owed, serves
 
 
-def post(sheet: Sheet) -> None:
-    terms = sheet.terms
-    for part in owed(terms):
+def post(model: LinearModel) -> None:
+    resolved = model.resolved
+    for part in owed(resolved):
         found: Expression = {}
-        for cell in sheet.cells:
-            day = terms.days[cell.days[0]]
-            lifts = sheet.count(lambda e, p=part, d=day: serves(terms, p, e, d), cell.index)
+        for group in model.groups:
+            day = resolved.days[group.days[0]]
+            lifts = model.count(lambda e, p=part, d=day: serves(resolved, p, e, d), group.index)
             found = combined(found, lifts)
-        missing = sheet.slack("region-main-lift", 1, terms.cost("region-main-lift"))
-        sheet.row("region-main-lift", combined(found, {missing: 1}), low=1)
+        missing = model.violation("region-main-lift", 1, resolved.cost("region-main-lift"))
+        model.constrain("region-main-lift", combined(found, {missing: 1}), low=1)

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet, combined
+from setwright.solver.linear.linear_model import LinearModel, combined
 
 
-def post(sheet: Sheet) -> None:
-    terms = sheet.terms
-    most = round(terms.limit("seventh", "exercises"))
-    for cell in sheet.cells:
-        if sheet.day(cell.index).minutes <= terms.limit("seventh", "minutes"):
-            over = sheet.slack("seventh", 4 * len(cell.days), terms.cost("seventh"))
-            found = combined(sheet.count(lambda e: True, cell.index), {over: -1})
-            sheet.at_most_a_day("seventh", found, most, cell.index)
+def post(model: LinearModel) -> None:
+    resolved = model.resolved
+    most = round(resolved.limit("seventh", "exercises"))
+    for group in model.groups:
+        if model.day(group.index).minutes <= resolved.limit("seventh", "minutes"):
+            over = model.violation("seventh", 4 * len(group.days), resolved.cost("seventh"))
+            found = combined(model.count(lambda e: True, group.index), {over: -1})
+            model.at_most_a_day("seventh", found, most, group.index)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    for cell in sheet.cells:
-        for slot in sheet.terms.catalogue.slots:
-            found = sheet.count(lambda e, s=slot: e.slot.id == s, cell.index)
+def post(model: LinearModel) -> None:
+    for group in model.groups:
+        for slot in model.resolved.catalogue.slots:
+            found = model.count(lambda e, s=slot: e.slot.id == s, group.index)
             if found:
-                sheet.at_most_a_day("slot-once", found, 1, cell.index)
+                model.at_most_a_day("slot-once", found, 1, group.index)

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    terms = sheet.terms
-    if len(terms.days) < terms.limit("theme", "least-days"):
+def post(model: LinearModel) -> None:
+    resolved = model.resolved
+    if len(resolved.days) < resolved.limit("theme", "least-days"):
         return
-    for trained in sheet.regions.values():
-        sheet.charge("theme", trained, terms.cost("theme"))
+    for trained in model.regions.values():
+        model.penalise("theme", trained, resolved.cost("theme"))

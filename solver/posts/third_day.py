@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 
-def post(sheet: Sheet) -> None:
-    for held in sheet.third.values():
-        if sheet.terms.forced("third-day"):
-            sheet.high[held] = 0
+def post(model: LinearModel) -> None:
+    for held in model.third.values():
+        if model.resolved.forced("third-day"):
+            model.high[held] = 0
         else:
-            sheet.worth[held] -= sheet.terms.cost("third-day")
+            model.objective[held] -= model.resolved.cost("third-day")

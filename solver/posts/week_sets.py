@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from setwright.solver.linear.linear_model import Sheet, combined
+from setwright.solver.linear.linear_model import LinearModel, combined
 
 
-def post(sheet: Sheet) -> None:
-    terms = sheet.terms
-    most = round(terms.limit("week-sets", terms.experience))
-    over = sheet.slack("week-sets", 400, terms.cost("week-sets"))
-    sheet.row("week-sets", combined(sheet.total(lambda e, o: o.sets), {over: -1}), high=most)
+def post(model: LinearModel) -> None:
+    resolved = model.resolved
+    most = round(resolved.limit("week-sets", resolved.experience))
+    over = model.violation("week-sets", 400, resolved.cost("week-sets"))
+    model.constrain("week-sets", combined(model.total(lambda e, o: o.sets), {over: -1}), high=most)

@@ -30,5 +30,5 @@ MODULES = (
 
 _found = [import_module(f"{__name__}.{module}").RULE for module in MODULES]
 RULES: MappingProxyType[str, Rule] = MappingProxyType({rule.id: rule for rule in _found})
-CLOSERS: tuple[Rule, ...] = tuple(rule for rule in _found if rule.closes)
+EXCLUDERS: tuple[Rule, ...] = tuple(rule for rule in _found if rule.excludes)
 CHECKS: tuple[Rule, ...] = tuple(rule for rule in _found if rule.check)

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    return exercise.ability and terms.experience == "novice" and exercise.id not in terms.pinned
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return exercise.ability and resolved.experience == "novice" and exercise.id not in resolved.pinned
 
 
 RULE = Rule(
@@ -16,5 +16,5 @@ RULE = Rule(
     kind="hard",
     sentence="A novice gets a lift that needs ability only when it is pinned.",
     remedy="pin it if the client can do it, or take an easier swap",
-    closes=closes,
+    excludes=excludes,
 )

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    return exercise.id in terms.brief.avoid
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return exercise.id in resolved.brief.avoid
 
 
 RULE = Rule(
@@ -16,5 +16,5 @@ RULE = Rule(
     kind="hard",
     sentence="An avoided exercise stands nowhere.",
     remedy="take it out of `avoid`, or take a swap",
-    closes=closes,
+    excludes=excludes,
 )

@@ -4,17 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    heavy = view.terms.limit("axial-consecutive", "axial")
-    days = view.days_with(lambda x: x.exercise.axial >= heavy)
-    for earlier, later in view.terms.adjacent:
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    heavy = evaluated.resolved.limit("axial-consecutive", "axial")
+    days = evaluated.days_with(lambda x: x.exercise.axial >= heavy)
+    for earlier, later in evaluated.resolved.adjacent:
         if earlier in days and later in days:
-            text = f"{view.terms.days[earlier].name} and {view.terms.days[later].name} both load the spine"
-            yield Finding("axial-consecutive", text, view.terms.charge("axial-consecutive", 1))
+            text = (
+                f"{evaluated.resolved.days[earlier].name} and {evaluated.resolved.days[later].name} both load the spine"
+            )
+            yield Finding("axial-consecutive", text, evaluated.resolved.penalty("axial-consecutive", 1))
 
 
 RULE = Rule(

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for muscle in view.terms.muscles.values():
-        over = view.weekly_sets(muscle.id) / WHOLE - muscle.high
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for muscle in evaluated.resolved.muscles.values():
+        over = evaluated.weekly_sets(muscle.id) / WHOLE - muscle.high
         if over > 0 and not muscle.exact_high:
             text = f"{muscle.id} has {over + muscle.high:g} sets, band up to {muscle.high:g}"
-            yield Finding("band-high", text, view.terms.charge("band-high", over))
+            yield Finding("band-high", text, evaluated.resolved.penalty("band-high", over))
 
 
 RULE = Rule(

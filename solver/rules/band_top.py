@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule, some_sets
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for muscle in view.terms.muscles.values():
-        sets = view.weekly_sets(muscle.id) / WHOLE
-        own = [line for line in view.lines if view.terms.own_muscle(line.exercise) == muscle.id]
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for muscle in evaluated.resolved.muscles.values():
+        sets = evaluated.weekly_sets(muscle.id) / WHOLE
+        own = [line for line in evaluated.lines if evaluated.resolved.own_muscle(line.exercise) == muscle.id]
         if sets > muscle.high and own and not muscle.exact_high:
             text = f"{muscle.id} has {some_sets(sets)} above {muscle.high:g}, yet {own[0].exercise.name} stands"
             yield Finding("band-top", text)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 MOVEMENTS: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
     ("knee lift", ("knee",), ("quads",)),
@@ -18,20 +18,20 @@ MOVEMENTS: tuple[tuple[str, tuple[str, ...], tuple[str, ...]], ...] = (
 )
 
 
-def wanted(terms: Terms) -> Iterator[tuple[str, tuple[str, ...]]]:
+def wanted(resolved: ResolvedBrief) -> Iterator[tuple[str, tuple[str, ...]]]:
     """The movements (name, ids) that this brief's week should have."""
-    listed = [(name, ids) for name, ids, muscles in MOVEMENTS if any(terms.sought(m) for m in muscles)]
-    if "glutes" in terms.priorities:
+    listed = [(name, ids) for name, ids, muscles in MOVEMENTS if any(resolved.sought(m) for m in muscles)]
+    if "glutes" in resolved.priorities:
         listed.append(("hip thrust", ("thrust",)))
     for name, ids in listed:
-        if terms.can_somewhere(lambda e, ids=ids: e.multi_joint and e.movement in ids):  # type: ignore[misc]
+        if resolved.can_somewhere(lambda e, ids=ids: e.multi_joint and e.movement in ids):  # type: ignore[misc]
             yield name, ids
 
 
-def check(view: View) -> Iterator[Finding]:
-    for name, movements in wanted(view.terms):
-        if not any(line.exercise.multi_joint and line.exercise.movement in movements for line in view.lines):
-            yield Finding("coverage", f"no {name} in the week", view.terms.charge("coverage", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for name, movements in wanted(evaluated.resolved):
+        if not any(line.exercise.multi_joint and line.exercise.movement in movements for line in evaluated.lines):
+            yield Finding("coverage", f"no {name} in the week", evaluated.resolved.penalty("coverage", 1))
 
 
 RULE = Rule(

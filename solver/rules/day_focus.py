@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    if day.focus is None or exercise.id in terms.pinned:
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    if day.focus is None or exercise.id in resolved.pinned:
         return False
     return day.focus not in exercise.slot.focus
 
@@ -18,5 +18,5 @@ RULE = Rule(
     kind="hard",
     sentence="A day with a focus holds only that focus's exercises.",
     remedy="move it to another day, or drop the focus",
-    closes=closes,
+    excludes=excludes,
 )

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for day in view.terms.days:
-        seconds = view.seconds(day.index)
-        if view.on[day.index] and seconds > day.limit:
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for day in evaluated.resolved.days:
+        seconds = evaluated.seconds(day.index)
+        if evaluated.on[day.index] and seconds > day.limit:
             yield Finding("day-minutes", f"{day.name} takes {seconds} s of {day.limit} s")
 
 

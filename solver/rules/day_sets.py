@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    most = round(view.terms.limit("day-sets", view.terms.experience))
-    for day, lines in zip(view.terms.days, view.on, strict=True):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    most = round(evaluated.resolved.limit("day-sets", evaluated.resolved.experience))
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
         over = sum(line.sets for line in lines) - most
         if over > 0:
             text = f"{day.name} has {most + over} sets"
-            yield Finding("day-sets", text, view.terms.charge("day-sets", over))
+            yield Finding("day-sets", text, evaluated.resolved.penalty("day-sets", over))
 
 
 RULE = Rule(

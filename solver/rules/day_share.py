@@ -4,21 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    terms = view.terms
-    if terms.goal != "efficiency":
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    resolved = evaluated.resolved
+    if resolved.goal != "efficiency":
         return
-    share = terms.limit("day-share")
-    used = sum(view.seconds(d.index) for d in terms.days)
-    whole = sum(d.minutes for d in terms.days)
-    for day in terms.days:
+    share = resolved.limit("day-share")
+    used = sum(evaluated.seconds(d.index) for d in resolved.days)
+    whole = sum(d.minutes for d in resolved.days)
+    for day in resolved.days:
         due = share * used * day.minutes / whole
-        if view.seconds(day.index) < due:
-            yield Finding("day-share", f"{day.name} takes {view.seconds(day.index)} s, its part is {due:.0f} s")
+        if evaluated.seconds(day.index) < due:
+            yield Finding("day-share", f"{day.name} takes {evaluated.seconds(day.index)} s, its part is {due:.0f} s")
 
 
 RULE = Rule(

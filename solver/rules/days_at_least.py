@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for muscle in view.terms.muscles.values():
-        if view.direct_days(muscle.id) < muscle.days_at_least:
-            text = f"{muscle.id} has direct work on {view.direct_days(muscle.id)} days, not {muscle.days_at_least}"
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for muscle in evaluated.resolved.muscles.values():
+        if evaluated.direct_days(muscle.id) < muscle.days_at_least:
+            text = f"{muscle.id} has direct work on {evaluated.direct_days(muscle.id)} days, not {muscle.days_at_least}"
             yield Finding("days-at-least", text)
 
 

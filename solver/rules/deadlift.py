@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
 def serves(exercise: Exercise) -> bool:
@@ -15,16 +15,20 @@ def serves(exercise: Exercise) -> bool:
     return exercise.slot.id == "deadlift"
 
 
-def applies(terms: Terms) -> bool:
+def applies(resolved: ResolvedBrief) -> bool:
     """Whether a deadlift, which needs no rack and no safeties, is the heaviest leg work that is open."""
-    if terms.goal == "efficiency" or terms.minimum_dose or not (terms.sought("glutes") or terms.sought("hamstrings")):
+    if (
+        resolved.goal == "efficiency"
+        or resolved.minimum_dose
+        or not (resolved.sought("glutes") or resolved.sought("hamstrings"))
+    ):
         return False
-    return terms.can_somewhere(serves) and not terms.can_somewhere(lambda e: e.slot.id == "squat" and e.main_lift)
+    return resolved.can_somewhere(serves) and not resolved.can_somewhere(lambda e: e.slot.id == "squat" and e.main_lift)
 
 
-def check(view: View) -> Iterator[Finding]:
-    if applies(view.terms) and not any(serves(line.exercise) for line in view.lines):
-        yield Finding("deadlift", "no deadlift in the week", view.terms.charge("deadlift", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if applies(evaluated.resolved) and not any(serves(line.exercise) for line in evaluated.lines):
+        yield Finding("deadlift", "no deadlift in the week", evaluated.resolved.penalty("deadlift", 1))
 
 
 RULE = Rule(

@@ -4,24 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
-def needing(terms: Terms) -> tuple[str, ...]:
+def needing(resolved: ResolvedBrief) -> tuple[str, ...]:
     """The muscles that should have a direct set: sought, and trainable with what is at hand."""
     return tuple(
         m.id
-        for m in terms.muscles.values()
-        if terms.sought(m.id) and m.id != "front-delts" and terms.can_somewhere(lambda e, m=m: m.id in e.direct)  # type: ignore[misc]
+        for m in resolved.muscles.values()
+        if resolved.sought(m.id) and m.id != "front-delts" and resolved.can_somewhere(lambda e, m=m: m.id in e.direct)  # type: ignore[misc]
     )
 
 
-def check(view: View) -> Iterator[Finding]:
-    for muscle in needing(view.terms):
-        if not view.direct_sets(muscle):
-            yield Finding("direct-work", f"no direct set for {muscle}", view.terms.charge("direct-work", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for muscle in needing(evaluated.resolved):
+        if not evaluated.direct_sets(muscle):
+            yield Finding("direct-work", f"no direct set for {muscle}", evaluated.resolved.penalty("direct-work", 1))
 
 
 RULE = Rule(

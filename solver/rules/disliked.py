@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
+def applies(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     """Whether a line of so many sets pays this cost."""
-    return exercise.id in terms.brief.dislike or any(item in terms.brief.dislike for item in exercise.needs)
+    return exercise.id in resolved.brief.dislike or any(item in resolved.brief.dislike for item in exercise.needs)
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        if applies(view.terms, line.exercise, line.sets, line.day):
-            yield Finding("disliked", f"{line.where} is disliked", view.terms.charge("disliked", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        if applies(evaluated.resolved, line.exercise, line.sets, line.day):
+            yield Finding("disliked", f"{line.where} is disliked", evaluated.resolved.penalty("disliked", 1))
 
 
 RULE = Rule(

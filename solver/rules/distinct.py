@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    if view.days_of:
-        count = len(view.days_of)
-        yield Finding("distinct", f"{count} different exercises", view.terms.charge("distinct", count))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if evaluated.days_of:
+        count = len(evaluated.days_of)
+        yield Finding("distinct", f"{count} different exercises", evaluated.resolved.penalty("distinct", count))
 
 
 RULE = Rule(

@@ -4,11 +4,15 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    return terms.goal == "efficiency" and exercise.limb == "each, rest after each" and exercise.id not in terms.pinned
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return (
+        resolved.goal == "efficiency"
+        and exercise.limb == "each, rest after each"
+        and exercise.id not in resolved.pinned
+    )
 
 
 RULE = Rule(
@@ -16,5 +20,5 @@ RULE = Rule(
     kind="hard",
     sentence="Efficiency has no exercise that rests after each side.",
     remedy="take its both-limb twin, or another goal",
-    closes=closes,
+    excludes=excludes,
 )

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.evaluation.prescriptions import rir_of
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.prescriptions import rir_of
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        due = rir_of(view.terms, line.exercise)
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        due = rir_of(evaluated.resolved, line.exercise)
         if line.entry.rir != due:
             yield Finding("effort", f"{line.where} has {line.entry.rir} RIR, not {due}")
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
     return not day.items.issuperset(exercise.needs)
 
 
@@ -16,5 +16,5 @@ RULE = Rule(
     kind="hard",
     sentence="Every exercise uses only what is at hand that day.",
     remedy="add the equipment to the day, or take a swap",
-    closes=closes,
+    excludes=excludes,
 )

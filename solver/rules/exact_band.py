@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule, some_sets
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for muscle in view.terms.muscles.values():
-        sets = view.weekly_sets(muscle.id) / WHOLE
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for muscle in evaluated.resolved.muscles.values():
+        sets = evaluated.weekly_sets(muscle.id) / WHOLE
         if muscle.exact_low and sets < muscle.low:
             yield Finding("exact-band", f"{muscle.id} has {some_sets(sets)}, at least {muscle.low:g}")
         if muscle.exact_high and sets > muscle.high:

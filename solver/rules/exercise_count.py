@@ -4,23 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def most_exercises(terms: Terms, day: DayTerms) -> int:
+def most_exercises(resolved: ResolvedBrief, day: ResolvedDay) -> int:
     """How many exercises a day may have."""
-    if terms.experience == "novice":
-        return round(terms.limit("exercise-count", "novice"))
-    if day.minutes > terms.limit("exercise-count", "long-day-minutes"):
-        return round(terms.limit("exercise-count", "long-day"))
-    return round(terms.limit("exercise-count"))
+    if resolved.experience == "novice":
+        return round(resolved.limit("exercise-count", "novice"))
+    if day.minutes > resolved.limit("exercise-count", "long-day-minutes"):
+        return round(resolved.limit("exercise-count", "long-day"))
+    return round(resolved.limit("exercise-count"))
 
 
-def check(view: View) -> Iterator[Finding]:
-    for day, lines in zip(view.terms.days, view.on, strict=True):
-        most = most_exercises(view.terms, day)
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
+        most = most_exercises(evaluated.resolved, day)
         if len(lines) > most:
             yield Finding("exercise-count", f"{day.name} has {len(lines)} exercises, at most {most}")
 

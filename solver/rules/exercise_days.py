@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
-def most_days(terms: Terms, exercise: Exercise) -> int:
+def most_days(resolved: ResolvedBrief, exercise: Exercise) -> int:
     """How many days of a week an exercise may stand on."""
-    return 1 if exercise.once_a_week else round(terms.limit("third-day", "most"))
+    return 1 if exercise.once_a_week else round(resolved.limit("third-day", "most"))
 
 
-def check(view: View) -> Iterator[Finding]:
-    for exercise, days in view.days_of.items():
-        known = view.terms.catalogue.exercises[exercise]
-        most = most_days(view.terms, known)
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for exercise, days in evaluated.days_of.items():
+        known = evaluated.resolved.catalogue.exercises[exercise]
+        most = most_days(evaluated.resolved, known)
         if len(days) > most:
             yield Finding("exercise-days", f"{known.name} stands on {len(days)} days, at most {most}")
 

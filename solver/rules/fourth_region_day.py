@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
 from setwright.solver.rules.full_session import REGIONS
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    if len(view.terms.days) < view.terms.limit("theme", "least-days"):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if len(evaluated.resolved.days) < evaluated.resolved.limit("theme", "least-days"):
         return
-    most = round(view.terms.limit("fourth-region-day", "days"))
+    most = round(evaluated.resolved.limit("fourth-region-day", "days"))
     for region in REGIONS:
-        over = len(view.region_days(region)) - most
+        over = len(evaluated.region_days(region)) - most
         if over > 0:
             text = f"{region} stands on {most + over} days"
-            yield Finding("fourth-region-day", text, view.terms.charge("fourth-region-day", over))
+            yield Finding("fourth-region-day", text, evaluated.resolved.penalty("fourth-region-day", over))
 
 
 RULE = Rule(

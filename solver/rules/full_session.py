@@ -4,37 +4,37 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 REGIONS = ("push", "pull", "lower")
 
 
-def owed(terms: Terms) -> tuple[tuple[DayTerms, str], ...]:
+def owed(resolved: ResolvedBrief) -> tuple[tuple[ResolvedDay, str], ...]:
     """The (day, region) that should have a multi-joint lift."""
-    if not terms.full_body:
+    if not resolved.full_body:
         return ()
     return tuple(
         (day, region)
-        for day in terms.days
+        for day in resolved.days
         if day.focus is None
         for region in REGIONS
-        if wanted(terms, region) and terms.can(day, lambda e, r=region: e.multi_joint and e.region == r)  # type: ignore[misc]
+        if wanted(resolved, region) and resolved.can(day, lambda e, r=region: e.multi_joint and e.region == r)  # type: ignore[misc]
     )
 
 
-def wanted(terms: Terms, region: str) -> bool:
+def wanted(resolved: ResolvedBrief, region: str) -> bool:
     """Whether any muscle that the region's lifts train directly is sought."""
-    lifts = (e for e in terms.catalogue.exercises.values() if e.multi_joint and e.region == region)
-    return any(terms.sought(m) for e in lifts for m in e.direct)
+    lifts = (e for e in resolved.catalogue.exercises.values() if e.multi_joint and e.region == region)
+    return any(resolved.sought(m) for e in lifts for m in e.direct)
 
 
-def check(view: View) -> Iterator[Finding]:
-    for day, region in owed(view.terms):
-        if day.index not in view.region_days(region):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for day, region in owed(evaluated.resolved):
+        if day.index not in evaluated.region_days(region):
             text = f"{day.name} has no multi-joint {region} lift"
-            yield Finding("full-session", text, view.terms.charge("full-session", 1))
+            yield Finding("full-session", text, evaluated.resolved.penalty("full-session", 1))
 
 
 RULE = Rule(

@@ -4,21 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 
 
-def hard(view: View, muscle: str, day: int) -> bool:
+def hard(evaluated: EvaluatedWeek, muscle: str, day: int) -> bool:
     """Whether a day counts as hard for a muscle."""
-    direct = view.direct_day_sets(muscle, day) > WHOLE * view.terms.limit("hard-days")
-    return direct or view.day_sets(muscle, day) > WHOLE * view.terms.limit("hard-days", "fractional")
+    direct = evaluated.direct_day_sets(muscle, day) > WHOLE * evaluated.resolved.limit("hard-days")
+    return direct or evaluated.day_sets(muscle, day) > WHOLE * evaluated.resolved.limit("hard-days", "fractional")
 
 
-def check(view: View) -> Iterator[Finding]:
-    for earlier, later in view.terms.adjacent:
-        for muscle in view.terms.muscles:
-            if hard(view, muscle, earlier) and hard(view, muscle, later):
-                days = f"{view.terms.days[earlier].name} and {view.terms.days[later].name}"
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for earlier, later in evaluated.resolved.adjacent:
+        for muscle in evaluated.resolved.muscles:
+            if hard(evaluated, muscle, earlier) and hard(evaluated, muscle, later):
+                days = f"{evaluated.resolved.days[earlier].name} and {evaluated.resolved.days[later].name}"
                 yield Finding("hard-days", f"{muscle} is trained hard on {days}")
 
 

@@ -4,22 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
-def applies(terms: Terms) -> bool:
+def applies(resolved: ResolvedBrief) -> bool:
     """Whether knee lifts are wanted and possible."""
-    return terms.sought("quads") and terms.can_somewhere(lambda e: e.movement == "knee")
+    return resolved.sought("quads") and resolved.can_somewhere(lambda e: e.movement == "knee")
 
 
-def check(view: View) -> Iterator[Finding]:
-    hinges = len(view.days_with(lambda x: x.exercise.movement == "hinge"))
-    knees = len(view.days_with(lambda x: x.exercise.movement == "knee"))
-    if hinges > knees and applies(view.terms):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    hinges = len(evaluated.days_with(lambda x: x.exercise.movement == "hinge"))
+    knees = len(evaluated.days_with(lambda x: x.exercise.movement == "knee"))
+    if hinges > knees and applies(evaluated.resolved):
         text = f"{hinges} hinge days and {knees} knee days"
-        yield Finding("hinge-over-knee", text, view.terms.charge("hinge-over-knee", hinges - knees))
+        yield Finding("hinge-over-knee", text, evaluated.resolved.penalty("hinge-over-knee", hinges - knees))
 
 
 RULE = Rule(

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
 def serves(exercise: Exercise) -> bool:
@@ -15,14 +15,14 @@ def serves(exercise: Exercise) -> bool:
     return exercise.movement == "knee-flexion"
 
 
-def applies(terms: Terms) -> bool:
+def applies(resolved: ResolvedBrief) -> bool:
     """Whether the brief and the kit call for it."""
-    return terms.sought("hamstrings") and terms.can_somewhere(serves)
+    return resolved.sought("hamstrings") and resolved.can_somewhere(serves)
 
 
-def check(view: View) -> Iterator[Finding]:
-    if applies(view.terms) and not any(serves(line.exercise) for line in view.lines):
-        yield Finding("knee-flexion", "no leg curl in the week", view.terms.charge("knee-flexion", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if applies(evaluated.resolved) and not any(serves(line.exercise) for line in evaluated.lines):
+        yield Finding("knee-flexion", "no leg curl in the week", evaluated.resolved.penalty("knee-flexion", 1))
 
 
 RULE = Rule(

@@ -5,20 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
+def applies(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     """Whether a line of so many sets pays this cost."""
-    return exercise.id in terms.brief.like or any(item in terms.brief.like for item in exercise.needs)
+    return exercise.id in resolved.brief.like or any(item in resolved.brief.like for item in exercise.needs)
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        if applies(view.terms, line.exercise, line.sets, line.day):
-            yield Finding("liked", f"{line.where} is liked", -view.terms.charge("liked", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        if applies(evaluated.resolved, line.exercise, line.sets, line.day):
+            yield Finding("liked", f"{line.where} is liked", -evaluated.resolved.penalty("liked", 1))
 
 
 RULE = Rule(

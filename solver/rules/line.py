@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    if view.lines:
-        yield Finding("line", f"{len(view.lines)} lines", view.terms.charge("line", len(view.lines)))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if evaluated.lines:
+        yield Finding("line", f"{len(evaluated.lines)} lines", evaluated.resolved.penalty("line", len(evaluated.lines)))
 
 
 RULE = Rule(

@@ -4,22 +4,26 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def owed(terms: Terms) -> tuple[DayTerms, ...]:
+def owed(resolved: ResolvedBrief) -> tuple[ResolvedDay, ...]:
     """The days that should have a main lift."""
-    if terms.goal == "efficiency" or terms.minimum_dose:
+    if resolved.goal == "efficiency" or resolved.minimum_dose:
         return ()
-    return tuple(d for d in terms.days if terms.can(d, lambda e, d=d: terms.rank(e, d) < 3 and terms.builds(e, d)))  # type: ignore[misc]
+    return tuple(
+        d
+        for d in resolved.days
+        if resolved.can(d, lambda e, d=d: resolved.rank(e, d) < 3 and resolved.builds(e, d))  # type: ignore[misc]
+    )
 
 
-def check(view: View) -> Iterator[Finding]:
-    for day in owed(view.terms):
-        if not view.count(lambda x: view.terms.builds(x.exercise, x.day), day.index):
-            yield Finding("main-lift", f"{day.name} has no main lift", view.terms.charge("main-lift", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for day in owed(evaluated.resolved):
+        if not evaluated.count(lambda x: evaluated.resolved.builds(x.exercise, x.day), day.index):
+            yield Finding("main-lift", f"{day.name} has no main lift", evaluated.resolved.penalty("main-lift", 1))
 
 
 RULE = Rule(

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule, some_sets
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 
 
-def check(view: View) -> Iterator[Finding]:
-    most = view.terms.limit("muscle-day-cap")
-    for day in view.terms.days:
-        for muscle in view.terms.muscles:
-            sets = view.day_sets(muscle, day.index) / WHOLE
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    most = evaluated.resolved.limit("muscle-day-cap")
+    for day in evaluated.resolved.days:
+        for muscle in evaluated.resolved.muscles:
+            sets = evaluated.day_sets(muscle, day.index) / WHOLE
             if sets > most:
                 yield Finding("muscle-day-cap", f"{day.name}: {muscle} has {some_sets(sets)}, at most {most:g}")
 

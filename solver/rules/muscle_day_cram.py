@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 
 
-def check(view: View) -> Iterator[Finding]:
-    most = view.terms.limit("muscle-day-cram", "sets")
-    for day in view.terms.days:
-        for muscle in view.terms.muscles:
-            over = view.day_sets(muscle, day.index) / WHOLE - most
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    most = evaluated.resolved.limit("muscle-day-cram", "sets")
+    for day in evaluated.resolved.days:
+        for muscle in evaluated.resolved.muscles:
+            over = evaluated.day_sets(muscle, day.index) / WHOLE - most
             if over > 0:
-                cost = view.terms.charge("muscle-day-cram", over)
+                cost = evaluated.resolved.penalty("muscle-day-cram", over)
                 yield Finding("muscle-day-cram", f"{day.name}: {muscle} has {over + most:g} sets", cost)
 
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    sole = terms.own_muscle(exercise)
-    return sole is not None and terms.muscles[sole].emphasis == "none" and exercise.id not in terms.pinned
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    sole = resolved.own_muscle(exercise)
+    return sole is not None and resolved.muscles[sole].emphasis == "none" and exercise.id not in resolved.pinned
 
 
 RULE = Rule(
@@ -17,5 +17,5 @@ RULE = Rule(
     kind="hard",
     sentence="An exercise whose only direct muscle is at none stands nowhere.",
     remedy="give the muscle another emphasis, or drop the exercise",
-    closes=closes,
+    excludes=excludes,
 )

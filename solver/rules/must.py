@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for movement in view.terms.brief.must:
-        if not any(line.exercise.movement == movement for line in view.lines):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for movement in evaluated.resolved.brief.must:
+        if not any(line.exercise.movement == movement for line in evaluated.lines):
             yield Finding("must", f"{movement} is missing")
 
 

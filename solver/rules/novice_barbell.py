@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    if view.terms.experience != "novice":
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if evaluated.resolved.experience != "novice":
         return
-    most = view.terms.limit("novice-barbell")
-    for day, lines in zip(view.terms.days, view.on, strict=True):
+    most = evaluated.resolved.limit("novice-barbell")
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
         for region in ("push", "pull", "lower"):
             count = sum(1 for x in lines if x.exercise.barbell and x.exercise.region == region)
             if count > most:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
     return exercise.fatigue == "high" and exercise.region in day.closed_regions
 
 
@@ -16,5 +16,5 @@ RULE = Rule(
     kind="hard",
     sentence="No high-fatigue lift of a region stands on the day of another activity for it, nor on the day before.",
     remedy="move the session or the lift",
-    closes=closes,
+    excludes=excludes,
 )

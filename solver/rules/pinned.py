@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.solver.brief.schema import Pin
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding, Rule, some_sets
-from setwright.solver.evaluation.evaluated_week import Line, View
 
 
 def meets(pin: Pin, line: Line) -> bool:
@@ -31,9 +31,9 @@ def pin_words(pin: Pin) -> str:
     return "pin " + " ".join(parts)
 
 
-def check(view: View) -> Iterator[Finding]:
-    for pin in view.terms.brief.pins:
-        if not any(meets(pin, line) for line in view.lines):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for pin in evaluated.resolved.brief.pins:
+        if not any(meets(pin, line) for line in evaluated.lines):
             yield Finding("pinned", f"{pin_words(pin)} is not met")
 
 

@@ -4,25 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
-def applies(terms: Terms) -> bool:
+def applies(resolved: ResolvedBrief) -> bool:
     """Whether the back is wanted and a pull is possible."""
-    wanted = terms.sought("upper-back") or terms.sought("lats")
-    return wanted and terms.can_somewhere(lambda e: e.multi_joint and e.region == "pull")
+    wanted = resolved.sought("upper-back") or resolved.sought("lats")
+    return wanted and resolved.can_somewhere(lambda e: e.multi_joint and e.region == "pull")
 
 
-def check(view: View) -> Iterator[Finding]:
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
     pull, push = (
-        sum(x.sets for x in view.lines if x.exercise.multi_joint and x.exercise.region == region)
+        sum(x.sets for x in evaluated.lines if x.exercise.multi_joint and x.exercise.region == region)
         for region in ("pull", "push")
     )
-    if push > pull and applies(view.terms):
+    if push > pull and applies(evaluated.resolved):
         text = f"{pull} pull sets and {push} push sets"
-        yield Finding("pull-push", text, view.terms.charge("pull-push", push - pull))
+        yield Finding("pull-push", text, evaluated.resolved.penalty("pull-push", push - pull))
 
 
 RULE = Rule(

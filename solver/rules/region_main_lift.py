@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 Part = tuple[str, tuple[str, ...]]
 """(name in words, movements that count)."""
@@ -27,32 +27,38 @@ MOVEMENTS: tuple[Part, ...] = (
 )
 
 
-def owed(terms: Terms) -> tuple[Part, ...]:
+def owed(resolved: ResolvedBrief) -> tuple[Part, ...]:
     """The parts that should have a main lift: regions, in longer weeks their movements but for a novice."""
-    if terms.goal == "efficiency" or terms.minimum_dose:
+    if resolved.goal == "efficiency" or resolved.minimum_dose:
         return ()
-    long = len(terms.days) >= terms.limit("region-main-lift", "movements-days") and terms.experience != "novice"
-    return tuple(part for part in (MOVEMENTS if long else REGIONS) if any(able(terms, part, d) for d in terms.days))
-
-
-def able(terms: Terms, part: Part, day: DayTerms) -> bool:
-    """Whether a first or second choice that counts is open on the day and trains a muscle that is sought."""
-    return terms.can(
-        day,
-        lambda e: serves(terms, part, e, day) and terms.rank(e, day) < 3 and any(terms.sought(m) for m in e.direct),
+    long = (
+        len(resolved.days) >= resolved.limit("region-main-lift", "movements-days") and resolved.experience != "novice"
+    )
+    return tuple(
+        part for part in (MOVEMENTS if long else REGIONS) if any(able(resolved, part, d) for d in resolved.days)
     )
 
 
-def serves(terms: Terms, part: Part, exercise: Exercise, day: DayTerms) -> bool:
+def able(resolved: ResolvedBrief, part: Part, day: ResolvedDay) -> bool:
+    """Whether a first or second choice that counts is open on the day and trains a muscle that is sought."""
+    return resolved.can(
+        day,
+        lambda e: (
+            serves(resolved, part, e, day) and resolved.rank(e, day) < 3 and any(resolved.sought(m) for m in e.direct)
+        ),
+    )
+
+
+def serves(resolved: ResolvedBrief, part: Part, exercise: Exercise, day: ResolvedDay) -> bool:
     """Whether an exercise is a main lift of the part."""
-    return exercise.movement in part[1] and terms.builds(exercise, day)
+    return exercise.movement in part[1] and resolved.builds(exercise, day)
 
 
-def check(view: View) -> Iterator[Finding]:
-    for part in owed(view.terms):
-        if not view.count(lambda x, p=part: serves(view.terms, p, x.exercise, x.day)):  # type: ignore[misc]
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for part in owed(evaluated.resolved):
+        if not evaluated.count(lambda x, p=part: serves(evaluated.resolved, p, x.exercise, x.day)):  # type: ignore[misc]
             text = f"no main {part[0]} lift in the week"
-            yield Finding("region-main-lift", text, view.terms.charge("region-main-lift", 1))
+            yield Finding("region-main-lift", text, evaluated.resolved.penalty("region-main-lift", 1))
 
 
 RULE = Rule(

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.evaluation.prescriptions import reps_of
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.prescriptions import reps_of
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        due = reps_of(view.terms, line.exercise, line.day)
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        due = reps_of(evaluated.resolved, line.exercise, line.day)
         if line.entry.reps != due:
             yield Finding("repetitions", f"{line.where} has reps {list(line.entry.reps)}, not {list(due)}")
 

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.evaluation.prescriptions import pair_rests, rests_of, single_pair_rests
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.prescriptions import pair_rests, rests_of, single_pair_rests
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
         if line.entry.partner is None:
-            known = rests_of(view.terms, line.exercise)
+            known = rests_of(evaluated.resolved, line.exercise)
         else:
-            known = pair_rests(view.terms)
-            both = (line.exercise, view.terms.catalogue.exercises[line.entry.partner])
+            known = pair_rests(evaluated.resolved)
+            both = (line.exercise, evaluated.resolved.catalogue.exercises[line.entry.partner])
             if not any(e.multi_joint for e in both):
-                known += single_pair_rests(view.terms)
+                known += single_pair_rests(evaluated.resolved)
         if line.entry.rest not in known:
             yield Finding("rest-range", f"{line.where} rests {line.entry.rest} s, not one of {list(known)}")
 

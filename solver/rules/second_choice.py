@@ -5,20 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
+def applies(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     """Whether a line of so many sets pays this cost."""
-    return terms.second_choice(exercise, day)
+    return resolved.second_choice(exercise, day)
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        if applies(view.terms, line.exercise, line.sets, line.day):
-            yield Finding("second-choice", f"{line.where} is a second choice", view.terms.charge("second-choice", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        if applies(evaluated.resolved, line.exercise, line.sets, line.day):
+            yield Finding(
+                "second-choice", f"{line.where} is a second choice", evaluated.resolved.penalty("second-choice", 1)
+            )
 
 
 RULE = Rule(

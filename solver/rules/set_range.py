@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.evaluation.prescriptions import MOST_WITH_TECHNIQUE, set_span
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule, some_sets
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.prescriptions import MOST_WITH_TECHNIQUE, set_span
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        least, most = set_span(view.terms, line.exercise)
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        least, most = set_span(evaluated.resolved, line.exercise)
         if line.entry.technique != "straight":
             most = min(most, MOST_WITH_TECHNIQUE)
         if not least <= line.sets <= most:

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    most = round(view.terms.limit("seventh", "exercises"))
-    for day, lines in zip(view.terms.days, view.on, strict=True):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    most = round(evaluated.resolved.limit("seventh", "exercises"))
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
         over = len(lines) - most
-        if over > 0 and day.minutes <= view.terms.limit("seventh", "minutes"):
+        if over > 0 and day.minutes <= evaluated.resolved.limit("seventh", "minutes"):
             text = f"{day.name} has {len(lines)} exercises in {day.minutes} minutes"
-            yield Finding("seventh", text, view.terms.charge("seventh", over))
+            yield Finding("seventh", text, evaluated.resolved.penalty("seventh", over))
 
 
 RULE = Rule(

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for day, lines in zip(view.terms.days, view.on, strict=True):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
         seen: dict[str, str] = {}
         for line in lines:
             slot = line.exercise.slot

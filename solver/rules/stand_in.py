@@ -4,31 +4,31 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Rule
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def closes(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
-    if exercise.id in terms.pinned:
+def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    if exercise.id in resolved.pinned:
         return False
-    rank = terms.rank(exercise, day)
+    rank = resolved.rank(exercise, day)
     if rank >= 5:
-        return exercise.id not in terms.named
+        return exercise.id not in resolved.named
     if rank <= 2:
         return False
     return any(
-        other.slot == exercise.slot and terms.rank(other, day) < rank and available(terms, other, day)
-        for other in terms.catalogue.exercises.values()
+        other.slot == exercise.slot and resolved.rank(other, day) < rank and available(resolved, other, day)
+        for other in resolved.catalogue.exercises.values()
     )
 
 
-def available(terms: Terms, exercise: Exercise, day: DayTerms) -> bool:
+def available(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
     """Whether every other rule leaves an exercise open on the day."""
-    from setwright.solver.rules import CLOSERS
+    from setwright.solver.rules import EXCLUDERS
 
     return not any(
-        rule.closes(terms, exercise, day)
-        for rule in CLOSERS
-        if rule.id != RULE.id and rule.closes and not terms.off(rule.id)
+        rule.excludes(resolved, exercise, day)
+        for rule in EXCLUDERS
+        if rule.id != RULE.id and rule.excludes and not resolved.off(rule.id)
     )
 
 
@@ -37,5 +37,5 @@ RULE = Rule(
     kind="hard",
     sentence="A stand-in (rank 3 or 4) is taken only where nothing better of its slot is open, one of rank 5 only when named.",
     remedy="take the better exercise of the slot, or pin the stand-in by name",
-    closes=closes,
+    excludes=excludes,
 )

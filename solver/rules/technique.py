@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.evaluation.prescriptions import techniques_of
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.prescriptions import techniques_of
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
         entry = line.entry
         if entry.technique == "straight" and entry.drops == 0:
             continue
-        allowed = techniques_of(view.terms, line.exercise)
+        allowed = techniques_of(evaluated.resolved, line.exercise)
         if (entry.technique, entry.drops) not in allowed or entry.partner is not None:
             yield Finding("technique", f"{line.where} ends in {entry.technique}")
 

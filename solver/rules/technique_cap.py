@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 
-def most_techniques(terms: Terms) -> int:
+def most_techniques(resolved: ResolvedBrief) -> int:
     """How many exercises of a day may end in a drop set or rest-pause."""
-    return round(terms.limit("technique-cap", "efficiency" if terms.goal == "efficiency" else None))
+    return round(resolved.limit("technique-cap", "efficiency" if resolved.goal == "efficiency" else None))
 
 
-def check(view: View) -> Iterator[Finding]:
-    most = most_techniques(view.terms)
-    for day, lines in zip(view.terms.days, view.on, strict=True):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    most = most_techniques(evaluated.resolved)
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
         total = sum(1 for x in lines if x.entry.technique != "straight")
         if total > most:
             yield Finding("technique-cap", f"{day.name} has {total} technique sets, at most {most}")

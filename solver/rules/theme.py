@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
 from setwright.solver.rules.full_session import REGIONS
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    if len(view.terms.days) < view.terms.limit("theme", "least-days"):
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    if len(evaluated.resolved.days) < evaluated.resolved.limit("theme", "least-days"):
         return
     for region in REGIONS:
-        days = len(view.region_days(region))
+        days = len(evaluated.region_days(region))
         if days:
-            yield Finding("theme", f"{region} stands on {days} days", view.terms.charge("theme", days))
+            yield Finding("theme", f"{region} stands on {days} days", evaluated.resolved.penalty("theme", days))
 
 
 RULE = Rule(

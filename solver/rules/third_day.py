@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    free = round(view.terms.limit("third-day", "days"))
-    for exercise, days in view.days_of.items():
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    free = round(evaluated.resolved.limit("third-day", "days"))
+    for exercise, days in evaluated.days_of.items():
         if len(days) > free:
-            name = view.terms.catalogue.exercises[exercise].name
+            name = evaluated.resolved.catalogue.exercises[exercise].name
             text = f"{name} stands on {len(days)} days"
-            yield Finding("third-day", text, view.terms.charge("third-day", len(days) - free))
+            yield Finding("third-day", text, evaluated.resolved.penalty("third-day", len(days) - free))
 
 
 RULE = Rule(

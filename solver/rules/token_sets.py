@@ -5,26 +5,28 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule, some_sets
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
-def applies(terms: Terms, exercise: Exercise, sets: int, day: DayTerms) -> bool:
+def applies(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     """Whether a line of so many sets pays this cost."""
     return (
         exercise.multi_joint
-        and sets < terms.limit("token-sets", "sets")
-        and terms.goal != "efficiency"
-        and len(terms.days) > 1
-        and not terms.minimum_dose
+        and sets < resolved.limit("token-sets", "sets")
+        and resolved.goal != "efficiency"
+        and len(resolved.days) > 1
+        and not resolved.minimum_dose
     )
 
 
-def check(view: View) -> Iterator[Finding]:
-    for line in view.lines:
-        if applies(view.terms, line.exercise, line.sets, line.day):
-            yield Finding("token-sets", f"{line.where} has {some_sets(line.sets)}", view.terms.charge("token-sets", 1))
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for line in evaluated.lines:
+        if applies(evaluated.resolved, line.exercise, line.sets, line.day):
+            yield Finding(
+                "token-sets", f"{line.where} has {some_sets(line.sets)}", evaluated.resolved.penalty("token-sets", 1)
+            )
 
 
 RULE = Rule(

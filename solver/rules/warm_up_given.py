@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    for day, lines in zip(view.terms.days, view.on, strict=True):
-        given = day.warm_up - view.warm_up(day.index)
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    for day, lines in zip(evaluated.resolved.days, evaluated.on, strict=True):
+        given = day.warm_up - evaluated.warm_up(day.index)
         if lines and given > 0:
             text = f"{day.name} gives up {given} s of its warm-up"
-            yield Finding("warm-up-given", text, view.terms.charge("warm-up-given", given))
+            yield Finding("warm-up-given", text, evaluated.resolved.penalty("warm-up-given", given))
 
 
 RULE = Rule(

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Rule
-from setwright.solver.evaluation.evaluated_week import View
 
 
-def check(view: View) -> Iterator[Finding]:
-    most = round(view.terms.limit("week-sets", view.terms.experience))
-    over = sum(line.sets for line in view.lines) - most
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    most = round(evaluated.resolved.limit("week-sets", evaluated.resolved.experience))
+    over = sum(line.sets for line in evaluated.lines) - most
     if over > 0:
-        yield Finding("week-sets", f"{most + over} sets in the week", view.terms.charge("week-sets", over))
+        yield Finding("week-sets", f"{most + over} sets in the week", evaluated.resolved.penalty("week-sets", over))
 
 
 RULE = Rule(

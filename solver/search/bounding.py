@@ -6,12 +6,12 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from setwright.solver.engines.build import theme_sheet
-from setwright.solver.linear.columns import Board
 from setwright.solver.engines import highs
-from setwright.solver.engines.highs import Relaxed
+from setwright.solver.engines.build import pattern_model
+from setwright.solver.engines.highs import LinearRelaxation
+from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.limits import Limits
-from setwright.solver.linear.linear_model import Sheet
 
 CORE = 0.015
 """Columns whose reduced cost is worse than this share of the relaxation's value are left out of branching."""
@@ -34,7 +34,7 @@ class Bound:
                 self.tell(value)
 
 
-def prove_week(week: Sheet, limits: Limits, bound: Bound) -> None:
+def prove_week(week: LinearModel, limits: Limits, bound: Bound) -> None:
     """Lower the bound by branching on the week without days."""
     found = highs.bound(
         week,
@@ -49,38 +49,38 @@ def prove_week(week: Sheet, limits: Limits, bound: Bound) -> None:
 
 
 @dataclass(frozen=True)
-class Themes:
+class PatternModel:
     """The week by themes of days, and its linear relaxation."""
 
-    sheet: Sheet
-    relaxed: Relaxed
+    model: LinearModel
+    relaxed: LinearRelaxation
 
 
-def relax_themes(board: Board, bound: Bound) -> Themes:
+def relax_patterns(instance: Instance, bound: Bound) -> PatternModel:
     """Lower the bound of a longer week by the relaxation over themes, each day one of them."""
-    sheet = theme_sheet(board)
-    relaxed = highs.relax(sheet)
+    model = pattern_model(instance)
+    relaxed = highs.relax(model)
     bound.lower(highs.outward(relaxed.value))
-    return Themes(sheet, relaxed)
+    return PatternModel(model, relaxed)
 
 
-def prove_themes(board: Board, themes: Themes, limits: Limits, bound: Bound) -> None:
+def prove_patterns(instance: Instance, patterns: PatternModel, limits: Limits, bound: Bound) -> None:
     """Branch on themes over the columns near the relaxation; those left out bound what they could add."""
-    if not limits.theme_nodes:
+    if not limits.pattern_nodes:
         return
-    whole, relaxed = themes.sheet, themes.relaxed
+    whole, relaxed = patterns.model, patterns.relaxed
     floor = (1.0 - CORE) * relaxed.value
     keep = frozenset(
-        (whole.cells[c.cell].group, c.atoms[0])
+        (whole.groups[c.group].like, c.assignments[0])
         for j, c in enumerate(whole.columns)
         if relaxed.reduced[j] > -CORE * abs(relaxed.value)
-        or any(board.classes[a.cls].exercise.id in board.terms.pinned for a in c.atoms)
+        or any(instance.classes[a.cls].exercise.id in instance.resolved.pinned for a in c.assignments)
     )
 
     def tell(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
-    core = theme_sheet(board, keep)
-    found = highs.bound(core, limits.theme_nodes, limits.seconds, tell, lambda: bound.cancelled, proving=True)
+    core = pattern_model(instance, keep)
+    found = highs.bound(core, limits.pattern_nodes, limits.seconds, tell, lambda: bound.cancelled, proving=True)
     if math.isfinite(found.bound):
         tell(found.bound)

@@ -4,16 +4,16 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from setwright.solver.engines.highs import LinearRelaxation
 from setwright.solver.linear.columns import (
-    Atom,
-    Board,
-    Cell,
+    Assignment,
     Column,
-    cells_of_days,
+    DayGroup,
+    Instance,
+    day_groups,
     pair_columns,
 )
-from setwright.solver.engines.highs import Relaxed
-from setwright.solver.linear.linear_model import Sheet
+from setwright.solver.linear.linear_model import LinearModel
 
 SINGLES = 260
 HALVES = 70
@@ -31,18 +31,20 @@ class Candidates:
     """Columns that a pin may need, open in every neighbourhood."""
 
 
-def candidates_of(board: Board, week: Sheet, relaxed: Relaxed) -> Candidates:
+def candidates_of(instance: Instance, week: LinearModel, relaxed: LinearRelaxation) -> Candidates:
     """The candidates of a brief, by the reduced costs of its week without days."""
-    value = {(week.cells[c.cell].group, c.atoms[0]): relaxed.reduced[j] for j, c in enumerate(week.columns)}
+    value = {(week.groups[c.group].like, c.assignments[0]): relaxed.reduced[j] for j, c in enumerate(week.columns)}
     columns: list[Column] = []
     ranked: list[tuple[int, ...]] = []
     must: set[int] = set()
-    for cell in cells_of_days(board):
-        mine = sorted((a for g, a in value if g == cell.group), key=lambda a: (-value[cell.group, a], a.cls, a.option))
-        singles = [Column(cell.index, (a,)) for a in mine if not a.option.paired]
-        pinned = [c for c in singles if pinned_column(board, c)]
-        pairs = best_pairs(board, cell, [a for a in mine if a.option.paired], value)
-        pinned += [c for c in pairs if pinned_column(board, c)]
+    for group in day_groups(instance):
+        mine = sorted(
+            (a for g, a in value if g == group.like), key=lambda a: (-value[group.like, a], a.cls, a.prescription)
+        )
+        singles = [Column(group.index, (a,)) for a in mine if not a.prescription.paired]
+        pinned = [c for c in singles if pinned_column(instance, c)]
+        pairs = best_pairs(instance, group, [a for a in mine if a.prescription.paired], value)
+        pinned += [c for c in pairs if pinned_column(instance, c)]
         singles, pairs = singles[:SINGLES], pairs[:PAIRS]
         here = list(dict.fromkeys([*by_turns(singles, pairs), *pinned]))
         first = len(columns)
@@ -52,17 +54,17 @@ def candidates_of(board: Board, week: Sheet, relaxed: Relaxed) -> Candidates:
     return Candidates(tuple(columns), tuple(ranked), frozenset(must))
 
 
-def candidates_by_day(board: Board, sheet: Sheet, relaxed: Relaxed) -> Candidates:
+def candidates_by_day(instance: Instance, model: LinearModel, relaxed: LinearRelaxation) -> Candidates:
     """The candidates by the reduced costs of the week on its days, whose pairs are real ones and not halves."""
     columns: list[Column] = []
     ranked: list[tuple[int, ...]] = []
     must: set[int] = set()
-    for mine in sheet.by_cell:
+    for mine in model.by_group:
         order = sorted(mine, key=lambda j: (-relaxed.reduced[j], j))
-        found = [sheet.columns[j] for j in order]
-        singles = [c for c in found if len(c.atoms) == 1 and not c.atoms[0].option.paired]
-        pairs = [c for c in found if len(c.atoms) == 2]
-        pinned = {c for c in found if pinned_column(board, c)}
+        found = [model.columns[j] for j in order]
+        singles = [c for c in found if len(c.assignments) == 1 and not c.assignments[0].prescription.paired]
+        pairs = [c for c in found if len(c.assignments) == 2]
+        pinned = {c for c in found if pinned_column(instance, c)}
         here = list(dict.fromkeys([*by_turns(singles[:SINGLES], pairs[:PAIRS]), *(c for c in found if c in pinned)]))
         first = len(columns)
         columns += here
@@ -71,19 +73,21 @@ def candidates_by_day(board: Board, sheet: Sheet, relaxed: Relaxed) -> Candidate
     return Candidates(tuple(columns), tuple(ranked), frozenset(must))
 
 
-def pinned_column(board: Board, column: Column) -> bool:
-    return any(board.classes[a.cls].exercise.id in board.terms.pinned for a in column.atoms)
+def pinned_column(instance: Instance, column: Column) -> bool:
+    return any(instance.classes[a.cls].exercise.id in instance.resolved.pinned for a in column.assignments)
 
 
-def best_pairs(board: Board, cell: Cell, halves: list[Atom], value: dict[tuple[int, Atom], float]) -> list[Column]:
+def best_pairs(
+    instance: Instance, group: DayGroup, halves: list[Assignment], value: dict[tuple[int, Assignment], float]
+) -> list[Column]:
     """Pairs of the best halves, best sum first."""
-    pinned = [a for a in halves[HALVES:] if board.classes[a.cls].exercise.id in board.terms.pinned]
-    found = pair_columns(board, cell, halves[:HALVES] + pinned)
+    pinned = [a for a in halves[HALVES:] if instance.classes[a.cls].exercise.id in instance.resolved.pinned]
+    found = pair_columns(instance, group, halves[:HALVES] + pinned)
 
-    def worth(column: Column) -> tuple[float, tuple[Atom, ...]]:
-        return sum(value[cell.group, a] for a in column.atoms), column.atoms
+    def objective(column: Column) -> tuple[float, tuple[Assignment, ...]]:
+        return sum(value[group.like, a] for a in column.assignments), column.assignments
 
-    return sorted(found, key=lambda c: (-worth(c)[0], [(a.cls, a.option) for a in c.atoms]))
+    return sorted(found, key=lambda c: (-objective(c)[0], [(a.cls, a.prescription) for a in c.assignments]))
 
 
 def by_turns(singles: list[Column], pairs: list[Column]) -> list[Column]:

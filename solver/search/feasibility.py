@@ -5,17 +5,17 @@ from __future__ import annotations
 import time
 from dataclasses import dataclass, replace
 
-from setwright.solver.engines.build import day_sheet, week_sheet
-from setwright.solver.engines.infeasibility import possible_sheet, quickest
-from setwright.solver.linear.columns import Board, Column, cells_of_days, pair_columns, single_columns
-from setwright.solver.engines import highs
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.candidates import candidates_of
-from setwright.solver.search.neighbourhood_search import Climb, Stopped
-from setwright.solver.search.neighbourhoods import Neighbourhood
-from setwright.solver.search.initial_solution import any_week, move_to
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.auditing import Audit
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import day_model, week_model
+from setwright.solver.engines.infeasibility import feasibility_model, quickest
+from setwright.solver.linear.columns import Column, Instance, day_groups, pair_columns, single_columns
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.candidates import candidates_of
+from setwright.solver.search.initial_solution import any_week, move_to
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch, Stopped
+from setwright.solver.search.neighbourhoods import Neighbourhood
 
 CHEAP = replace(SEARCHES["quick"], rounds=4, work=0.2, columns=30)
 WEEK_COLUMNS = 90
@@ -30,49 +30,53 @@ class Possible:
     week: tuple[Column, ...] = ()
 
 
-def possible(board: Board) -> Possible:
+def possible(instance: Instance) -> Possible:
     """Whether there is a week.
 
     Where pairs are open the few columns of pinned pairs are tried first: they are often enough.
     """
-    sheets = (small_sheet, possible_sheet) if board.terms.pairs else (possible_sheet,)
+    sheets = (small_model, feasibility_model) if instance.resolved.pairs else (feasibility_model,)
     for make in sheets:
-        sheet = make(board)
-        found = any_week(sheet, CHEAP)
+        model = make(instance)
+        found = any_week(model, CHEAP)
         if found.columns is not None:
-            return Possible(True, tuple(sheet.columns[j] for j in sorted(found.columns)))
+            return Possible(True, tuple(model.columns[j] for j in sorted(found.columns)))
     return Possible(None if found.status == "UNKNOWN" else False)
 
 
-def small_sheet(board: Board) -> Sheet:
+def small_model(instance: Instance) -> LinearModel:
     """The week on its days without pairs but those of pinned exercises."""
     columns: list[Column] = []
-    for cell in cells_of_days(board):
-        here = list(single_columns(board, (cell,), halves=True))
-        columns += [c for c in here if not c.atoms[0].option.paired]
+    for group in day_groups(instance):
+        here = list(single_columns(instance, (group,), halves=True))
+        columns += [c for c in here if not c.assignments[0].prescription.paired]
         columns += pair_columns(
-            board, cell, [c.atoms[0] for c in here if c.atoms[0].option.paired and pinned(board, c)]
+            instance,
+            group,
+            [c.assignments[0] for c in here if c.assignments[0].prescription.paired and pinned(instance, c)],
         )
-    return day_sheet(board, quickest(board, columns))
+    return day_model(instance, quickest(instance, columns))
 
 
-def pinned(board: Board, column: Column) -> bool:
+def pinned(instance: Instance, column: Column) -> bool:
     """Whether a half's exercise is in a pinned pair."""
-    pairs = {e for p in board.terms.brief.pins if p.pair_with for e in (p.exercise, p.pair_with)}
-    return board.classes[column.atoms[0].cls].exercise.id in pairs
+    pairs = {e for p in instance.resolved.brief.pins if p.pair_with for e in (p.exercise, p.pair_with)}
+    return instance.classes[column.assignments[0].cls].exercise.id in pairs
 
 
-def first_week(board: Board, known: tuple[Column, ...] = ()) -> Audit | None:
+def first_week(instance: Instance, known: tuple[Column, ...] = ()) -> Audit | None:
     """A good week by little work, audited, from one known to be possible or from none; None where none is found."""
-    week = week_sheet(board)
-    climb = Climb(board, candidates_of(board, week, highs.relax(week)), CHEAP, time.monotonic() + CHEAP.seconds)
-    days = len(board.terms.days)
+    week = week_model(instance)
+    lns = NeighbourhoodSearch(
+        instance, candidates_of(instance, week, highs.relax(week)), CHEAP, time.monotonic() + CHEAP.seconds
+    )
+    days = len(instance.resolved.days)
     try:
-        climb.try_days(Neighbourhood(tuple(range(days)), max(16, WEEK_COLUMNS // days)), 2 * CHEAP.work)
-        if climb.best is None:
-            move_to(climb, known or possible(board).week)
-        if climb.best is not None:
-            climb.climb(CHEAP.rounds_for(days))
+        lns.try_days(Neighbourhood(tuple(range(days)), max(16, WEEK_COLUMNS // days)), 2 * CHEAP.work)
+        if lns.best is None:
+            move_to(lns, known or possible(instance).week)
+        if lns.best is not None:
+            lns.improve(CHEAP.rounds_for(days))
     except Stopped:
         pass
-    return climb.best
+    return lns.best

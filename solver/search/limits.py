@@ -22,11 +22,11 @@ class Limits:
     """Columns open on each free day of a neighbourhood."""
     nodes: int
     """HiGHS nodes for the bound of a week of up to three days."""
-    theme_nodes: int
+    pattern_nodes: int
     """The same for longer weeks, whose bound goes by themes of days; 0 leaves it at the relaxation."""
-    leap_nodes: int
+    heuristic_nodes: int
     """HiGHS nodes for a better start of a week of more than three days; 0 leaves it out."""
-    settle_nodes: int
+    fixing_nodes: int
     """HiGHS nodes for settling a week of up to three days beside the climb; 0 leaves it out."""
     seconds: float
     """The net: the search stops here whatever work is left, and says so."""
@@ -44,9 +44,9 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             work=0.25,
             columns=50,
             nodes=20,
-            theme_nodes=5,
-            leap_nodes=0,
-            settle_nodes=0,
+            pattern_nodes=5,
+            heuristic_nodes=0,
+            fixing_nodes=0,
             seconds=120.0,
         ),
         "normal": Limits(
@@ -55,9 +55,9 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             work=0.5,
             columns=60,
             nodes=1500,
-            theme_nodes=60,
-            leap_nodes=1,
-            settle_nodes=600,
+            pattern_nodes=60,
+            heuristic_nodes=1,
+            fixing_nodes=600,
             seconds=300.0,
         ),
         "thorough": Limits(
@@ -66,9 +66,9 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             work=0.8,
             columns=80,
             nodes=3000,
-            theme_nodes=2000,
-            leap_nodes=400,
-            settle_nodes=5000,
+            pattern_nodes=2000,
+            heuristic_nodes=400,
+            fixing_nodes=5000,
             seconds=1800.0,
         ),
     }

@@ -7,17 +7,17 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, field
 from functools import partial
 
-from setwright.solver.engines.build import day_sheet
-from setwright.solver.linear.columns import Board
-from setwright.solver.engines.cpsat import Found, Program
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.decoding import week_of
-from setwright.solver.search.candidates import Candidates
-from setwright.solver.search.worker import Lane, result
-from setwright.solver.search.neighbourhoods import Neighbourhood, neighbourhoods
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.auditing import Audit, audit
+from setwright.solver.engines.build import day_model
+from setwright.solver.engines.cpsat import CpSatModel, CpSatResult
 from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.candidates import Candidates
+from setwright.solver.search.decoding import week_of
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.neighbourhoods import Neighbourhood, neighbourhoods
+from setwright.solver.search.worker import Worker, result
 
 Tell = Callable[[Audit], None]
 FIRST_WORK = 0.5
@@ -31,22 +31,22 @@ class Stopped(Exception):
 class State:
     """A week at hand, and the columns that make it."""
 
-    sheet: Sheet
+    model: LinearModel
     candidates: Candidates
     chosen: frozenset[int]
     best: Audit
 
 
 @dataclass
-class Climb:
+class NeighbourhoodSearch:
     """The best week so far and the columns that make it."""
 
-    board: Board
+    instance: Instance
     candidates: Candidates
     limits: Limits
     until: float
     tell: Tell | None = None
-    sheet: Sheet = field(init=False)
+    model: LinearModel = field(init=False)
     chosen: frozenset[int] = frozenset()
     best: Audit | None = None
     ended: str = "work limit"
@@ -58,19 +58,19 @@ class Climb:
     """Whether a week to start from is filled day by day first, as where it was made for fewer minutes."""
 
     def __post_init__(self) -> None:
-        self.sheet = day_sheet(self.board, self.candidates.columns)
-        self.todo = neighbourhoods(len(self.board.terms.days), self.limits.columns)
+        self.model = day_model(self.instance, self.candidates.columns)
+        self.todo = neighbourhoods(len(self.instance.resolved.days), self.limits.columns)
 
     # ---- the week of some columns
 
     def week(self, columns: frozenset[int]) -> Week:
-        cells = self.sheet.cells
-        found = [(cells[c.cell].days[0], c) for c in (self.sheet.columns[j] for j in sorted(columns))]
-        return week_of(self.board, found)
+        groups = self.model.groups
+        found = [(groups[c.group].days[0], c) for c in (self.model.columns[j] for j in sorted(columns))]
+        return week_of(self.instance, found)
 
     def take(self, columns: frozenset[int]) -> bool:
         """Keep these columns if their week breaks nothing and scores more than the best so far."""
-        found = audit(self.board.terms, self.week(columns))
+        found = audit(self.instance.resolved, self.week(columns))
         if found.broken or (self.best is not None and found.score_units <= self.best.score_units):
             return False
         self.best, self.chosen = found, columns
@@ -79,26 +79,26 @@ class Climb:
             self.tell(found)
         return True
 
-    def move(self, sheet: Sheet, candidates: Candidates, columns: frozenset[int]) -> None:
+    def move(self, model: LinearModel, candidates: Candidates, columns: frozenset[int]) -> None:
         """Go on from another sheet's columns, if their week is better than the best so far."""
-        before = (self.sheet, self.candidates)
-        self.sheet, self.candidates = sheet, candidates
+        before = (self.model, self.candidates)
+        self.model, self.candidates = model, candidates
         if not self.take(columns):
-            self.sheet, self.candidates = before
+            self.model, self.candidates = before
 
     def state(self) -> State | None:
         """What the climb has now; None before the first week."""
-        return State(self.sheet, self.candidates, self.chosen, self.best) if self.best else None
+        return State(self.model, self.candidates, self.chosen, self.best) if self.best else None
 
     def back_to(self, state: State) -> None:
         """Forget what came after a state."""
-        self.sheet, self.candidates, self.chosen, self.best = state.sheet, state.candidates, state.chosen, state.best
+        self.model, self.candidates, self.chosen, self.best = state.model, state.candidates, state.chosen, state.best
 
     # ---- rounds
 
     def start(self) -> None:
         """Fill the week day by day, or as a whole where wishes tie days together."""
-        days = len(self.board.terms.days)
+        days = len(self.instance.resolved.days)
         tied = self.tied()
         if not tied:
             for day in range(days):
@@ -115,14 +115,14 @@ class Climb:
 
     def whole(self, times: int) -> Neighbourhood:
         """All days at once, so many times the usual columns open on them."""
-        days = len(self.board.terms.days)
+        days = len(self.instance.resolved.days)
         return Neighbourhood(tuple(range(days)), times * max(40, 240 // days))
 
     def tied(self) -> bool:
         """Whether days hang together from the start: by hard wishes, or by efficiency's even days."""
-        return any(row.label or row.rule == "day-share" for row in self.sheet.rows)
+        return any(constrain.label or constrain.rule == "day-share" for constrain in self.model.constraints)
 
-    def climb(self, rounds: int) -> int:
+    def improve(self, rounds: int) -> int:
         """Try so many neighbourhoods one after the other, and say how many."""
         for _ in range(rounds):
             self.check()
@@ -130,13 +130,13 @@ class Climb:
             self.note(place, self.try_days(place, self.limits.work), before)
         return rounds
 
-    def climb_by_two(self, rounds: int, lane: Lane) -> None:
+    def climb_by_two(self, rounds: int, worker: Worker) -> None:
         """Try so many neighbourhoods, two at a time from the same week: one here, one in the other lane."""
         for _ in range(rounds // 2):
             self.check()
             places, before = (self.next(), self.next()), self.chosen
             here, there = (self.ready(place) for place in places)
-            second = lane.begin(partial(self.tried, there, self.limits.work))
+            second = worker.begin(partial(self.tried, there, self.limits.work))
             both = (self.tried(here, self.limits.work), result(second, self.check))
             for place, (found, seen) in zip(places, both, strict=True):
                 self.keep(seen)
@@ -150,9 +150,9 @@ class Climb:
         """Try the week that takes from two neighbourhoods what each made of its own days."""
         free = [set(place.days) for place in places]
         if all(seen) and not free[0] & free[1]:
-            cell = self.sheet.columns
-            kept = {j for j in before if cell[j].cell not in free[0] | free[1]}
-            mine = {j for days, found in zip(free, seen, strict=True) for j in found[-1] if cell[j].cell in days}
+            group = self.model.columns
+            kept = {j for j in before if group[j].group not in free[0] | free[1]}
+            mine = {j for days, found in zip(free, seen, strict=True) for j in found[-1] if group[j].group in days}
             self.take(frozenset(kept | mine))
 
     def next(self) -> Neighbourhood:
@@ -177,7 +177,7 @@ class Climb:
         self.check()
         return found.status == "OPTIMAL"
 
-    def ready(self, place: Neighbourhood) -> Program:
+    def ready(self, place: Neighbourhood) -> CpSatModel:
         """The program of a neighbourhood, from the week at hand."""
         program = self.program(place)
         if self.chosen:
@@ -185,7 +185,7 @@ class Climb:
         program.maximise()
         return program
 
-    def tried(self, program: Program, work: float) -> tuple[Found, list[frozenset[int]]]:
+    def tried(self, program: CpSatModel, work: float) -> tuple[CpSatResult, list[frozenset[int]]]:
         """How a program ended, and each better week it saw."""
         seen: list[frozenset[int]] = []
         return program.solve(work, max(0.1, self.until - time.monotonic()), seen.append), seen
@@ -196,21 +196,21 @@ class Climb:
             if self.take(columns):
                 break
 
-    def program(self, place: Neighbourhood) -> Program:
+    def program(self, place: Neighbourhood) -> CpSatModel:
         """The neighbourhood as a CP-SAT program: free days' best columns open, other days as they are."""
         opened = self.opened(place)
-        fixed = {j: 1 for j in self.chosen if self.sheet.columns[j].cell not in place.days}
-        return Program(self.sheet, fixed, opened)
+        fixed = {j: 1 for j in self.chosen if self.model.columns[j].group not in place.days}
+        return CpSatModel(self.model, fixed, opened)
 
     def opened(self, place: Neighbourhood) -> frozenset[int]:
         """The columns open in a neighbourhood."""
         ranked = self.candidates.ranked
-        opened = {j for day in place.days for j in self.chosen if self.sheet.columns[j].cell == day}
-        opened |= {j for j in self.candidates.must if self.sheet.columns[j].cell in place.days}
-        classes = {a.cls for j in self.chosen for a in self.sheet.columns[j].atoms}
+        opened = {j for day in place.days for j in self.chosen if self.model.columns[j].group == day}
+        opened |= {j for j in self.candidates.must if self.model.columns[j].group in place.days}
+        classes = {a.cls for j in self.chosen for a in self.model.columns[j].assignments}
         for day in place.days:
             if place.used:
-                mine = [j for j in ranked[day] if all(a.cls in classes for a in self.sheet.columns[j].atoms)]
+                mine = [j for j in ranked[day] if all(a.cls in classes for a in self.model.columns[j].assignments)]
             else:
                 mine = list(ranked[day])
             opened |= set(mine[: place.columns])

@@ -8,21 +8,21 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
-from setwright.solver.engines.build import week_sheet
-from setwright.solver.linear.columns import Board
-from setwright.solver.engines import highs
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.bounding import Bound, prove_themes, prove_week, relax_themes
-from setwright.solver.search.candidates import candidates_by_day, candidates_of
-from setwright.solver.search.neighbourhood_search import Climb, Stopped
-from setwright.solver.search.worker import Lane, result
-from setwright.solver.search.restricted_master import leap, polish
-from setwright.solver.search.initial_solution import started
-from setwright.solver.search.reduced_cost_fixing import Daily, daily, done, settle, take
-from setwright.solver.search.warm_start import opened_with
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.auditing import Audit
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import week_model
 from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.bounding import Bound, prove_patterns, prove_week, relax_patterns
+from setwright.solver.search.candidates import candidates_by_day, candidates_of
+from setwright.solver.search.initial_solution import started
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch, Stopped
+from setwright.solver.search.reduced_cost_fixing import Daily, daily, done, settle, take
+from setwright.solver.search.restricted_master import improve_incumbent, solve_restricted_master
+from setwright.solver.search.warm_start import opened_with
+from setwright.solver.search.worker import Worker, result
 
 
 @dataclass(frozen=True)
@@ -41,7 +41,7 @@ class Outcome:
     best: Audit | None
     bound: float
     ended_by: str
-    climb: Climb
+    lns: NeighbourhoodSearch
 
 
 OPENING = 4
@@ -55,11 +55,11 @@ THEN = 10
 MEANWHILE = 4
 """The same while HiGHS polishes the week at hand; the rest are tried by two."""
 Watch = Callable[[Progress], None]
-Course = Callable[[Climb, Bound, Lane], None]
+Course = Callable[[NeighbourhoodSearch, Bound, Worker], None]
 
 
 def search(
-    board: Board,
+    instance: Instance,
     limits: Limits,
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
@@ -73,93 +73,93 @@ def search(
     days are filled first, one by one, as they are in a week from nothing.
     """
     begun = time.monotonic()
-    week = week_sheet(board)
+    week = week_model(instance)
     relaxed = highs.relax(week)
-    whole = daily(board)
-    usual = candidates_by_day(board, whole.sheet, whole.relaxed) if whole else candidates_of(board, week, relaxed)
-    candidates, first = opened_with(board, usual, start)
-    climb = Climb(board, candidates, limits, begun + limits.seconds)
-    climb.stopped, climb.refill = stopped, refill
+    whole = daily(instance)
+    usual = candidates_by_day(instance, whole.model, whole.relaxed) if whole else candidates_of(instance, week, relaxed)
+    candidates, first = opened_with(instance, usual, start)
+    lns = NeighbourhoodSearch(instance, candidates, limits, begun + limits.seconds)
+    lns.stopped, lns.refill = stopped, refill
     bound = Bound()
 
     def tell(*_: object) -> None:
         if watch:
-            score = climb.best.score_units if climb.best else -math.inf
+            score = lns.best.score_units if lns.best else -math.inf
             watch(Progress(score, bound.value, time.monotonic() - begun))
 
-    climb.tell = tell
+    lns.tell = tell
     bound.tell = tell
     if whole:
         bound.lower(highs.outward(whole.relaxed.value))
     bound.lower(highs.outward(relaxed.value))
-    lane = Lane(side_by_side)
-    course: Course = partial(settled, whole, week) if whole else leapt
+    worker = Worker(side_by_side)
+    course: Course = partial(settled, whole, week) if whole else long_week
     try:
         if first:
-            climb.take(first)
-        course(climb, bound, lane)
+            lns.take(first)
+        course(lns, bound, worker)
     except Stopped:
         pass
     finally:
         bound.cancelled = True
-        fault = lane.end()
+        fault = worker.end()
     if fault:
         raise fault
-    return Outcome(climb.best, bound.value, ended(climb, bound), climb)
+    return Outcome(lns.best, bound.value, ended(lns, bound), lns)
 
 
-def settled(whole: Daily, week: Sheet, climb: Climb, bound: Bound, lane: Lane) -> None:
+def settled(whole: Daily, week: LinearModel, lns: NeighbourhoodSearch, bound: Bound, worker: Worker) -> None:
     """A short week: a few rounds, then HiGHS settles it from there while the rounds go on."""
-    limits = climb.limits
-    proved = lane.begin(partial(prove_week, week, limits, bound))
+    limits = lns.limits
+    proved = worker.begin(partial(prove_week, week, limits, bound))
     bound.lower(highs.outward(whole.relaxed.value))
-    rounds = limits.rounds_for(len(climb.board.terms.days))
-    if not started(climb):
+    rounds = limits.rounds_for(len(lns.instance.resolved.days))
+    if not started(lns):
         return
-    climb.climb(min(OPENING, rounds))
-    state = climb.state()
-    if limits.settle_nodes and state:
-        future = lane.begin(partial(settle, climb.board, whole, state, limits, bound, lambda: bound.cancelled))
+    lns.improve(min(OPENING, rounds))
+    state = lns.state()
+    if limits.fixing_nodes and state:
+        future = worker.begin(partial(settle, lns.instance, whole, state, limits, bound, lambda: bound.cancelled))
         for _ in range(rounds - OPENING):
             if not done(future):
-                climb.climb(1)
-        found = result(future, climb.check)
-        take(climb, found, state)
+                lns.improve(1)
+        found = result(future, lns.check)
+        take(lns, found, state)
         if found and not found.closed:
-            climb.climb_by_two(AFTER, lane)
+            lns.climb_by_two(AFTER, worker)
     else:
-        climb.climb(rounds - OPENING)
-    result(proved, climb.check)
+        lns.improve(rounds - OPENING)
+    result(proved, lns.check)
 
 
-def leapt(climb: Climb, bound: Bound, lane: Lane) -> None:
+def long_week(lns: NeighbourhoodSearch, bound: Bound, worker: Worker) -> None:
     """A longer week: rounds while HiGHS leaps, proves and polishes in the other lane, then rounds by two."""
-    board, limits = climb.board, climb.limits
+    instance, limits = lns.instance, lns.limits
 
     def cancelled() -> bool:
         return bound.cancelled
 
-    themes = lane.begin(partial(relax_themes, board, bound))
-    leaping = lane.begin(partial(leap, board, climb.candidates, limits, cancelled))
-    proved = lane.begin(lambda: prove_themes(board, themes.result(), limits, bound))
-    if not started(climb):
+    patterns = worker.begin(partial(relax_patterns, instance, bound))
+    leaping = worker.begin(partial(solve_restricted_master, instance, lns.candidates, limits, cancelled))
+    proved = worker.begin(lambda: prove_patterns(instance, patterns.result(), limits, bound))
+    if not started(lns):
         return
-    left = limits.rounds_for(len(board.terms.days))
-    left -= climb.climb(min(FIRST, left))
-    leapt_to = result(leaping, climb.check)
-    climb.keep(leapt_to)
-    left -= climb.climb(min(THEN, left))
-    if state := climb.state():
-        polishing = lane.begin(partial(polish, state, board, limits, cancelled))
-        left -= climb.climb(min(MEANWHILE, left))
-        polished = result(polishing, climb.check)
-        climb.keep(polished)
-    climb.climb_by_two(left, lane)
-    result(proved, climb.check)
+    left = limits.rounds_for(len(instance.resolved.days))
+    left -= lns.improve(min(FIRST, left))
+    leapt_to = result(leaping, lns.check)
+    lns.keep(leapt_to)
+    left -= lns.improve(min(THEN, left))
+    if state := lns.state():
+        polishing = worker.begin(partial(improve_incumbent, state, instance, limits, cancelled))
+        left -= lns.improve(min(MEANWHILE, left))
+        polished = result(polishing, lns.check)
+        lns.keep(polished)
+    lns.climb_by_two(left, worker)
+    result(proved, lns.check)
 
 
-def ended(climb: Climb, bound: Bound) -> str:
+def ended(lns: NeighbourhoodSearch, bound: Bound) -> str:
     """Which end it was; proved only when nothing above the score is left but rounding."""
-    if climb.best is not None and bound.value - climb.best.score_units <= 1e-4 * abs(bound.value):
+    if lns.best is not None and bound.value - lns.best.score_units <= 1e-4 * abs(bound.value):
         return "proved"
-    return climb.ended
+    return lns.ended

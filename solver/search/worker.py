@@ -9,7 +9,7 @@ from typing import TypeVar
 T = TypeVar("T")
 
 
-class Lane:
+class Worker:
     """Work handed over runs in a thread of its own, in the order given; without one it is done when handed over.
 
     The results are the same either way, as long as nothing that is handed over reads what changes meanwhile.

@@ -16,15 +16,15 @@ sys.path.insert(0, str(ROOT / ".names"))
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import read_brief
-from setwright.solver.engines.build import day_sheet, week_sheet
-from setwright.solver.linear.columns import Board, board_of
 from setwright.solver.engines import cpsat, highs
+from setwright.solver.engines.build import day_model, week_model
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.candidates import candidates_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import Progress, search
-from setwright.solver.search.candidates import candidates_of
-from setwright.solver.linear.linear_model import Sheet
-from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.finding import UNITS
 
 MOMENTS = (3.0, 5.0, 10.0, 30.0)
 PEER_SECONDS = 10.0
@@ -33,17 +33,17 @@ PEER_SECONDS = 10.0
 def measured(path: str, who: str) -> dict[str, Any]:
     """What one engine did with one brief; scores in index points, seconds from after the imports."""
     catalogue = load_catalogue()
-    board = board_of(resolve(read_brief(path, catalogue, io.BytesIO(b"")).brief, catalogue))
-    found = {"ours": ours, "highs": whole_highs, "cpsat": whole_cpsat}[who](board)
+    instance = instance_of(resolve(read_brief(path, catalogue, io.BytesIO(b"")).brief, catalogue))
+    found = {"ours": ours, "highs": whole_highs, "cpsat": whole_cpsat}[who](instance)
     found["megabytes"] = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024
     return found
 
 
-def ours(board: Board) -> dict[str, Any]:
+def ours(instance: Instance) -> dict[str, Any]:
     """The normal search, and its gap as it went."""
     heard: list[Progress] = []
     begun = time.monotonic()
-    outcome = search(board, SEARCHES["normal"], heard.append)
+    outcome = search(instance, SEARCHES["normal"], heard.append)
     done = time.monotonic() - begun
     if outcome.best is None:
         return {"seconds": done, "week": False}
@@ -73,22 +73,22 @@ def ours(board: Board) -> dict[str, Any]:
     }
 
 
-def whole(board: Board) -> Sheet:
+def whole(instance: Instance) -> LinearModel:
     """The week on its days over our candidate columns, as one model."""
-    week = week_sheet(board)
-    return day_sheet(board, candidates_of(board, week, highs.relax(week)).columns)
+    week = week_model(instance)
+    return day_model(instance, candidates_of(instance, week, highs.relax(week)).columns)
 
 
-def whole_highs(board: Board) -> dict[str, Any]:
+def whole_highs(instance: Instance) -> dict[str, Any]:
     """HiGHS alone on the whole week, one thread."""
-    found = highs.bound(whole(board), 10**9, PEER_SECONDS, restarts=True)
+    found = highs.bound(whole(instance), 10**9, PEER_SECONDS, restarts=True)
     return gap_of(found.bound, found.value)
 
 
-def whole_cpsat(board: Board) -> dict[str, Any]:
+def whole_cpsat(instance: Instance) -> dict[str, Any]:
     """CP-SAT alone on the whole week, two workers."""
     cpsat.WORKERS = 2
-    program = cpsat.Program(whole(board))
+    program = cpsat.CpSatModel(whole(instance))
     program.maximise()
     found = program.solve(1e9, PEER_SECONDS)
     return gap_of(found.bound, found.value)

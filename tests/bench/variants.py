@@ -26,9 +26,9 @@ from cheap_cells import TWO_HUNDRED, cheap, hollow, job, short
 from dask_cluster import DaskProcesses
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.rules import RULES
 from setwright.solver.batch.variant_task import solved_variant, stamp_of
+from setwright.solver.rules import RULES
+from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.variants.matrix_files import matrix_files
 from setwright.solver.sheets.variants.rows import rows_of
 from setwright.solver.uses.variants.cluster import Cluster
@@ -200,8 +200,8 @@ class Nowhere(Store):
 
     def read(self, key: str) -> bytes | None:
         cell = numbered(int(key, 16))
-        bare = Task(cell.name, cell.values, cell.brief, key, None, {}, None, None, None)
-        return hollow(bare) if key in self.given else None
+        feasibility_only = Task(cell.name, cell.values, cell.brief, key, None, {}, None, None, None)
+        return hollow(feasibility_only) if key in self.given else None
 
     def write(self, key: str, data: bytes) -> None:
         self.given.add(key)

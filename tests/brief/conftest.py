@@ -10,7 +10,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import read_brief
-from setwright.solver.brief.parsed_brief import Understood
+from setwright.solver.brief.parsed_brief import ParsedBrief
 
 
 class Asker:
@@ -20,7 +20,7 @@ class Asker:
         self.catalogue = catalogue
         self.rules = tuple(catalogue.rules)
 
-    def of(self, source: str, stdin: bytes = b"") -> Understood:
+    def of(self, source: str, stdin: bytes = b"") -> ParsedBrief:
         return read_brief(source, self.catalogue, io.BytesIO(stdin), self.rules)
 
     def faults(self, source: str, stdin: bytes = b"") -> list[str]:

@@ -13,9 +13,9 @@ from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.defaults import LIMITS, SPREAD, WEEKDAYS
 from setwright.solver.brief.groups import expand_muscles
+from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.brief.schema import Brief, MuscleAsk
 from setwright.solver.brief.schema_json import brief_schema
-from setwright.solver.brief.parsed_brief import raw_of, understand
 
 CATALOGUE = load_catalogue()
 THREE = {"days": [{"minutes": 40}] * 3}
@@ -23,18 +23,18 @@ THREE = {"days": [{"minutes": 40}] * 3}
 
 def faults(raw: dict[str, Any]) -> list[str]:
     with pytest.raises(UsageFault) as caught:
-        understand(raw, CATALOGUE, "brief.toml", tuple(CATALOGUE.rules))
+        parse_brief(raw, CATALOGUE, "brief.toml", tuple(CATALOGUE.rules))
     return [str(fault).removeprefix("brief.toml: ") for fault in caught.value.faults]
 
 
 def brief(**more: Any) -> Brief:
-    return understand({**THREE, **more}, CATALOGUE).brief
+    return parse_brief({**THREE, **more}, CATALOGUE).brief
 
 
 @pytest.mark.parametrize("count", range(1, 8))
 def test_a_count_of_days_alone_is_spread_over_the_week(count: int) -> None:
     """1 Mon; 2 Mon Thu; 3 Mon Wed Fri; and so on to all seven."""
-    said = understand({"days": [{"minutes": 30}] * count}, CATALOGUE)
+    said = parse_brief({"days": [{"minutes": 30}] * count}, CATALOGUE)
     assert tuple(day.weekday for day in said.brief.days) == SPREAD[count]
     assert said.assumed[0] == "days: " + ", ".join(day.capitalize() for day in SPREAD[count])
 
@@ -42,12 +42,12 @@ def test_a_count_of_days_alone_is_spread_over_the_week(count: int) -> None:
 def test_days_are_put_in_the_order_of_the_week() -> None:
     """Sat before Mon in the file is Mon before Sat in the brief."""
     days = [{"weekday": "sat", "minutes": 60}, {"weekday": "mon", "minutes": 40}]
-    assert [day.weekday for day in understand({"days": days}, CATALOGUE).brief.days] == ["mon", "sat"]
+    assert [day.weekday for day in parse_brief({"days": days}, CATALOGUE).brief.days] == ["mon", "sat"]
 
 
 def test_everything_assumed_is_said() -> None:
     """The shortest brief, with what was taken for granted."""
-    assert understand(THREE, CATALOGUE).assumed == (
+    assert parse_brief(THREE, CATALOGUE).assumed == (
         "days: Mon, Wed, Fri",
         "place: commercial gym",
         "goal: balanced",
@@ -68,27 +68,27 @@ def test_what_was_said_is_not_assumed() -> None:
         "muscles": {"chest": "priority"},
         "client": {"experience": "novice", "trains_alone": True, "cautions": [], "unit": "kg"},
     }
-    assert understand(raw, CATALOGUE).assumed == ()
+    assert parse_brief(raw, CATALOGUE).assumed == ()
 
 
 def test_a_kit_that_limits_the_dumbbells_says_so() -> None:
     """The heaviest dumbbell of a kit is an assumption until the brief names it."""
-    said = understand({**THREE, "equipment": "hotel"}, CATALOGUE)
+    said = parse_brief({**THREE, "equipment": "hotel"}, CATALOGUE)
     assert "dumbbells in the hotel gym: up to 20 kg" in said.assumed
-    owned = understand({**THREE, "equipment": "hotel", "owned": {"dumbbell_max": 16}}, CATALOGUE)
+    owned = parse_brief({**THREE, "equipment": "hotel", "owned": {"dumbbell_max": 16}}, CATALOGUE)
     assert not any("dumbbells" in line for line in owned.assumed)
 
 
 def test_some_days_without_a_place_are_named() -> None:
     """Only the days that name no place are assumed to be in the gym."""
     days = [{"weekday": "mon", "minutes": 40, "equipment": "bands"}, {"weekday": "sat", "minutes": 60}]
-    said = understand({"days": days}, CATALOGUE)
+    said = parse_brief({"days": days}, CATALOGUE)
     assert "place: commercial gym on Sat" in said.assumed
 
 
 def test_names_become_ids() -> None:
     """Aliases, names, capitals and plurals of everything the catalogue knows."""
-    understood = brief(
+    parsed = brief(
         equipment=["Dumbbells", "squat rack", "BENCH"],
         muscles={"shoulders": "priority", "Pecs": "hold"},
         avoid=["Bench press"],
@@ -97,12 +97,12 @@ def test_names_become_ids() -> None:
         client={"cautions": [{"tag": "bad knee"}]},
         must=["hinge"],
     )
-    assert understood.equipment == ("dumbbell", "rack", "bench")
-    assert list(understood.muscles) == ["delts", "chest"]
-    assert understood.avoid == ("barbell-bench-press",)
-    assert understood.like == ("dumbbell", "barbell-back-squat")
-    assert understood.without == ("wheel",)
-    assert understood.client.cautions[0].tag == "knee"
+    assert parsed.equipment == ("dumbbell", "rack", "bench")
+    assert list(parsed.muscles) == ["delts", "chest"]
+    assert parsed.avoid == ("barbell-bench-press",)
+    assert parsed.like == ("dumbbell", "barbell-back-squat")
+    assert parsed.without == ("wheel",)
+    assert parsed.client.cautions[0].tag == "knee"
 
 
 def test_one_word_of_equipment_is_a_kit_and_in_a_list_an_item() -> None:
@@ -259,11 +259,11 @@ def test_two_groups_that_disagree_about_a_muscle_are_a_fault() -> None:
     upper = Group("upper-body", "Upper body", ("chest", "lats"), ("chest", "lats"))
     catalogue = replace(CATALOGUE, groups={**CATALOGUE.groups, "upper-body": upper})
     with pytest.raises(UsageFault) as caught:
-        understand({**THREE, "muscles": {"back": "hold", "upper-body": "priority"}}, catalogue)
+        parse_brief({**THREE, "muscles": {"back": "hold", "upper-body": "priority"}}, catalogue)
     assert str(caught.value) == (
         "muscles.upper-body: asks priority of lats, but back asks hold; say what lats gets by its own name"
     )
-    agreed = understand({**THREE, "muscles": {"back": "hold", "upper-body": "hold"}}, catalogue).brief
+    agreed = parse_brief({**THREE, "muscles": {"back": "hold", "upper-body": "hold"}}, catalogue).brief
     assert expand_muscles(agreed, catalogue)["lats"] == MuscleAsk(emphasis="hold")
 
 
@@ -318,8 +318,8 @@ BRIEFS = st.builds(
 @settings(max_examples=60, deadline=None)
 def test_a_brief_written_out_is_understood_as_itself(raw: dict[str, Any]) -> None:
     """Dumped and read again it is the same, and only what was unsaid is filled in the first time."""
-    once = understand(raw, CATALOGUE).brief
-    again = understand(raw_of(once), CATALOGUE)
+    once = parse_brief(raw, CATALOGUE).brief
+    again = parse_brief(raw_of(once), CATALOGUE)
     assert again.brief == once
     assert not any(line.startswith(("days", "place", "goal", "experience")) for line in again.assumed)
 

@@ -13,9 +13,9 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.cli import week as week_command
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.planning import Clash, End, OutOfTime
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.planning import Clash, End, OutOfTime
+from setwright.solver.search.limits import SEARCHES
 
 Run = Callable[..., Result]
 
@@ -53,11 +53,11 @@ def test_a_week_is_planned_written_and_audited(run: Run, tmp_path: Path) -> None
 
 def test_a_clash_exits_with_three_and_running_out_with_four(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
     catalogue = load_catalogue()
-    understood = understand_phrase("1x30", catalogue)
-    terms = resolve(understood.brief, catalogue)
+    parsed = understand_phrase("1x30", catalogue)
+    resolved = resolve(parsed.brief, catalogue)
     ends: list[End] = [
-        Clash(understood, terms, (Conflict("must", "must row"),)),
-        OutOfTime(understood, terms, "time limit", SEARCHES["quick"]),
+        Clash(parsed, resolved, (Conflict("must", "must row"),)),
+        OutOfTime(parsed, resolved, "time limit", SEARCHES["quick"]),
     ]
     monkeypatch.setattr(week_command, "planned", lambda *_: ends.pop(0))
     clash = run("week", "1x30")

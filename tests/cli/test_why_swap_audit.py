@@ -13,9 +13,9 @@ from click.testing import Result
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.sheets.document.changed_week import changed_week
 from setwright.solver.sheets.document.week_document import dumped
-from setwright.solver.foreign.foreign_week import read_any
 
 Run = Callable[..., Result]
 TABLE = (
@@ -34,9 +34,9 @@ def week(tmp_path: Path) -> Path:
     """A week's file, made by hand."""
     catalogue = load_catalogue()
     read = read_any(TABLE.encode(), "t", catalogue)
-    found = audit(resolve(read.understood.brief, catalogue), read.week)
+    found = audit(resolve(read.parsed.brief, catalogue), read.week)
     path = tmp_path / "week.json"
-    path.write_text(dumped(changed_week({}, read.understood, found)))
+    path.write_text(dumped(changed_week({}, read.parsed, found)))
     return path
 
 

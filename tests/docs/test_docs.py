@@ -71,8 +71,8 @@ def test_every_command_and_option_is_in_the_readme(name) -> None:
     command = setwright.get_command(Context(setwright), name)
     assert command is not None
     for parameter in command.params:
-        for option in (o for o in parameter.opts if o.startswith("--")):
-            assert re.search(rf"`[^`]*{option}\b", text), option
+        for prescription in (o for o in parameter.opts if o.startswith("--")):
+            assert re.search(rf"`[^`]*{prescription}\b", text), prescription
 
 
 def test_every_evidence_id_that_a_page_names_is_there() -> None:

@@ -10,16 +10,16 @@ from random import Random
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.engines.build import all_day_columns
-from setwright.solver.linear.columns import REGIONS, Board, Column, board_of
-from setwright.solver.engines import highs
-from setwright.solver.engines.cpsat import Program
-from setwright.solver.search.decoding import week_of
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.auditing import Audit, audit
+from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import all_day_columns
+from setwright.solver.engines.cpsat import CpSatModel
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.resolved_brief import Terms
+from setwright.solver.linear.columns import REGIONS, Column, Instance, instance_of
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.decoding import week_of
 
 CATALOGUE = load_catalogue()
 Week = tuple[Column, ...]
@@ -31,8 +31,8 @@ def days(weekdays: str, *minutes: int, **more: Any) -> list[dict[str, Any]]:
     return [{"weekday": w, "minutes": m, **more} for w, m in zip(names, each, strict=True)]
 
 
-def terms_of(**raw: Any) -> Terms:
-    return resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE)
+def terms_of(**raw: Any) -> ResolvedBrief:
+    return resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)
 
 
 def only(*kept: str) -> list[str]:
@@ -44,33 +44,33 @@ def only(*kept: str) -> list[str]:
 class Place:
     """A brief's board and all columns of its days."""
 
-    board: Board
+    instance: Instance
     columns: tuple[Column, ...]
 
     @property
-    def terms(self) -> Terms:
-        return self.board.terms
+    def resolved(self) -> ResolvedBrief:
+        return self.instance.resolved
 
 
 def place_of(**raw: Any) -> Place:
-    board = board_of(terms_of(**raw))
-    return Place(board, all_day_columns(board))
+    instance = instance_of(terms_of(**raw))
+    return Place(instance, all_day_columns(instance))
 
 
-def audited(board: Board, week: Iterable[Column]) -> Audit:
+def audited(instance: Instance, week: Iterable[Column]) -> Audit:
     """The audit of the printed week that these columns on days make."""
-    return audit(board.terms, week_of(board, [(column.cell, column) for column in week]))
+    return audit(instance.resolved, week_of(instance, [(column.group, column) for column in week]))
 
 
 def sound_week(place: Place, random: Random, tries: int) -> Week:
     """Columns drawn one by one, each kept when it breaks no more rules than before."""
     chosen: tuple[Column, ...] = ()
-    broken = {"day-share", *(f.rule for f in audited(place.board, chosen).broken)}
+    broken = {"day-share", *(f.rule for f in audited(place.instance, chosen).broken)}
     for column in random.sample(place.columns, min(tries, len(place.columns))):
-        used = {a.cls for c in chosen if c.cell == column.cell for a in c.atoms}
-        if used & {a.cls for a in column.atoms}:
+        used = {a.cls for c in chosen if c.group == column.group for a in c.assignments}
+        if used & {a.cls for a in column.assignments}:
             continue
-        now = {f.rule for f in audited(place.board, (*chosen, column)).broken}
+        now = {f.rule for f in audited(place.instance, (*chosen, column)).broken}
         if now <= broken:
             chosen, broken = (*chosen, column), {"day-share", *now}
     return chosen
@@ -88,67 +88,67 @@ class Held:
     value: float
 
 
-def amounts(sheet: Sheet, week: Iterable[Column]) -> dict[int, int]:
+def amounts(model: LinearModel, week: Iterable[Column]) -> dict[int, int]:
     """Each column's amount in the sheet: days as they are, or halves in a group's or a theme's cell."""
-    place = {(c.cell, c.atoms): j for j, c in enumerate(sheet.columns)}
+    place = {(c.group, c.assignments): j for j, c in enumerate(model.columns)}
     week = tuple(week)
-    if sheet.daily:
-        return Counter(place[c.cell, c.atoms] for c in week)
-    regions = {c.cell: trained(sheet.board, week, c.cell) for c in week}
+    if model.daily:
+        return Counter(place[c.group, c.assignments] for c in week)
+    regions = {c.group: trained(model.instance, week, c.group) for c in week}
     found: Counter[int] = Counter()
     for column in week:
-        (cell,) = (
-            cell.index
-            for cell in sheet.cells
-            if column.cell in cell.days and cell.regions in (None, regions[column.cell])
+        (group,) = (
+            group.index
+            for group in model.groups
+            if column.group in group.days and group.regions in (None, regions[column.group])
         )
-        for atom in column.atoms:
-            found[place[cell, (atom,)]] += 1
+        for assignment in column.assignments:
+            found[place[group, (assignment,)]] += 1
     return found
 
 
-def trained(board: Board, week: Week, day: int) -> tuple[str, ...]:
-    lifts = [board.classes[a.cls].exercise for c in week if c.cell == day for a in c.atoms]
+def trained(instance: Instance, week: Week, day: int) -> tuple[str, ...]:
+    lifts = [instance.classes[a.cls].exercise for c in week if c.group == day for a in c.assignments]
     return tuple(r for r in REGIONS if any(e.multi_joint and e.region == r for e in lifts))
 
 
-def held(sheet: Sheet, week: Iterable[Column], curves: bool = True) -> Held:
+def held(model: LinearModel, week: Iterable[Column], curves: bool = True) -> Held:
     """CP-SAT's word on the rest of the sheet once the columns are held (costs rounded down to whole units)."""
-    counts = amounts(sheet, week)
-    if any(v > sheet.high[j] for j, v in counts.items()):
+    counts = amounts(model, week)
+    if any(v > model.high[j] for j, v in counts.items()):
         return Held(False, 0.0, 0.0)
-    fixed = {j: counts.get(j, 0) for j in range(len(sheet.columns))}
-    cost = solved(sheet, fixed, with_curves=False)
+    fixed = {j: counts.get(j, 0) for j in range(len(model.columns))}
+    cost = solved(model, fixed, with_curves=False)
     if cost is None:
         return Held(False, 0.0, 0.0)
-    return Held(True, -cost, (solved(sheet, fixed, with_curves=True) or 0.0) if curves else 0.0)
+    return Held(True, -cost, (solved(model, fixed, with_curves=True) or 0.0) if curves else 0.0)
 
 
-def solved(sheet: Sheet, fixed: dict[int, int], with_curves: bool) -> float | None:
-    kept = sheet.curves
-    sheet.curves = kept if with_curves else []
+def solved(model: LinearModel, fixed: dict[int, int], with_curves: bool) -> float | None:
+    kept = model.curves
+    model.curves = kept if with_curves else []
     try:
-        program = Program(sheet, fixed)
+        program = CpSatModel(model, fixed)
         program.maximise()
         found = program.solve(5.0, 20.0)
     finally:
-        sheet.curves = kept
+        model.curves = kept
     assert found.status in ("OPTIMAL", "INFEASIBLE"), found.status
     return None if found.columns is None else found.value
 
 
-def bounded(sheet: Sheet, week: Iterable[Column]) -> float:
+def bounded(model: LinearModel, week: Iterable[Column]) -> float:
     """HiGHS's bound once the columns are held: what the proven bound rests on (-inf: not possible)."""
-    counts = amounts(sheet, week)
-    low, high = list(sheet.low), list(sheet.high)
+    counts = amounts(model, week)
+    low, high = list(model.low), list(model.high)
     if any(v > high[j] for j, v in counts.items()):
         return float("-inf")
     try:
-        for j in range(len(sheet.columns)):
-            sheet.low[j] = sheet.high[j] = counts.get(j, 0)
-        found = highs.bound(sheet, 2000, 20.0)
+        for j in range(len(model.columns)):
+            model.low[j] = model.high[j] = counts.get(j, 0)
+        found = highs.bound(model, 2000, 20.0)
     finally:
-        sheet.low, sheet.high = low, high
+        model.low, model.high = low, high
     return float("-inf") if found.infeasible else found.bound
 
 

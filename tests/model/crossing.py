@@ -11,19 +11,19 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import Understood, understand
-from setwright.solver.engines.build import day_sheet
-from setwright.solver.linear.columns import Board, Column, board_of
-from setwright.solver.engines import highs
-from setwright.solver.engines.cpsat import Program
-from setwright.solver.search.limits import SEARCHES, Limits
-from setwright.solver.search.decoding import week_of
-from setwright.solver.search.searching import Outcome, search
-from setwright.solver.linear.linear_model import Sheet
-from setwright.solver.planning import deliver
 from setwright.solver.auditing import Audit, audit
+from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import day_model
+from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import Column, Instance, instance_of
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.planning import deliver
 from setwright.solver.rules import RULES
+from setwright.solver.search.decoding import week_of
+from setwright.solver.search.limits import SEARCHES, Limits
+from setwright.solver.search.searching import Outcome, search
 from setwright.solver.sheets.document.week_document import dumped, week_document
 from setwright.solver.sheets.document.week_reader import parse_week, read_week
 
@@ -57,8 +57,8 @@ class Effort:
     """HiGHS's nodes on the whole sheet."""
 
 
-USUAL = Effort(replace(SEARCHES["quick"], rounds=6, work=0.1, nodes=3, theme_nodes=1, seconds=NET), 60, 1.0, 10)
-BRIEF = Effort(replace(SEARCHES["quick"], rounds=3, work=0.05, nodes=1, theme_nodes=1, seconds=NET), 30, 0.3, 2)
+USUAL = Effort(replace(SEARCHES["quick"], rounds=6, work=0.1, nodes=3, pattern_nodes=1, seconds=NET), 60, 1.0, 10)
+BRIEF = Effort(replace(SEARCHES["quick"], rounds=3, work=0.05, nodes=1, pattern_nodes=1, seconds=NET), 30, 0.3, 2)
 
 
 @lru_cache(maxsize=1)
@@ -69,13 +69,13 @@ def catalogue() -> Catalogue:
 # ---- the briefs
 
 
-def drawn(seed: int) -> Understood:
+def drawn(seed: int) -> ParsedBrief:
     """The random brief of a seed; a draw that contradicts itself is drawn anew."""
     for turn in range(100):
         random = Random(f"crossing {seed} {turn}")
         raw = raw_brief(random, POOL if seed < FEW or random.random() < 0.3 else None)
         try:
-            return understand(raw, catalogue(), f"seed {seed}", tuple(RULES))
+            return parse_brief(raw, catalogue(), f"seed {seed}", tuple(RULES))
         except UsageFault:
             continue
     raise AssertionError(f"seed {seed}: a hundred draws in turn contradict themselves")
@@ -181,62 +181,64 @@ class Interval:
 
 def crossed(seed: int, effort: Effort = USUAL) -> Crossed:
     """Everything that is said of the brief of a seed, held against each other."""
-    understood = drawn(seed)
-    board = board_of(resolve(understood.brief, catalogue()))
-    found = search(board, effort.limits)
-    said = [*threads(board, effort, found)]
-    sheet = day_sheet(board, whole_columns(found, effort.columns))
-    engines = (by_cpsat(sheet, effort), by_highs(sheet, effort))
+    parsed = drawn(seed)
+    instance = instance_of(resolve(parsed.brief, catalogue()))
+    found = search(instance, effort.limits)
+    said = [*threads(instance, effort, found)]
+    model = day_model(instance, whole_columns(found, effort.columns))
+    engines = (by_cpsat(model, effort), by_highs(model, effort))
     said += [*between(*engines), *against(found, engines)]
     if found.best is not None:
-        said += printed(understood, board, found, effort)
+        said += printed(parsed, instance, found, effort)
         said += above(found.best, engines)
     return Crossed(seed, found.best is not None, tuple(said))
 
 
 def whole_columns(found: Outcome, most: int) -> tuple[Column, ...]:
     """The first columns of each day, those that a pin may need, and the search's own week."""
-    candidates, state = found.climb.candidates, found.climb.state()
+    candidates, state = found.lns.candidates, found.lns.state()
     kept = {j for day in candidates.ranked for j in day[:most]} | candidates.must
     columns = [candidates.columns[j] for j in sorted(kept)]
-    own = [state.sheet.columns[j] for j in sorted(state.chosen)] if state else []
+    own = [state.model.columns[j] for j in sorted(state.chosen)] if state else []
     return tuple(dict.fromkeys([*columns, *own]))
 
 
-def by_cpsat(sheet: Sheet, effort: Effort) -> Interval:
-    program = Program(sheet)
+def by_cpsat(model: LinearModel, effort: Effort) -> Interval:
+    program = CpSatModel(model)
     program.maximise()
     found = program.solve(effort.work, NET)
     bound = -math.inf if found.status == "INFEASIBLE" else found.bound
-    best = found.value if found.columns is None else settled(sheet, found.columns, effort)
-    return Interval("CP-SAT", best, bound, audited(sheet, found.columns))
+    best = found.value if found.columns is None else settled(model, found.columns, effort)
+    return Interval("CP-SAT", best, bound, audited(model, found.columns))
 
 
-def settled(sheet: Sheet, used: frozenset[int], effort: Effort) -> float:
+def settled(model: LinearModel, used: frozenset[int], effort: Effort) -> float:
     """What the model says of a week with nothing left to choose: cut short, an engine may leave its slacks too wide."""
-    low, high = list(sheet.low), list(sheet.high)
-    for j in range(len(sheet.columns)):
-        sheet.low[j] = sheet.high[j] = int(j in used)
-    program = Program(sheet)
-    sheet.low[:], sheet.high[:] = low, high
+    low, high = list(model.low), list(model.high)
+    for j in range(len(model.columns)):
+        model.low[j] = model.high[j] = int(j in used)
+    program = CpSatModel(model)
+    model.low[:], model.high[:] = low, high
     program.maximise()
     return float(program.solve(effort.work, NET).value)
 
 
-def by_highs(sheet: Sheet, effort: Effort) -> Interval:
-    found = highs.bound(sheet, effort.nodes, NET)
+def by_highs(model: LinearModel, effort: Effort) -> Interval:
+    found = highs.bound(model, effort.nodes, NET)
     bound = -math.inf if found.infeasible else found.bound
     used = None if found.amounts is None else frozenset(j for j, v in enumerate(found.amounts) if v > 0.5)
-    best = found.value if used is None else settled(sheet, used, effort)
-    return Interval("HiGHS", best, bound, audited(sheet, used))
+    best = found.value if used is None else settled(model, used, effort)
+    return Interval("HiGHS", best, bound, audited(model, used))
 
 
-def audited(sheet: Sheet, used: frozenset[int] | None) -> Audit | None:
+def audited(model: LinearModel, used: frozenset[int] | None) -> Audit | None:
     """The audit of the week that some columns on days make."""
     if used is None:
         return None
-    columns = [sheet.columns[j] for j in sorted(used)]
-    return audit(sheet.board.terms, week_of(sheet.board, [(sheet.cells[c.cell].days[0], c) for c in columns]))
+    columns = [model.columns[j] for j in sorted(used)]
+    return audit(
+        model.instance.resolved, week_of(model.instance, [(model.groups[c.group].days[0], c) for c in columns])
+    )
 
 
 def between(one: Interval, other: Interval) -> list[str]:
@@ -284,7 +286,7 @@ def above(best: Audit, engines: tuple[Interval, ...]) -> list[str]:
     ]
 
 
-def printed(understood: Understood, board: Board, found: Outcome, effort: Effort) -> list[str]:
+def printed(parsed: ParsedBrief, instance: Instance, found: Outcome, effort: Effort) -> list[str]:
     """Where the search's score passes its bound, or the week's JSON, read back, is audited otherwise."""
     assert found.best is not None
     score, said = found.best.score_units, []
@@ -292,7 +294,7 @@ def printed(understood: Understood, board: Board, found: Outcome, effort: Effort
         said.append(f"the search's score {score} passes its bound {found.bound:.0f}")
     if found.best.broken:
         return [*said, f"the search's week breaks {', '.join(sorted({f.rule for f in found.best.broken}))}"]
-    text = dumped(week_document(deliver(understood, board.terms, found, effort.limits), private=True))
+    text = dumped(week_document(deliver(parsed, instance.resolved, found, effort.limits), private=True))
     asked, week = read_week(parse_week(text.encode(), "week"), catalogue())
     again = audit(resolve(asked.brief, catalogue()), week)
     if again.score_units != score:
@@ -302,13 +304,13 @@ def printed(understood: Understood, board: Board, found: Outcome, effort: Effort
     return said
 
 
-def threads(board: Board, effort: Effort, found: Outcome) -> list[str]:
+def threads(instance: Instance, effort: Effort, found: Outcome) -> list[str]:
     """Where the search with one lane after the other ends otherwise, unless the net ended one of the two."""
-    alone = search(board, effort.limits, side_by_side=False)
+    alone = search(instance, effort.limits, side_by_side=False)
     if "time limit" in (found.ended_by, alone.ended_by):
         return []
     parts = {
-        "week": (found.best and found.best.view.week, alone.best and alone.best.view.week),
+        "week": (found.best and found.best.evaluated.week, alone.best and alone.best.evaluated.week),
         "bound": (found.bound, alone.bound),
         "end": (found.ended_by, alone.ended_by),
     }

@@ -9,16 +9,16 @@ from typing import Any
 import pytest
 from boards import CATALOGUE, days, only, terms_of
 
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.engines.build import all_day_columns, day_sheet
-from setwright.solver.engines.infeasibility import Part, conflict_of, conflicts_of, parts_of, possible_sheet
-from setwright.solver.linear.columns import board_of
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines import cpsat
-from setwright.solver.engines.cpsat import Found, Program
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.posts import BY_COLUMNS
+from setwright.solver.engines.build import all_day_columns, day_model
+from setwright.solver.engines.cpsat import CpSatModel, CpSatResult
+from setwright.solver.engines.infeasibility import Part, conflict_of, conflicts_of, feasibility_model, parts_of
+from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
+from setwright.solver.posts import BY_COLUMNS
 from setwright.solver.rules import RULES
+from setwright.solver.search.limits import SEARCHES
 
 CHEAP = replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=1)
 HEAVY = ("barbell-back-squat", "barbell-bench-press", "barbell-row-to-hip", "barbell-overhead-press")
@@ -50,14 +50,14 @@ CLASHES: dict[str, dict[str, Any]] = {
 
 @pytest.mark.parametrize("name", CLASHES)
 def test_leaving_any_part_out_makes_a_week_possible(name: str) -> None:
-    board = board_of(terms_of(**CLASHES[name]))
-    conflicts = conflict_of(board)
+    instance = instance_of(terms_of(**CLASHES[name]))
+    conflicts = conflict_of(instance)
     assert conflicts and any(c.words for c in conflicts)
     parts = {(c.rule, c.words) for c in conflicts}
-    sheet = day_sheet(board, all_day_columns(board))
+    model = day_model(instance, all_day_columns(instance))
 
     def status(kept: set[tuple[str, str]]) -> str:
-        return Program(sheet, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).status
+        return CpSatModel(model, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).status
 
     assert status(parts) == "INFEASIBLE"
     for part in parts:
@@ -66,16 +66,16 @@ def test_leaving_any_part_out_makes_a_week_possible(name: str) -> None:
 
 @pytest.mark.parametrize("name", CLASHES)
 def test_the_plan_ends_in_the_clash(name: str) -> None:
-    end = plan(understand(CLASHES[name], CATALOGUE, "test"), CATALOGUE, CHEAP)
+    end = plan(parse_brief(CLASHES[name], CATALOGUE, "test"), CATALOGUE, CHEAP)
     assert isinstance(end, Clash)
-    assert end.conflicts == conflict_of(board_of(end.terms))
+    assert end.conflicts == conflict_of(instance_of(end.resolved))
 
 
 def test_a_taste_made_hard_is_named_in_its_clash() -> None:
     """Dislikes made hard close every row: both that rule and the wish for a row belong to the clash."""
-    rows = [e.id for e in CATALOGUE.exercises.values() if e.movement == "row"]
-    raw = {"days": days("mon", 30), "equipment": "bands", "dislike": rows, "must": ["row"]}
-    conflicts = conflict_of(board_of(terms_of(**raw, rules={"disliked": "hard"})))
+    constraints = [e.id for e in CATALOGUE.exercises.values() if e.movement == "row"]
+    raw = {"days": days("mon", 30), "equipment": "bands", "dislike": constraints, "must": ["row"]}
+    conflicts = conflict_of(instance_of(terms_of(**raw, rules={"disliked": "hard"})))
     assert {c.rule for c in conflicts} == {"must", "disliked"}
 
 
@@ -102,27 +102,29 @@ KEPT = ("day-minutes", "exact-band", "pinned", "must", "slot-once", "movement-on
 def test_the_clash_is_one_of_the_minimal_ones_by_brute_force(name: str) -> None:
     """Every subset of the parts solved: the clash is impossible, and each of its proper subsets is possible."""
     off = {rule: "off" for rule in RULES if rule not in KEPT and rule not in BY_COLUMNS}
-    board = board_of(terms_of(**SMALL[name], rules=off))
-    sheet = possible_sheet(board)
-    parts = parts_of(sheet)
+    instance = instance_of(terms_of(**SMALL[name], rules=off))
+    model = feasibility_model(instance)
+    parts = parts_of(model)
     assert 4 <= len(parts) <= 9
 
     def able(kept: tuple[Part, ...]) -> bool:
-        return Program(sheet, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).columns is not None
+        return (
+            CpSatModel(model, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).columns is not None
+        )
 
     subsets = [s for size in range(len(parts) + 1) for s in itertools.combinations(parts, size)]
     failing = [frozenset(s) for s in subsets if not able(s)]
     minimal = [s for s in failing if not any(other < s for other in failing)]
     assert len(minimal) > 1
-    found = frozenset((c.rule, c.words) for c in conflict_of(board))
+    found = frozenset((c.rule, c.words) for c in conflict_of(instance))
     assert found in minimal
-    apart = [frozenset((c.rule, c.words) for c in clash) for clash in conflicts_of(board)]
+    apart = [frozenset((c.rule, c.words) for c in clash) for clash in conflicts_of(instance)]
     assert apart[0] == found and all(clash in minimal for clash in apart)
     assert not any(one & two for one, two in itertools.combinations(apart, 2))
 
 
 def test_a_brief_that_can_be_met_has_no_clash() -> None:
-    assert conflict_of(board_of(terms_of(days=days("mon", 20), equipment="bands"))) == ()
+    assert conflict_of(instance_of(terms_of(days=days("mon", 20), equipment="bands"))) == ()
 
 
 STATUSES = ("OPTIMAL", "FEASIBLE", "INFEASIBLE", "MODEL_INVALID", "UNKNOWN")
@@ -139,25 +141,25 @@ ENDS = [(s, True) for s in STATUSES] + [(s, False) for s in STATUSES if s != "IN
 @pytest.mark.parametrize(("status", "found"), ENDS)
 def test_every_status_has_its_end(status: str, found: bool, monkeypatch: pytest.MonkeyPatch) -> None:
     """CP-SAT's word replaced: a week makes it Solved, none without a proof OutOfTime."""
-    real = Program.solve
+    real = CpSatModel.solve
 
-    def solve(self: Program, work: float, seconds: float, heard: Any = None, presolve: bool = True) -> Found:
+    def solve(self: CpSatModel, work: float, seconds: float, heard: Any = None, presolve: bool = True) -> CpSatResult:
         result = real(self, work, seconds, heard if found else None, presolve)
         return replace(result, status=status, columns=result.columns if found else None)
 
-    monkeypatch.setattr(Program, "solve", solve)
+    monkeypatch.setattr(CpSatModel, "solve", solve)
     raw = {"days": days("mon", 15), "equipment": "bands"}
-    end = plan(understand(raw, CATALOGUE, "test"), CATALOGUE, CHEAP, with_pairs_note=False)
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, CHEAP, with_pairs_note=False)
     assert isinstance(end, Solved if found else OutOfTime)
 
 
 def test_a_stopped_search_says_so() -> None:
     raw = {"days": days("mon", 15), "equipment": "bands"}
-    end = plan(understand(raw, CATALOGUE, "test"), CATALOGUE, CHEAP, stopped=lambda: True)
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, CHEAP, stopped=lambda: True)
     assert isinstance(end, OutOfTime) and end.ended_by == "stopped"
 
 
 def test_no_time_at_all_is_out_of_time() -> None:
     raw = {"days": days("mon", 15), "equipment": "bands"}
-    end = plan(understand(raw, CATALOGUE, "test"), CATALOGUE, replace(CHEAP, seconds=0.0))
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, replace(CHEAP, seconds=0.0))
     assert isinstance(end, OutOfTime) and end.ended_by == "time limit"

@@ -7,9 +7,9 @@ from dataclasses import replace
 import pytest
 from crossing import BRIEF, Interval, above, against, between, catalogue, crossed, drawn, printed
 
-from setwright.solver.linear.columns import board_of
-from setwright.solver.search.searching import search
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.search.searching import search
 
 SEEDS = range(20)
 
@@ -32,9 +32,9 @@ def test_intervals_that_lie_apart_are_told() -> None:
 
 
 def test_a_bound_that_is_too_low_is_told() -> None:
-    understood = drawn(2)
-    board = board_of(resolve(understood.brief, catalogue()))
-    found = search(board, BRIEF.limits)
+    parsed = drawn(2)
+    instance = instance_of(resolve(parsed.brief, catalogue()))
+    found = search(instance, BRIEF.limits)
     assert found.best is not None
     score = found.best.score_units
     engine = Interval("CP-SAT", score, score, found.best)
@@ -44,5 +44,5 @@ def test_a_bound_that_is_too_low_is_told() -> None:
     assert len(against(replace(found, best=None), (engine,))) == 1
     other = replace(found, best=replace(found.best, charged=found.best.charged[:-1]))
     assert found.best.charged and any(
-        "printed week is audited" in line for line in printed(understood, board, other, BRIEF)
+        "printed week is audited" in line for line in printed(parsed, instance, other, BRIEF)
     )

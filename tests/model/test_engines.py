@@ -11,17 +11,17 @@ from pathlib import Path
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.engines.build import all_day_columns, day_sheet, week_sheet
-from setwright.solver.linear.columns import board_of
-from setwright.solver.engines import highs
-from setwright.solver.engines.cpsat import Program
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.decoding import week_of
-from setwright.solver.search.searching import search
-from setwright.solver.planning import Clash, plan
 from setwright.solver.auditing import audit
+from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import all_day_columns, day_model, week_model
+from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.planning import Clash, plan
+from setwright.solver.search.decoding import week_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import search
 
 ROOT = Path(__file__).parents[2]
 CHEAP = replace(SEARCHES["quick"], rounds=3, work=0.15, nodes=5)
@@ -30,7 +30,7 @@ CATALOGUE = load_catalogue()
 
 def terms_of(**raw):
     raw.setdefault("equipment", "home-dumbbells")
-    return resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE)
+    return resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)
 
 
 def days(*minutes: int, weekdays=("mon", "tue", "thu", "sat")):
@@ -48,12 +48,12 @@ SMALL = {
 
 @pytest.mark.parametrize("name", SMALL)
 def test_cpsat_and_highs_overlap_on_the_whole_week(name) -> None:
-    board = board_of(terms_of(**SMALL[name]))
-    sheet = day_sheet(board, all_day_columns(board))
-    program = Program(sheet)
+    instance = instance_of(terms_of(**SMALL[name]))
+    model = day_model(instance, all_day_columns(instance))
+    program = CpSatModel(model)
     program.maximise()
     ours = program.solve(4.0, 60.0)
-    theirs = highs.bound(sheet, 50, 30.0)
+    theirs = highs.bound(model, 50, 30.0)
     assert ours.columns is not None
     assert ours.value <= theirs.bound + 50
     assert theirs.value <= ours.bound + 50
@@ -61,11 +61,11 @@ def test_cpsat_and_highs_overlap_on_the_whole_week(name) -> None:
 
 @pytest.mark.parametrize("name", SMALL)
 def test_no_score_passes_the_bound_and_threads_change_nothing(name) -> None:
-    board = board_of(terms_of(**SMALL[name]))
-    beside, alone = (search(board, CHEAP, side_by_side=both) for both in (True, False))
+    instance = instance_of(terms_of(**SMALL[name]))
+    beside, alone = (search(instance, CHEAP, side_by_side=both) for both in (True, False))
     assert beside.best is not None and alone.best is not None
     assert beside.best.score_units <= beside.bound
-    assert beside.best.view.week == alone.best.view.week
+    assert beside.best.evaluated.week == alone.best.evaluated.week
     assert beside.bound == alone.bound
 
 
@@ -82,28 +82,28 @@ KEPT = ("dumbbell-curl", "dumbbell-side-raise", "chest-supported-dumbbell-row", 
 def tiny(**raw):
     """A two-day brief in which four exercises are left, with two ways to do each at most."""
     everything = [e.id for e in CATALOGUE.exercises.values() if e.id not in KEPT]
-    terms = terms_of(days=days(16, 16, weekdays=("mon", "tue")), avoid=everything, **raw)
-    board = board_of(terms)
-    columns = [c for c in all_day_columns(board) if all(a.option.sets in (2, 4) for a in c.atoms)]
+    resolved = terms_of(days=days(16, 16, weekdays=("mon", "tue")), avoid=everything, **raw)
+    instance = instance_of(resolved)
+    columns = [c for c in all_day_columns(instance) if all(a.prescription.sets in (2, 4) for a in c.assignments)]
     firsts: dict[tuple[object, ...], object] = {}
     for column in columns:
-        ids = tuple(board.classes[a.cls].exercise.id for a in column.atoms)
-        firsts.setdefault((column.cell, ids, column.atoms[0].option.sets), column)
-    return terms, board, list(firsts.values())
+        ids = tuple(instance.classes[a.cls].exercise.id for a in column.assignments)
+        firsts.setdefault((column.group, ids, column.assignments[0].prescription.sets), column)
+    return resolved, instance, list(firsts.values())
 
 
 @pytest.mark.parametrize("name", TINY)
 def test_what_the_model_allows_is_what_the_audit_passes(name) -> None:
-    terms, board, columns = tiny(**TINY[name])
-    sheet = day_sheet(board, columns)
+    resolved, instance, columns = tiny(**TINY[name])
+    model = day_model(instance, columns)
     checked = allowed = 0
     for chosen in subsets(columns):
         held = {j: int(j in chosen) for j in range(len(columns))}
-        found = Program(sheet, held)
+        found = CpSatModel(model, held)
         found.maximise()
         solved = found.solve(1.0, 10.0)
-        week = week_of(board, [(sheet.cells[columns[j].cell].days[0], columns[j]) for j in sorted(chosen)])
-        result = audit(terms, week)
+        week = week_of(instance, [(model.groups[columns[j].group].days[0], columns[j]) for j in sorted(chosen)])
+        result = audit(resolved, week)
         broken = [f for f in result.broken if f.rule != "order"]
         assert (solved.status == "OPTIMAL") == (not broken), (week, broken)
         checked += 1
@@ -116,7 +116,7 @@ def test_what_the_model_allows_is_what_the_audit_passes(name) -> None:
 
 def subsets(columns) -> list[frozenset[int]]:
     """Up to two columns a day in every way, no exercise twice a day; thinned to a few hundred."""
-    by_day = [[j for j, c in enumerate(columns) if c.cell == day] for day in (0, 1)]
+    by_day = [[j for j, c in enumerate(columns) if c.group == day] for day in (0, 1)]
 
     def sides(mine):
         pairs = [p for p in itertools.combinations(mine, 2) if not shared(columns, p)]
@@ -127,14 +127,14 @@ def subsets(columns) -> list[frozenset[int]]:
 
 
 def shared(columns, pair) -> bool:
-    a, b = ({atom.cls for atom in columns[j].atoms} for j in pair)
+    a, b = ({assignment.cls for assignment in columns[j].assignments} for j in pair)
     return bool(a & b)
 
 
 def test_the_week_without_days_bounds_the_week_on_days() -> None:
-    board = board_of(terms_of(**SMALL["priority"]))
-    wide = highs.relax(week_sheet(board)).value
-    program = Program(day_sheet(board, all_day_columns(board)))
+    instance = instance_of(terms_of(**SMALL["priority"]))
+    wide = highs.relax(week_model(instance)).value
+    program = CpSatModel(day_model(instance, all_day_columns(instance)))
     program.maximise()
     assert program.solve(4.0, 60.0).value <= wide + 50
 
@@ -152,8 +152,8 @@ CLASHES = {
 
 @pytest.mark.parametrize("name", CLASHES)
 def test_a_clash_names_parts_that_clash(name) -> None:
-    understood = understand({"equipment": "home-dumbbells", **CLASHES[name]}, CATALOGUE, "test")
-    end = plan(understood, CATALOGUE, CHEAP)
+    parsed = parse_brief({"equipment": "home-dumbbells", **CLASHES[name]}, CATALOGUE, "test")
+    end = plan(parsed, CATALOGUE, CHEAP)
     assert isinstance(end, Clash)
     assert end.conflicts
     assert any(conflict.words for conflict in end.conflicts)

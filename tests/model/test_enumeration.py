@@ -9,10 +9,10 @@ from typing import Any
 import pytest
 from boards import Place, Week, audited, days, held, only, place_of
 
-from setwright.solver.engines.build import day_sheet
-from setwright.solver.linear.columns import Column
-from setwright.solver.engines.cpsat import Program
+from setwright.solver.engines.build import day_model
+from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.engines.highs import ROUNDING
+from setwright.solver.linear.columns import Column
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
 
@@ -35,10 +35,10 @@ def tiny(name: str) -> Place:
     place = place_of(days=days("mon", 14), equipment="home-dumbbells", avoid=only(*KEPT), **TINY[name])
     firsts: dict[tuple[object, ...], Column] = {}
     for column in place.columns:
-        option = column.atoms[0].option
-        if option.sets < 4:
-            firsts.setdefault((*(a.cls for a in column.atoms), option.sets, option.technique), column)
-    return Place(place.board, tuple(firsts.values()))
+        prescription = column.assignments[0].prescription
+        if prescription.sets < 4:
+            firsts.setdefault((*(a.cls for a in column.assignments), prescription.sets, prescription.technique), column)
+    return Place(place.instance, tuple(firsts.values()))
 
 
 def every_week(place: Place) -> list[Week]:
@@ -46,7 +46,7 @@ def every_week(place: Place) -> list[Week]:
     found = []
     for count in range(5):
         for week in itertools.combinations(place.columns, count):
-            classes = [a.cls for c in week for a in c.atoms]
+            classes = [a.cls for c in week for a in c.assignments]
             if len(set(classes)) == len(classes):
                 found.append(week)
     return found[:: max(1, len(found) // 160)]
@@ -55,25 +55,25 @@ def every_week(place: Place) -> list[Week]:
 @pytest.mark.parametrize("name", TINY)
 def test_what_the_model_allows_is_what_the_audit_passes(name: str) -> None:
     place = tiny(name)
-    sheet = day_sheet(place.board, place.columns)
+    model = day_model(place.instance, place.columns)
     passed, scores = [], []
     weeks = every_week(place)
     for week in weeks:
-        result = audited(place.board, week)
-        here = held(sheet, week)
-        assert here.possible == (not result.broken), (result.view.week, result.broken)
+        result = audited(place.instance, week)
+        here = held(model, week)
+        assert here.possible == (not result.broken), (result.evaluated.week, result.broken)
         if here.possible:
             passed.append(week)
             scores.append(result.score_units)
             assert here.cost == pytest.approx(result.cost_units, abs=ROUNDING)
             assert here.value >= result.score_units - ROUNDING
     assert 0 < len(passed) < len(weeks)
-    program = Program(sheet)
+    program = CpSatModel(model)
     program.maximise()
     best = program.solve(20.0, 60.0)
     assert best.status == "OPTIMAL" and best.columns is not None
     assert best.bound >= max(scores) - ROUNDING
-    found = audited(place.board, [place.columns[j] for j in sorted(best.columns)])
+    found = audited(place.instance, [place.columns[j] for j in sorted(best.columns)])
     assert not found.broken
     assert found.score_units >= max(scores) - 100
 
@@ -85,10 +85,10 @@ def test_the_search_finds_the_best_of_the_whole_list(name: str) -> None:
         result.score_units
         for count in range(4)
         for week in itertools.combinations(place.columns, count)
-        if len({a.cls for c in week for a in c.atoms}) == sum(len(c.atoms) for c in week)
-        and not (result := audited(place.board, week)).broken
+        if len({a.cls for c in week for a in c.assignments}) == sum(len(c.assignments) for c in week)
+        and not (result := audited(place.instance, week)).broken
     ]
-    found = search(place.board, replace(SEARCHES["quick"], rounds=3, work=0.2, nodes=20))
+    found = search(place.instance, replace(SEARCHES["quick"], rounds=3, work=0.2, nodes=20))
     assert found.best is not None
     assert found.best.score_units >= max(scores) - 100
     assert max(scores) <= found.bound

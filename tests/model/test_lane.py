@@ -6,17 +6,17 @@ import threading
 
 import pytest
 
-from setwright.solver.search.worker import Lane, result
+from setwright.solver.search.worker import Worker, result
 
 BOTH = pytest.mark.parametrize("beside", [True, False])
 
 
 @BOTH
 def test_work_is_done_in_the_order_given(beside: bool) -> None:
-    lane, seen = Lane(beside), list[int]()
-    futures = [lane.begin(lambda i=i: seen.append(i) or 10 * i) for i in range(5)]  # type: ignore[misc]
+    worker, seen = Worker(beside), list[int]()
+    futures = [worker.begin(lambda i=i: seen.append(i) or 10 * i) for i in range(5)]  # type: ignore[misc]
     assert [result(future, lambda: None) for future in futures] == [0, 10, 20, 30, 40]
-    assert seen == [0, 1, 2, 3, 4] and lane.end() is None
+    assert seen == [0, 1, 2, 3, 4] and worker.end() is None
 
 
 @BOTH
@@ -24,25 +24,25 @@ def test_the_first_fault_is_given_at_the_end_and_to_who_asks(beside: bool) -> No
     def fail(word: str) -> None:
         raise ValueError(word)
 
-    lane = Lane(beside)
-    first, _ = (lane.begin(lambda word=word: fail(word)) for word in ("one", "two"))  # type: ignore[misc]
+    worker = Worker(beside)
+    first, _ = (worker.begin(lambda word=word: fail(word)) for word in ("one", "two"))  # type: ignore[misc]
     with pytest.raises(ValueError, match="one"):
         result(first, lambda: None)
-    assert str(lane.end()) in ("one",)
+    assert str(worker.end()) in ("one",)
 
 
 def test_a_wait_is_ended_by_the_check_and_what_has_not_begun_is_dropped() -> None:
-    lane, go, calls = Lane(True), threading.Event(), list[int]()
+    worker, go, calls = Worker(True), threading.Event(), list[int]()
 
     def check() -> None:
         calls.append(1)
         if len(calls) == 3:
             raise KeyboardInterrupt
 
-    waiting = lane.begin(lambda: go.wait(60))
-    never = lane.begin(lambda: calls.append(-1))
+    waiting = worker.begin(lambda: go.wait(60))
+    never = worker.begin(lambda: calls.append(-1))
     with pytest.raises(KeyboardInterrupt):
         result(waiting, check)
     threading.Timer(0.05, go.set).start()
-    assert lane.end() is None
+    assert worker.end() is None
     assert never.cancelled() and -1 not in calls

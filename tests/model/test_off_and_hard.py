@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 from boards import Place, Week, audited, bounded, days, held, only, place_of
 
-from setwright.solver.engines.build import day_sheet, week_sheet
+from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.engines.highs import ROUNDING
 
 FOUR = days("mon tue thu sat", 60)
@@ -20,11 +20,11 @@ def choose(place: Place, *said: tuple[int, str, int]) -> Week:
         next(
             c
             for c in place.columns
-            if c.cell == day
-            and len(c.atoms) == 1
-            and c.atoms[0].option.sets == sets
-            and c.atoms[0].option.technique == "straight"
-            and place.board.classes[c.atoms[0].cls].exercise.id == name
+            if c.group == day
+            and len(c.assignments) == 1
+            and c.assignments[0].prescription.sets == sets
+            and c.assignments[0].prescription.technique == "straight"
+            and place.instance.classes[c.assignments[0].cls].exercise.id == name
         )
         for day, name, sets in said
     )
@@ -32,14 +32,14 @@ def choose(place: Place, *said: tuple[int, str, int]) -> Week:
 
 def agree(place: Place, week: Week) -> None:
     """The model's word on a week is the audit's, on its days and without them."""
-    result = audited(place.board, week)
+    result = audited(place.instance, week)
     broken = [f for f in result.broken if f.rule != "order"]
-    here = held(day_sheet(place.board, place.columns), week)
+    here = held(day_model(place.instance, place.columns), week)
     assert here.possible == (not broken), broken
     if not broken:
         assert here.cost <= result.cost_units + ROUNDING, result.costs()
         assert here.value >= result.score_units - ROUNDING
-        assert bounded(week_sheet(place.board), week) >= result.score_units
+        assert bounded(week_model(place.instance), week) >= result.score_units
 
 
 def brief(*kept: str, **raw: Any) -> Place:
@@ -64,7 +64,7 @@ def test_line_made_hard_forbids_every_line() -> None:
 
 def test_a_like_made_hard_does_not_close_what_is_liked() -> None:
     place = brief("cable-curl", "barbell-curl", like=["cable-curl"], rules={"liked": "hard"})
-    result = audited(place.board, choose(place, (0, "cable-curl", 2)))
+    result = audited(place.instance, choose(place, (0, "cable-curl", 2)))
     assert not any(f.rule == "liked" for f in result.broken)
 
 
@@ -76,8 +76,8 @@ def test_a_warm_up_that_must_be_given_up(state: str | float) -> None:
             *LEGS, days=days("mon", 40), clock={"spare": spare}, rules={"warm-up-given": state}, goal="growth"
         )
         week = choose(place, (0, "barbell-back-squat", 3), (0, "barbell-hip-thrust", 3))
-        view = audited(place.board, week).view
-        if 0 < place.terms.days[0].warm_up - view.warm_up(0) < place.terms.days[0].warm_up_give:
+        evaluated = audited(place.instance, week).evaluated
+        if 0 < place.resolved.days[0].warm_up - evaluated.warm_up(0) < place.resolved.days[0].warm_up_give:
             agree(place, week)
             return
     raise AssertionError("no day gives up a part of its warm-up")
@@ -136,7 +136,7 @@ def test_an_exact_band_turned_off_does_not_cap_what_sets_are_worth() -> None:
 def test_slot_once_off_prints_both_lifts_of_a_slot() -> None:
     place = brief("cable-curl", "barbell-curl", days=days("mon", 60), rules={"slot-once": "off", "movement-once": 2.0})
     week = choose(place, (0, "cable-curl", 2), (0, "barbell-curl", 3))
-    assert [line.sets for line in audited(place.board, week).view.lines] in ([2, 3], [3, 2])
+    assert [line.sets for line in audited(place.instance, week).evaluated.lines] in ([2, 3], [3, 2])
     agree(place, week)
 
 
@@ -151,10 +151,10 @@ def test_seconds_of_warm_up_cost_the_same_on_both_sides() -> None:
             muscles={"chest": "none", "biceps": "none", "triceps": "none", "calves": "none"},
         )
         week = choose(place, (0, "barbell-back-squat", 3), (0, "barbell-hip-thrust", 3))
-        given = place.terms.days[0].warm_up - audited(place.board, week).view.warm_up(0)
+        given = place.resolved.days[0].warm_up - audited(place.instance, week).evaluated.warm_up(0)
         if given > 30:
-            cost = audited(place.board, week).costs()["warm-up-given"]
-            assert cost == pytest.approx(given * place.terms.cost("warm-up-given"), abs=0.51)
+            cost = audited(place.instance, week).costs()["warm-up-given"]
+            assert cost == pytest.approx(given * place.resolved.cost("warm-up-given"), abs=0.51)
             return
 
 

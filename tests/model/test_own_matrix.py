@@ -13,13 +13,13 @@ import numpy as np
 import pytest
 from boards import CATALOGUE, days, only, place_of
 
-from setwright.solver.engines.build import day_sheet
 from setwright.solver.engines import highs
-from setwright.solver.engines.cpsat import Program
-from setwright.solver.evaluation.prescriptions import options_of
+from setwright.solver.engines.build import day_model
+from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.prescriptions import prescriptions_of
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rules import RULES
-from setwright.solver.evaluation.resolved_brief import Terms
 
 CORE = (
     "day-minutes",
@@ -52,69 +52,75 @@ class Own:
         self.highs.setOptionValue("threads", 1)
         self.highs.changeObjectiveSense(highspy.ObjSense.kMaximize)
 
-    def variable(self, worth: float, high: float, whole: bool = True) -> int:
-        self.highs.addCol(worth, 0.0, high, 0, np.array([], np.int32), np.array([], float))
+    def variable(self, objective: float, high: float, whole: bool = True) -> int:
+        self.highs.addCol(objective, 0.0, high, 0, np.array([], np.int32), np.array([], float))
         j = self.highs.getNumCol() - 1
         if whole:
             self.highs.changeColIntegrality(j, highspy.HighsVarType.kInteger)
         return j
 
-    def row(self, terms: dict[int, float], low: float = -math.inf, high: float = math.inf) -> None:
-        self.highs.addRow(low, high, len(terms), np.array(list(terms), np.int32), np.array(list(terms.values()), float))
+    def constrain(self, resolved: dict[int, float], low: float = -math.inf, high: float = math.inf) -> None:
+        self.highs.addRow(
+            low, high, len(resolved), np.array(list(resolved), np.int32), np.array(list(resolved.values()), float)
+        )
 
-    def chords(self, curve: Any, worth: float, inside: dict[int, float]) -> int:
+    def chords(self, curve: Any, objective: float, inside: dict[int, float]) -> int:
         """A variable no greater than the broken line through the curve's points over an expression."""
         share = [self.variable(0.0, 1.0, whole=False) for _ in POINTS]
-        self.row(dict.fromkeys(share, 1.0), 1.0, 1.0)
+        self.constrain(dict.fromkeys(share, 1.0), 1.0, 1.0)
         at = {s: -p for s, p in zip(share, POINTS, strict=True)}
-        self.row({**inside, **at}, 0.0, math.inf)
-        value = self.variable(worth, math.inf, whole=False)
-        self.row({value: 1.0, **{s: -curve(p) for s, p in zip(share, POINTS, strict=True)}}, high=0.0)
+        self.constrain({**inside, **at}, 0.0, math.inf)
+        value = self.variable(objective, math.inf, whole=False)
+        self.constrain({value: 1.0, **{s: -curve(p) for s, p in zip(share, POINTS, strict=True)}}, high=0.0)
         return value
 
 
-def own_best(terms: Terms) -> float:
+def own_best(resolved: ResolvedBrief) -> float:
     """The best score by chords, in score units: no more than the true best."""
-    own, n = Own(), terms.curves.numbers
+    own, n = Own(), resolved.curves.numbers
     uses: list[tuple[int, int, Any, Any]] = []
-    for day in terms.days:
-        for exercise in terms.open_on[day.index]:
-            uses += [(own.variable(0.0, 1.0), day.index, exercise, o) for o in options_of(terms, exercise, day)]
-    for day in terms.days:
+    for day in resolved.days:
+        for exercise in resolved.open_on[day.index]:
+            uses += [
+                (own.variable(0.0, 1.0), day.index, exercise, o) for o in prescriptions_of(resolved, exercise, day)
+            ]
+    for day in resolved.days:
         here = [(j, e, o) for j, d, e, o in uses if d == day.index]
         for slot in {e.slot.id for _, e, _ in here}:
-            own.row({j: 1.0 for j, e, _ in here if e.slot.id == slot}, high=1.0)
+            own.constrain({j: 1.0 for j, e, _ in here if e.slot.id == slot}, high=1.0)
         seconds = {j: o.half_seconds / 2 for j, _, o in here}
         for region in ("push", "pull", "lower"):
             some, loaded = own.variable(0.0, 1.0), own.variable(0.0, 1.0)
             for j, e, _ in here:
                 if e.multi_joint and e.region == region:
-                    own.row({j: 1.0, some: -1.0}, high=0.0)
+                    own.constrain({j: 1.0, some: -1.0}, high=0.0)
                     easy = e.load in ("bodyweight", "band") and e.fatigue == "low"
-                    own.row({j: 0.0 if easy or terms.light(e, day) else 1.0, loaded: -1.0}, high=0.0)
+                    own.constrain({j: 0.0 if easy or resolved.light(e, day) else 1.0, loaded: -1.0}, high=0.0)
             light = min(n["ramp-light-seconds"], n[f"ramp-{region}-seconds"])
             seconds |= {some: light, loaded: n[f"ramp-{region}-seconds"] - light}
-        given = own.variable(-terms.cost("warm-up-given") if not terms.off("warm-up-given") else 0.0, day.warm_up_give)
-        own.row({**seconds, given: -1.0}, high=day.limit - day.warm_up)
-    for muscle in terms.muscles.values():
+        given = own.variable(
+            -resolved.cost("warm-up-given") if not resolved.off("warm-up-given") else 0.0, day.warm_up_give
+        )
+        own.constrain({**seconds, given: -1.0}, high=day.limit - day.warm_up)
+    for muscle in resolved.muscles.values():
         parts = [(j, d, e, o, dict(e.contributions).get(muscle.id, 0) / 100) for j, d, e, o in uses]
         sets = {j: part * o.credited / 100 for j, _, _, o, part in parts if part}
         if muscle.exact_low:
-            own.row(sets, low=muscle.low)
+            own.constrain(sets, low=muscle.low)
         elif muscle.low and muscle.weight and sets:
             key = "large-or-priority"
             large = CATALOGUE.muscles[muscle.id].size == "large" or muscle.emphasis == "priority"
-            short = own.variable(-terms.cost("band-low", key if large else None), math.inf, whole=False)
-            own.row({**sets, short: 1.0}, low=muscle.low)
+            short = own.variable(-resolved.cost("band-low", key if large else None), math.inf, whole=False)
+            own.constrain({**sets, short: 1.0}, low=muscle.low)
         if muscle.exact_high:
-            own.row(sets, high=muscle.high)
+            own.constrain(sets, high=muscle.high)
         goods = {}
-        for day in terms.days:
+        for day in resolved.days:
             good = {j: part * o.effective / 1000 for j, d, _, o, part in parts if part and d == day.index}
             if good:
-                goods[own.chords(terms.curves.session, 0.0, good)] = 1.0
+                goods[own.chords(resolved.curves.session, 0.0, good)] = 1.0
         if goods and muscle.weight:
-            own.chords(terms.curves.index, muscle.weight / terms.weight_sum * UNITS, goods)
+            own.chords(resolved.curves.index, muscle.weight / resolved.weight_sum * UNITS, goods)
     own.highs.setOptionValue("mip_rel_gap", 1e-6)
     own.highs.run()
     assert own.highs.getModelStatus() == highspy.HighsModelStatus.kOptimal
@@ -125,12 +131,12 @@ def own_best(terms: Terms) -> float:
 def test_both_engines_agree_with_a_matrix_of_our_own(name: str) -> None:
     rules = {rule: "off" for rule in RULES if rule not in CORE}
     place = place_of(**BRIEFS[name], equipment="home-dumbbells", avoid=only(*KEPT), rules=rules)
-    own = own_best(place.terms)
-    sheet = day_sheet(place.board, place.columns)
-    program = Program(sheet)
+    own = own_best(place.resolved)
+    model = day_model(place.instance, place.columns)
+    program = CpSatModel(model)
     program.maximise()
     first = program.solve(20.0, 60.0)
-    second = highs.bound(sheet, 5000, 60.0)
+    second = highs.bound(model, 5000, 60.0)
     assert first.status == "OPTIMAL" and second.closed
     assert own <= first.bound + 1 and own <= second.bound
     assert first.value == pytest.approx(second.value, abs=0.002 * abs(own) + 300)

@@ -5,31 +5,31 @@ from __future__ import annotations
 from dataclasses import replace
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.linear.columns import Board, board_of
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import search
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.searching import search
 
 NO_ROUNDS = replace(SEARCHES["quick"], rounds=0, nodes=0)
 
 
-def board(minutes: int) -> Board:
+def instance(minutes: int) -> Instance:
     catalogue = load_catalogue()
     days = [{"weekday": day, "minutes": minutes} for day in ("mon", "thu")]
-    return board_of(resolve(understand({"days": days, "equipment": "bands"}, catalogue).brief, catalogue))
+    return instance_of(resolve(parse_brief({"days": days, "equipment": "bands"}, catalogue).brief, catalogue))
 
 
 def score(minutes: int, start: Week | None = None, refill: bool = False) -> tuple[int, Week]:
-    best = search(board(minutes), NO_ROUNDS, side_by_side=False, start=start, refill=refill).best
+    best = search(instance(minutes), NO_ROUNDS, side_by_side=False, start=start, refill=refill).best
     assert best is not None
-    return best.score_units, best.view.week
+    return best.score_units, best.evaluated.week
 
 
 def test_the_added_minutes_of_a_longer_week_are_filled() -> None:
     _, shorter = score(20)
-    (bare, week), (filled, first) = score(40, shorter), score(40, shorter, refill=True)
-    assert week == shorter and filled > bare
+    (feasibility_only, week), (filled, first) = score(40, shorter), score(40, shorter, refill=True)
+    assert week == shorter and filled > feasibility_only
     assert (filled, first) == score(40, shorter, refill=True)
     assert filled > 0.9 * score(40)[0]

@@ -9,10 +9,10 @@ from typing import Any
 import pytest
 from boards import CATALOGUE, Place, Week, audited, days, held, only, place_of, sound_week
 
-from setwright.solver.engines.build import day_sheet
+from setwright.solver.engines.build import day_model
 from setwright.solver.linear.columns import Column
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.posts import BY_COLUMNS
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.rules import RULES
 
 KEPT = (
@@ -49,26 +49,26 @@ WEEKS = 3
 def place(name: str, rule: str | None, state: str | None) -> Place:
     rules = {} if rule is None else {rule: state}
     whole = place_of(**SMALL[name], **WISHES, avoid=only(*KEPT), rules=rules)
-    return Place(whole.board, tuple(c for c in whole.columns if shortest(whole, c)))
+    return Place(whole.instance, tuple(c for c in whole.columns if shortest(whole, c)))
 
 
 def shortest(place: Place, column: Column) -> bool:
     """Whether a column's lift has the shortest of its rests, so that the sheets stay small."""
-    (atom,) = column.atoms
-    options = place.board.classes[atom.cls].options[place.board.group_of[column.cell]]
-    return atom.option.rest == min(o.rest for o in options)
+    (assignment,) = column.assignments
+    prescriptions = place.instance.classes[assignment.cls].prescriptions[place.instance.like_of[column.group]]
+    return assignment.prescription.rest == min(o.rest for o in prescriptions)
 
 
 @lru_cache(maxsize=300)
-def sheet(place: Place) -> Sheet:
-    return day_sheet(place.board, place.columns)
+def model(place: Place) -> LinearModel:
+    return day_model(place.instance, place.columns)
 
 
 def with_more(place: Place, random: Random, week: Week) -> Week:
     """A week with two columns drawn anyhow, as far as their exercises are new to the day."""
     for column in random.sample(place.columns, 2):
-        there = {a.cls for c in week if c.cell == column.cell for a in c.atoms}
-        week = week if there & {a.cls for a in column.atoms} else (*week, column)
+        there = {a.cls for c in week if c.group == column.group for a in c.assignments}
+        week = week if there & {a.cls for a in column.assignments} else (*week, column)
     return week
 
 
@@ -79,13 +79,13 @@ def agree(place: Place, random: Random, few: bool) -> tuple[int, int]:
         week = sound_week(place, random, 14)
         if few:
             week = with_more(place, random, week)
-        result = audited(place.board, week)
+        result = audited(place.instance, week)
         broken = [f for f in result.broken if f.rule != "order"]
-        here = held(sheet(place), week, curves=False)
-        assert here.possible == (not broken), (result.view.week, broken)
+        here = held(model(place), week, curves=False)
+        assert here.possible == (not broken), (result.evaluated.week, broken)
         if here.possible:
             passed += 1
-            assert here.cost == pytest.approx(result.cost_units, abs=30), (result.view.week, result.costs())
+            assert here.cost == pytest.approx(result.cost_units, abs=30), (result.evaluated.week, result.costs())
         else:
             closed += 1
     return passed, closed

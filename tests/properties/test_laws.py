@@ -10,13 +10,13 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.linear.columns import board_of
+from setwright.solver.auditing import audit
+from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.planning import Clash, Solved, plan
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import Outcome, search
-from setwright.solver.planning import Clash, Solved, plan
-from setwright.solver.auditing import audit
-from setwright.solver.evaluation.resolving import resolve
 
 CATALOGUE = load_catalogue()
 SMALL = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3)
@@ -54,17 +54,17 @@ def briefs(draw: st.DrawFn) -> dict[str, Any]:
 
 
 def solve(raw: dict[str, Any]) -> Outcome:
-    return search(board_of(resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE)), SMALL)
+    return search(instance_of(resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)), SMALL)
 
 
 @pytest.mark.slow
 @FEW
 @given(briefs())
 def test_every_solved_week_passes_its_audit(raw: dict[str, Any]) -> None:
-    end = plan(understand(raw, CATALOGUE, "test"), CATALOGUE, SMALL, with_pairs_note=False)
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, SMALL, with_pairs_note=False)
     assert isinstance(end, Solved | Clash)
     if isinstance(end, Solved):
-        again = audit(end.terms, end.audit.view.week)
+        again = audit(end.resolved, end.audit.evaluated.week)
         assert not again.broken
         assert again.score_units == end.audit.score_units <= end.bound_units
 

@@ -11,13 +11,13 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "uses"))
 
 from side_weeks import view_of
 
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.uses.compare.rank_stability import order_of
 
 LIFTS = ("leg-extension", "cable-curl")
 
 
-def resting(seconds: int) -> View:
+def resting(seconds: int) -> EvaluatedWeek:
     """Two days of three sets of a few low-fatigue lifts at one rest."""
     return view_of(tuple(tuple((lift, 3, seconds) for lift in LIFTS) for _ in range(2)))
 
@@ -42,7 +42,7 @@ def test_rest_beyond_two_minutes_buys_next_to_nothing() -> None:
     assert order.steps[0].difference < 0.02 * resting(120).stimulus
 
 
-def spread(sets: int, days: int) -> View:
+def spread(sets: int, days: int) -> EvaluatedWeek:
     """Equal sets of one lift over so many days, as even as may be."""
     each = [sets // days + (i < sets % days) for i in range(days)]
     return view_of(tuple((("leg-extension", n, 120),) for n in each))

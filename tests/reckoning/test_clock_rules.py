@@ -16,8 +16,8 @@ from setwright.solver.evaluation.clock import (
     work_seconds,
 )
 from setwright.solver.evaluation.curves import Curves
-from setwright.solver.evaluation.prescriptions import Option, all_options, make
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.prescriptions import Prescription, all_prescriptions, make
 
 NUMBERS = Curves.of(CATALOGUE).numbers
 DAY: Days = ("barbell-back-squat 3, barbell-bench-press 3, cable-curl 3 drop",)
@@ -69,20 +69,20 @@ def test_the_warm_up_grows_with_the_day_to_its_most() -> None:
 
 def test_a_day_adds_up_by_hand() -> None:
     """Two squat sets and two curl sets: work, rests, one ramp-up, the warm-up."""
-    terms = terms_of(days=days("mon", 60), clock={"seconds_per_rep": 3.0, "ramp_lower": 200, "warm_up": 240})
-    view = View(terms, week_of(terms, ("barbell-back-squat 2, cable-curl 2",)))
+    resolved = terms_of(days=days("mon", 60), clock={"seconds_per_rep": 3.0, "ramp_lower": 200, "warm_up": 240})
+    evaluated = EvaluatedWeek(resolved, week_of(resolved, ("barbell-back-squat 2, cable-curl 2",)))
     due = 200 + 240
-    for line in view.lines:
+    for line in evaluated.lines:
         low, high = line.entry.reps
         work = -(-(low + high) * 3 // 2)
         due += 2 * (work + line.entry.rest) + max(0, line.exercise.change_over - line.entry.rest)
-    assert view.seconds(0) == due
+    assert evaluated.seconds(0) == due
 
 
 def test_ramp_up_is_once_a_region_and_more_for_a_second_heavy_bar() -> None:
-    terms = terms_of(days=days("mon", 60))
+    resolved = terms_of(days=days("mon", 60))
     one, two = (
-        View(terms, week_of(terms, (day,))).ramp_up[0, "lower"]
+        EvaluatedWeek(resolved, week_of(resolved, (day,))).ramp_up[0, "lower"]
         for day in ("barbell-back-squat 3, leg-press 3", "barbell-back-squat 3, barbell-romanian-deadlift 3")
     )
     assert one == round(NUMBERS["ramp-lower-seconds"])
@@ -90,20 +90,21 @@ def test_ramp_up_is_once_a_region_and_more_for_a_second_heavy_bar() -> None:
 
 
 def test_body_weight_bands_and_light_dumbbells_ask_for_one_easier_set() -> None:
-    terms = terms_of(days=days("mon", 60))
+    resolved = terms_of(days=days("mon", 60))
     light, loaded, strong = (
-        View(terms, week_of(terms, (day,))).ramp_up[0, "push"]
+        EvaluatedWeek(resolved, week_of(resolved, (day,))).ramp_up[0, "push"]
         for day in ("push-up 3", "push-up 3, machine-chest-press 3", "parallel-bar-dip 3")
     )
     assert light == round(NUMBERS["ramp-light-seconds"]) < loaded == strong == round(NUMBERS["ramp-push-seconds"])
     own = terms_of(days=days("mon", 60), clock={"ramp_light": 25})
-    assert View(own, week_of(own, ("push-up 3",))).ramp_up[0, "push"] == 25
+    assert EvaluatedWeek(own, week_of(own, ("push-up 3",))).ramp_up[0, "push"] == 25
 
 
 def test_efficiency_halves_the_ramp_up_of_light_lifts() -> None:
-    terms = terms_of(days=days("mon", 60), goal="efficiency")
+    resolved = terms_of(days=days("mon", 60), goal="efficiency")
     light, heavy = (
-        View(terms, week_of(terms, (day,))).ramp_up[0, "lower"] for day in ("leg-press 3", "barbell-back-squat 3")
+        EvaluatedWeek(resolved, week_of(resolved, (day,))).ramp_up[0, "lower"]
+        for day in ("leg-press 3", "barbell-back-squat 3")
     )
     assert light == heavy // 2
 
@@ -118,8 +119,8 @@ def terms_with(limit: int, **raw):
 
 def full_seconds() -> tuple[int, int]:
     """The seconds of the fixed day with its whole warm-up, and what the warm-up may give."""
-    terms = terms_of(days=days("mon", 60))
-    return View(terms, week_of(terms, DAY)).seconds(0), terms.days[0].warm_up_give
+    resolved = terms_of(days=days("mon", 60))
+    return EvaluatedWeek(resolved, week_of(resolved, DAY)).seconds(0), resolved.days[0].warm_up_give
 
 
 def test_a_day_fits_to_the_second() -> None:
@@ -135,8 +136,10 @@ def test_a_full_day_gives_up_warm_up_second_by_second() -> None:
     seconds, give = full_seconds()
     assert not found(audited(terms_with(seconds), DAY), "warm-up-given")
     for given in (1, give):
-        terms = terms_with(seconds - given)
-        assert [f.cost for f in found(audited(terms, DAY), "warm-up-given")] == [terms.charge("warm-up-given", given)]
+        resolved = terms_with(seconds - given)
+        assert [f.cost for f in found(audited(resolved, DAY), "warm-up-given")] == [
+            resolved.penalty("warm-up-given", given)
+        ]
     assert not found(audited(terms_with(seconds - 1, rules={"warm-up-given": "off"}), DAY), "warm-up-given")
     hard = audited(terms_with(seconds - 1, rules={"warm-up-given": "hard"}), DAY)
     assert any(f.rule == "warm-up-given" for f in hard.broken)
@@ -151,12 +154,14 @@ def test_a_caution_keeps_the_whole_warm_up() -> None:
 
 @pytest.mark.parametrize("goal", ["growth", "balanced", "efficiency"])
 def test_more_sets_and_longer_rests_take_longer_and_give_more(goal) -> None:
-    terms = terms_of(days=days("mon", 60), goal=goal)
-    day = terms.days[0]
+    resolved = terms_of(days=days("mon", 60), goal=goal)
+    day = resolved.days[0]
     for name in ("barbell-back-squat", "one-arm-dumbbell-row", "cable-curl"):
-        options = [o for o in all_options(terms, CATALOGUE.exercises[name], day) if not o.paired and not o.drops]
-        for one in options:
-            for two in options:
+        prescriptions = [
+            o for o in all_prescriptions(resolved, CATALOGUE.exercises[name], day) if not o.paired and not o.drops
+        ]
+        for one in prescriptions:
+            for two in prescriptions:
                 if (one.sets, one.technique) == (two.sets, two.technique) and one.rest < two.rest:
                     assert one.effective < two.effective and one.half_seconds < two.half_seconds
                 if (one.rest, one.technique) == (two.rest, two.technique) and one.sets < two.sets:
@@ -164,15 +169,15 @@ def test_more_sets_and_longer_rests_take_longer_and_give_more(goal) -> None:
 
 
 def test_effective_sets_never_pass_credited_ones() -> None:
-    terms = terms_of(days=days("mon", 60), pairs=True)
+    resolved = terms_of(days=days("mon", 60), pairs=True)
     for exercise in CATALOGUE.exercises.values():
-        for option in all_options(terms, exercise, terms.days[0]):
-            assert 10 * option.credited >= option.effective > 0
+        for prescription in all_prescriptions(resolved, exercise, resolved.days[0]):
+            assert 10 * prescription.credited >= prescription.effective > 0
 
 
 def test_an_option_made_anew_is_the_same() -> None:
-    terms = terms_of(days=days("mon", 60), pairs=True)
+    resolved = terms_of(days=days("mon", 60), pairs=True)
     curl = CATALOGUE.exercises["cable-curl"]
-    for o in all_options(terms, curl, terms.days[0]):
-        again: Option = make(terms, curl, terms.days[0], o.sets, o.rest, o.technique, o.drops, o.paired)
+    for o in all_prescriptions(resolved, curl, resolved.days[0]):
+        again: Prescription = make(resolved, curl, resolved.days[0], o.sets, o.rest, o.technique, o.drops, o.paired)
         assert again == o

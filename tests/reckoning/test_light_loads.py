@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.resolving import resolve
 
 CATALOGUE = load_catalogue()
@@ -23,5 +23,5 @@ def test_a_romanian_deadlift_is_light_by_who_lifts(heaviest: int, experience: st
         "owned": {"dumbbell_max": float(heaviest)},
         "client": {"experience": experience},
     }
-    terms = resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE)
-    assert terms.light(CATALOGUE.exercises["dumbbell-romanian-deadlift"], terms.days[0]) is light
+    resolved = resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)
+    assert resolved.light(CATALOGUE.exercises["dumbbell-romanian-deadlift"], resolved.days[0]) is light

@@ -11,7 +11,7 @@ from weeks import CATALOGUE, audited, days, found, terms_of
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.order import in_order
 from setwright.solver.evaluation.pairs import fits
-from setwright.solver.evaluation.resolved_brief import Terms
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 TRUNK = ("trunk", "trunk-side", "carry", "back-extension")
 Day = list[tuple[Exercise, str | None]]
@@ -21,14 +21,14 @@ def lone(text: str) -> Day:
     return [(CATALOGUE.exercises[name], None) for name in text.split()]
 
 
-def random_day(terms: Terms, random_: random.Random) -> Day:
+def random_day(resolved: ResolvedBrief, random_: random.Random) -> Day:
     """Six exercises of six slots, two of them paired where they fit."""
     found: dict[str, Exercise] = {}
-    for e in random_.sample(terms.open_on[0], min(40, len(terms.open_on[0]))):
+    for e in random_.sample(resolved.open_on[0], min(40, len(resolved.open_on[0]))):
         found.setdefault(e.slot.id, e)
     chosen = list(found.values())[:6]
     for a, b in itertools.combinations(chosen, 2):
-        if fits(terms, a, b):
+        if fits(resolved, a, b):
             return [(e, b.id if e is a else a.id if e is b else None) for e in chosen]
     return [(e, None) for e in chosen]
 
@@ -51,24 +51,24 @@ BRIEFS = {
 
 @pytest.mark.parametrize("name", BRIEFS)
 def test_order_is_of_what_stands_there_alone(name) -> None:
-    terms = terms_of(**BRIEFS[name])
+    resolved = terms_of(**BRIEFS[name])
     random_ = random.Random(name)
     for _ in range(60):
-        day = random_day(terms, random_)
-        due = in_order(terms, day)
+        day = random_day(resolved, random_)
+        due = in_order(resolved, day)
         assert sorted(e.id for e in due) == sorted(e.id for e, _ in day)
         for _ in range(4):
             random_.shuffle(day)
-            assert in_order(terms, day) == due
+            assert in_order(resolved, day) == due
 
 
 @pytest.mark.parametrize("name", BRIEFS)
 def test_partners_stand_side_by_side(name) -> None:
-    terms = terms_of(**BRIEFS[name])
+    resolved = terms_of(**BRIEFS[name])
     random_ = random.Random(name)
     for _ in range(60):
-        day = random_day(terms, random_)
-        ids = [e.id for e in in_order(terms, day)]
+        day = random_day(resolved, random_)
+        ids = [e.id for e in in_order(resolved, day)]
         for exercise, partner in day:
             if partner:
                 assert abs(ids.index(exercise.id) - ids.index(partner)) == 1
@@ -76,13 +76,13 @@ def test_partners_stand_side_by_side(name) -> None:
 
 @pytest.mark.parametrize("name", [n for n in BRIEFS if "first" in n or n == "bands"])
 def test_priority_work_stands_in_the_first_two_blocks(name) -> None:
-    terms = terms_of(**BRIEFS[name])
+    resolved = terms_of(**BRIEFS[name])
     random_ = random.Random(name)
     for _ in range(60):
-        day = random_day(terms, random_)
+        day = random_day(resolved, random_)
         partners = {e.id: p for e, p in day}
-        due = in_order(terms, day)
-        serving = [i for i, e in enumerate(due) if e.direct & set(terms.priorities)]
+        due = in_order(resolved, day)
+        serving = [i for i, e in enumerate(due) if e.direct & set(resolved.priorities)]
         if serving:
             early = 0
             for i, e in enumerate(due[: serving[0]]):
@@ -92,11 +92,11 @@ def test_priority_work_stands_in_the_first_two_blocks(name) -> None:
 
 @pytest.mark.parametrize("name", ["plain", "pairs"])
 def test_main_lifts_before_single_joint_ones_and_trunk_after_both(name) -> None:
-    terms = terms_of(**BRIEFS[name])
+    resolved = terms_of(**BRIEFS[name])
     random_ = random.Random(name)
     for _ in range(60):
-        day = [(e, None) for e, _ in random_day(terms, random_)]
-        due = in_order(terms, day)
+        day = [(e, None) for e, _ in random_day(resolved, random_)]
+        due = in_order(resolved, day)
         trunk = [e.movement in TRUNK for e in due if e.movement not in ("calf", "wrist")]
         assert trunk == sorted(trunk)
         last_main = max((i for i, e in enumerate(due) if e.main_lift), default=-1)
@@ -137,6 +137,6 @@ def test_a_pair_said_by_one_side_loses_nothing(first, second) -> None:
 
 
 def test_a_week_out_of_order_is_told_the_due_order() -> None:
-    terms = terms_of(days=days("mon", 60))
-    result = audited(terms, ("cable-curl 3, barbell-back-squat 3",), sort=False)
+    resolved = terms_of(days=days("mon", 60))
+    result = audited(resolved, ("cable-curl 3, barbell-back-squat 3",), sort=False)
     assert [f.text for f in found(result, "order")] == ["mon is not in order: Barbell back squat, Cable curl"]

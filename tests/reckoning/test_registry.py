@@ -7,9 +7,9 @@ from importlib import import_module
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.posts import ALWAYS, BY_COLUMNS, FIRST, POSTED_WITH, POSTS
 from setwright.solver.auditing import remedy
-from setwright.solver.rules import CHECKS, CLOSERS, MODULES, RULES
+from setwright.solver.posts import ALWAYS, BY_COLUMNS, FIRST, POSTED_WITH, POSTS
+from setwright.solver.rules import CHECKS, EXCLUDERS, MODULES, RULES
 
 CATALOGUE = load_catalogue()
 
@@ -18,14 +18,14 @@ CATALOGUE = load_catalogue()
 def test_a_rule_is_whole(rule) -> None:
     assert rule.sentence.endswith(".") and rule.remedy and not rule.remedy.endswith(".")
     assert remedy(rule.id) == rule.remedy
-    assert (rule.check is None) != (rule.closes is None)
+    assert (rule.check is None) != (rule.excludes is None)
     assert rule.kind in ("hard", "scored", "data")
 
 
 @pytest.mark.parametrize("rule", RULES.values(), ids=lambda r: r.id)
 def test_a_rule_stands_in_the_model_once(rule) -> None:
     assert [rule.id in place for place in (POSTS, BY_COLUMNS, POSTED_WITH)].count(True) == 1
-    if rule.closes:
+    if rule.excludes:
         assert rule.id in BY_COLUMNS
     if rule.id in POSTED_WITH:
         assert POSTED_WITH[rule.id] in POSTS
@@ -47,7 +47,7 @@ def test_every_rule_number_belongs_to_a_rule() -> None:
 def test_a_rule_is_named_as_its_module() -> None:
     assert [name.replace("_", "-") for name in MODULES] == list(RULES)
     assert set(FIRST) <= set(ALWAYS) <= set(POSTS)
-    assert {rule.id for rule in (*CHECKS, *CLOSERS)} == set(RULES)
+    assert {rule.id for rule in (*CHECKS, *EXCLUDERS)} == set(RULES)
 
 
 @pytest.mark.parametrize("rule", POSTS)

@@ -11,11 +11,11 @@ from weeks import CATALOGUE, Days, audited, days, found, terms_of, week_of
 
 from setwright.solver.auditing import audit
 from setwright.solver.evaluation.prescriptions import reps_of, set_span
-from setwright.solver.rules import CLOSERS, RULES
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.rules import EXCLUDERS, RULES
 from setwright.solver.rules.priority_isolation import isolation_due
-from setwright.solver.evaluation.resolved_brief import Terms
 
-Lines = Days | Callable[[Terms], Days]
+Lines = Days | Callable[[ResolvedBrief], Days]
 FOUR = days("mon tue thu sat", 60)
 NEXT = days("mon tue", 60)
 ONE, TWO, THREE = (days(names, 60) for names in ("mon", "mon thu", "mon wed fri"))
@@ -468,13 +468,13 @@ BY_CLOCK = ("day-minutes", "warm-up-given")
 """Rules whose edges are seconds: tests/reckoning/test_clock_rules.py holds their cases."""
 
 
-def lines(what: Lines, terms: Terms) -> Days:
-    return what(terms) if callable(what) else what
+def lines(what: Lines, resolved: ResolvedBrief) -> Days:
+    return what(resolved) if callable(what) else what
 
 
 def seen(case: Case, what: Lines, brief: dict[str, Any]) -> list[Any]:
-    terms = terms_of(**brief)
-    return found(audited(terms, lines(what, terms), case.sort), case.rule, case.about)
+    resolved = terms_of(**brief)
+    return found(audited(resolved, lines(what, resolved), case.sort), case.rule, case.about)
 
 
 def outside(case: Case, **rules: Any) -> list[Any]:
@@ -501,13 +501,13 @@ def test_just_inside(case: Case) -> None:
 
 @pytest.mark.parametrize("case", CASES, ids=lambda c: c.rule)
 def test_just_outside(case: Case) -> None:
-    terms = terms_of(**case.brief)
-    result = audited(terms, lines(case.outside, terms), case.sort)
+    resolved = terms_of(**case.brief)
+    result = audited(resolved, lines(case.outside, resolved), case.sort)
     here = found(result, case.rule, case.about)
     assert here
     if RULES[case.rule].kind == "scored":
         assert all(f in result.charged for f in here)
-        assert sum(f.cost for f in here) == pytest.approx(case.units * terms.charge(case.rule, 1, case.key), abs=1)
+        assert sum(f.cost for f in here) == pytest.approx(case.units * resolved.penalty(case.rule, 1, case.key), abs=1)
     else:
         assert all(f in result.broken and f.cost == 0 for f in here)
 
@@ -551,9 +551,9 @@ def test_a_number_is_the_new_limit(case: Case) -> None:
 
 def test_a_wider_movement_limit_gives_no_more_than_it_says() -> None:
     """One number overrides the limit, not the days and minutes from which a second press is allowed."""
-    terms = terms_of(days=days("mon", 30), rules={"movement-once": 2.0})
+    resolved = terms_of(days=days("mon", 30), rules={"movement-once": 2.0})
     presses = ("barbell-bench-press 2, incline-dumbbell-press 2, close-grip-barbell-bench-press 2",)
-    assert found(audited(terms, presses), "movement-once")
+    assert found(audited(resolved, presses), "movement-once")
 
 
 def test_a_close_press_waits_for_kit_priority_or_name() -> None:
@@ -564,11 +564,11 @@ def test_a_close_press_waits_for_kit_priority_or_name() -> None:
         ("close-grip-barbell-bench-press", novice),
         ("close-push-up", {}),
     ):
-        terms = terms_of(**brief)
-        assert "close-press" in terms.closed_by(CATALOGUE.exercises[name], terms.days[0]), name
+        resolved = terms_of(**brief)
+        assert "close-press" in resolved.excluded_by(CATALOGUE.exercises[name], resolved.days[0]), name
     for name, brief in (("close-push-up", poor), ("bench-dip", {"like": ["bench-dip"]})):
-        terms = terms_of(**brief)
-        assert not terms.closed_by(CATALOGUE.exercises[name], terms.days[0]), name
+        resolved = terms_of(**brief)
+        assert not resolved.excluded_by(CATALOGUE.exercises[name], resolved.days[0]), name
 
 
 def test_from_three_days_each_movement_is_owed_a_main_lift() -> None:
@@ -592,19 +592,19 @@ def test_one_day_of_growth_has_no_fifth_set() -> None:
 
 
 def test_closed_by_names_every_rule_that_closes() -> None:
-    terms = terms_of(equipment="bands", avoid=["cable-curl"], muscles={"biceps": "none"})
-    closed = terms.closed_by(CATALOGUE.exercises["cable-curl"], terms.days[0])
+    resolved = terms_of(equipment="bands", avoid=["cable-curl"], muscles={"biceps": "none"})
+    closed = resolved.excluded_by(CATALOGUE.exercises["cable-curl"], resolved.days[0])
     assert closed == ("equipment", "avoided", "muscle-none")
-    assert {rule.id for rule in CLOSERS} >= set(closed)
+    assert {rule.id for rule in EXCLUDERS} >= set(closed)
 
 
 def test_a_pin_opens_what_taste_closes_but_not_what_harms() -> None:
     pins = {"pins": [{"exercise": "pull-up"}, {"exercise": "barbell-bench-press"}]}
     alone = {"equipment": "barbell-garage", "client": {"experience": "novice", "trains_alone": True}}
-    terms = terms_of(**pins, **alone)
-    day = terms.days[0]
-    assert not terms.closed_by(CATALOGUE.exercises["pull-up"], day)
-    assert terms.closed_by(CATALOGUE.exercises["barbell-bench-press"], day) == ("lone-lifter",)
+    resolved = terms_of(**pins, **alone)
+    day = resolved.days[0]
+    assert not resolved.excluded_by(CATALOGUE.exercises["pull-up"], day)
+    assert resolved.excluded_by(CATALOGUE.exercises["barbell-bench-press"], day) == ("lone-lifter",)
 
 
 def test_light_dumbbells_move_the_repetitions_up() -> None:
@@ -615,6 +615,6 @@ def test_light_dumbbells_move_the_repetitions_up() -> None:
 
 
 def test_the_turn_of_the_week_is_a_night_too() -> None:
-    terms = terms_of(days=days("mon thu sun", 60))
+    resolved = terms_of(days=days("mon thu sun", 60))
     week = ("barbell-romanian-deadlift 3", "", "barbell-back-squat 3")
-    assert found(audited(terms, week), "axial-consecutive")
+    assert found(audited(resolved, week), "axial-consecutive")

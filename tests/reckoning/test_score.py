@@ -7,7 +7,7 @@ import math
 import pytest
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.reckoning import doubt
+from setwright.solver.evaluation import uncertainty
 from setwright.solver.evaluation.finding import UNITS
 
 WEEKS = {
@@ -35,7 +35,7 @@ def test_score_is_stimulus_less_costs(name) -> None:
     assert result.score_units == result.stimulus_units - sum(f.cost for f in result.charged)
     assert result.cost_units == sum(result.costs().values())
     assert all(isinstance(f.cost, int) for f in result.charged)
-    assert result.stimulus_units == pytest.approx(result.view.stimulus * UNITS, abs=1)
+    assert result.stimulus_units == pytest.approx(result.evaluated.stimulus * UNITS, abs=1)
 
 
 @pytest.mark.parametrize("name", WEEKS)
@@ -43,13 +43,13 @@ def test_stimulus_by_hand(name) -> None:
     """The weighted mean of 100 * (good sets / reference) ** exponent, from lines and curves written out again."""
     brief, week = WEEKS[name]
     result = audited(terms_of(**brief), week)
-    terms, n = result.view.terms, result.view.terms.curves.numbers
+    resolved, n = result.evaluated.resolved, result.evaluated.resolved.curves.numbers
     total = weights = 0.0
-    for muscle in terms.muscles.values():
+    for muscle in resolved.muscles.values():
         good = 0.0
-        for lines in result.view.on:
+        for lines in result.evaluated.on:
             sets = sum(
-                part / 100 * line.option.effective / 1000
+                part / 100 * line.prescription.effective / 1000
                 for line in lines
                 for m, part in line.exercise.contributions
                 if m == muscle.id
@@ -64,34 +64,37 @@ def test_stimulus_by_hand(name) -> None:
 @pytest.mark.parametrize("name", WEEKS)
 def test_the_interval_holds_the_index_and_is_drawn_alike_each_time(name) -> None:
     brief, week = WEEKS[name]
-    view = audited(terms_of(**brief), week).view
-    low, high = doubt.week_interval(view)
-    assert low - 0.5 <= view.stimulus <= high + 0.5
-    found = doubt.intervals(view)
+    evaluated = audited(terms_of(**brief), week).evaluated
+    low, high = uncertainty.week_interval(evaluated)
+    assert low - 0.5 <= evaluated.stimulus <= high + 0.5
+    found = uncertainty.intervals(evaluated)
     for muscle, (low, high) in found.items():
-        assert low - 0.5 <= view.index(muscle) <= high + 0.5
-    assert doubt.intervals(view) == found and doubt.week_interval(view) == doubt.week_interval(view)
+        assert low - 0.5 <= evaluated.index(muscle) <= high + 0.5
+    assert uncertainty.intervals(evaluated) == found and uncertainty.week_interval(
+        evaluated
+    ) == uncertainty.week_interval(evaluated)
 
 
 def test_a_set_more_never_lowers_a_muscle_index() -> None:
-    terms = terms_of()
+    resolved = terms_of()
     for sets in range(1, 9):
-        fewer, more = (audited(terms, (f"cable-curl {n}", "")).view.index("biceps") for n in (sets, sets + 1))
+        fewer, more = (audited(resolved, (f"cable-curl {n}", "")).evaluated.index("biceps") for n in (sets, sets + 1))
         assert fewer < more
 
 
 def test_the_same_sets_on_more_days_are_worth_as_much_or_more() -> None:
-    terms = terms_of()
+    resolved = terms_of()
     crammed, spread = (
-        audited(terms, week).view.stimuli["quads"] for week in (("leg-press 8", ""), ("leg-press 4", "leg-press 4"))
+        audited(resolved, week).evaluated.stimuli["quads"]
+        for week in (("leg-press 8", ""), ("leg-press 4", "leg-press 4"))
     )
     assert crammed < spread
 
 
 def test_every_weight_lies_in_the_catalogue() -> None:
-    terms = terms_of(muscles={"biceps": "priority", "quads": "none", "lats": "hold"})
+    resolved = terms_of(muscles={"biceps": "priority", "quads": "none", "lats": "hold"})
     weights = CATALOGUE.defaults["weights"]
-    assert {m: terms.muscles[m].weight for m in ("biceps", "quads", "lats")} == {
+    assert {m: resolved.muscles[m].weight for m in ("biceps", "quads", "lats")} == {
         "biceps": weights["priority"],
         "quads": weights["none"],
         "lats": weights["hold"],

@@ -8,8 +8,8 @@ from pathlib import Path
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import read_brief
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.planning import End, plan
+from setwright.solver.search.limits import SEARCHES
 
 ROOT = Path(__file__).parents[2]
 CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
@@ -17,5 +17,5 @@ CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
 
 def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:
     """The end of planning a scenario's file or a phrase."""
-    understood = read_brief(brief, catalogue, io.BytesIO(b""))
-    return plan(understood, catalogue, limits, with_pairs_note=False)
+    parsed = read_brief(brief, catalogue, io.BytesIO(b""))
+    return plan(parsed, catalogue, limits, with_pairs_note=False)

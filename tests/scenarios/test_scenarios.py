@@ -10,8 +10,8 @@ from statistics import median
 import pytest
 from planning import ROOT, planned
 
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.planning import Solved
+from setwright.solver.search.limits import SEARCHES
 
 SCENARIOS = sorted(str(path) for path in (ROOT / "scenarios").glob("*.toml"))
 
@@ -36,17 +36,17 @@ def test_a_scenario_solves_and_breaks_no_rule(path, catalogue) -> None:
     assert isinstance(end, Solved)
     assert end.audit.broken == ()
     assert end.audit.score_units <= end.bound_units
-    for day in end.terms.days:
-        assert end.audit.view.seconds(day.index) <= 60 * day.minutes
+    for day in end.resolved.days:
+        assert end.audit.evaluated.seconds(day.index) <= 60 * day.minutes
 
 
 @pytest.mark.slow
 def test_delts_in_three_short_days_get_what_was_asked(catalogue) -> None:
     end = planned("3 days x 40 min, grow delts", catalogue, SEARCHES["normal"])
     assert isinstance(end, Solved)
-    view = end.audit.view
-    assert all(view.seconds(day.index) <= 2400 for day in end.terms.days)
-    assert view.weekly_sets("side-delts") / 10_000 >= end.terms.muscles["side-delts"].low
+    evaluated = end.audit.evaluated
+    assert all(evaluated.seconds(day.index) <= 2400 for day in end.resolved.days)
+    assert evaluated.weekly_sets("side-delts") / 10_000 >= end.resolved.muscles["side-delts"].low
     assert not end.audit.broken
     assert not {"coverage", "full-session", "priority-days"} & set(end.audit.costs())
     assert end.gap_share <= 0.04
@@ -60,14 +60,15 @@ def test_the_three_goals_differ_as_designed(catalogue) -> None:
     }
     assert all(isinstance(end, Solved) for end in ends.values())
     rests = {  # after each set of the week
-        goal: median(x.entry.rest for x in end.audit.view.lines for _ in range(x.sets)) for goal, end in ends.items()
+        goal: median(x.entry.rest for x in end.audit.evaluated.lines for _ in range(x.sets))
+        for goal, end in ends.items()
     }
     assert rests["growth"] > rests["balanced"] > rests["efficiency"]
-    seconds = {goal: sum(end.audit.view.seconds(d.index) for d in end.terms.days) for goal, end in ends.items()}
+    seconds = {goal: sum(end.audit.evaluated.seconds(d.index) for d in end.resolved.days) for goal, end in ends.items()}
     assert seconds["efficiency"] <= 0.85 * seconds["growth"]
 
     def low_fatigue(end: Solved) -> float:
-        sets = [(x.sets, x.exercise.fatigue == "low") for x in end.audit.view.lines]
+        sets = [(x.sets, x.exercise.fatigue == "low") for x in end.audit.evaluated.lines]
         return sum(n for n, low in sets if low) / sum(n for n, _ in sets)
 
     shares = {goal: low_fatigue(end) for goal, end in ends.items()}

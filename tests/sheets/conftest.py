@@ -8,15 +8,15 @@ import pytest
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.file import understand_phrase
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.planning import Solved
 from setwright.solver.auditing import audit
+from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.prescriptions import reps_of, rir_of
 from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.planning import Solved
+from setwright.solver.search.limits import SEARCHES
 
 Row = tuple[str, int, int] | tuple[str, int, int, str, int] | tuple[str, int, int, str]
 """(exercise, sets, rest), then (technique, drops) or the partner of a pair."""
@@ -54,20 +54,20 @@ def solved_as(catalogue: Catalogue) -> Callable[..., Solved]:
         days: tuple[tuple[Row, ...], ...] = DAYS,
         ended_by: str = "work limit",
         above: int = UNITS // 2,
-        understood: Understood | None = None,
+        parsed: ParsedBrief | None = None,
     ) -> Solved:
-        understood = understood or understand_phrase(phrase, catalogue)
-        terms = resolve(understood.brief, catalogue)
+        parsed = parsed or understand_phrase(phrase, catalogue)
+        resolved = resolve(parsed.brief, catalogue)
 
         def entry(row: Row, day: int) -> Entry:
             exercise = catalogue.exercises[row[0]]
-            reps, rir = reps_of(terms, exercise, terms.days[day]), rir_of(terms, exercise)
+            reps, rir = reps_of(resolved, exercise, resolved.days[day]), rir_of(resolved, exercise)
             technique, drops = (row[3], row[4]) if len(row) == 5 else ("straight", 0)
             return Entry(row[0], row[1], reps, rir, row[2], technique, drops, row[3] if len(row) == 4 else None)
 
         week = Week(tuple(tuple(entry(row, day) for row in rows) for day, rows in enumerate(days)))
-        found = audit(terms, week)
-        return Solved(understood, terms, found, found.score_units + above, ended_by, SEARCHES["quick"])
+        found = audit(resolved, week)
+        return Solved(parsed, resolved, found, found.score_units + above, ended_by, SEARCHES["quick"])
 
     return build
 

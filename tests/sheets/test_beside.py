@@ -8,8 +8,8 @@ import pytest
 from handed import shipped
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.sheets.html.beside import plots_of_documents
 from setwright.solver.sheets.formats import written
+from setwright.solver.sheets.html.beside import plots_of_documents
 
 CURVE: dict[str, Any] = {
     "schema": "setwright.curve/1",

@@ -15,10 +15,10 @@ from handed import PAIRS, THREE, document, handed, prints_under_hash_seeds, ship
 from hostile import NAMES, hostile
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.sheets.plain.calendar import calendar
+from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout, handout_of
-from setwright.solver.sheets.common.sanitise import isolated
+from setwright.solver.sheets.plain.calendar import calendar
 
 START = date(2026, 1, 5)
 COACH = Coach(start=START, weeks=4, alarm=30, holidays=(date(2026, 1, 5), date(2026, 1, 14)))

@@ -9,9 +9,9 @@ from handed import handed
 from hypothesis import given
 from hypothesis import strategies as st
 
-from setwright.solver.sheets.pdf.card import chart, look
 from setwright.solver.sheets.charts.charts import bands_chart
 from setwright.solver.sheets.charts.hatching import STEP, drawn_out
+from setwright.solver.sheets.pdf.card import chart, look
 
 SIDES = st.floats(0.5, 300).map(lambda value: round(value, 2))
 SVG = "{http://www.w3.org/2000/svg}"

@@ -17,10 +17,10 @@ from hostile import NAMES, hostile
 from paper import fonts, opened, pressed, tags, texts
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.sheets.pdf.card import card, language
-from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.formats import written
+from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import CardLine, Handout, handout_of
+from setwright.solver.sheets.pdf.card import card, language
 from setwright.solver.sheets.pdf.glyph_coverage import DATA, LetterFault, plain
 from setwright.solver.sheets.pdf.pdf_file import pdf
 
@@ -349,10 +349,10 @@ def test_health_notes_are_nowhere_in_it() -> None:
     meta = str(opened(data).metadata) + opened(data).trailer["/Root"]["/Metadata"].get_data().decode("utf-8")
     own = {word for s in week.sessions for x in s.lines for word in (x.setting, x.cue) if "wrist" in word.lower()}
     for text in ("".join(texts(data)), alts, meta, json.dumps(card(week)), data.decode("latin-1")):
-        bare = pressed(text).lower()
+        feasibility_only = pressed(text).lower()
         for word in own:
-            bare = bare.replace(pressed(word).lower(), "")
-        assert "wrist" not in bare and "clearedby" not in bare
+            feasibility_only = feasibility_only.replace(pressed(word).lower(), "")
+        assert "wrist" not in feasibility_only and "clearedby" not in feasibility_only
     assert pressed("Left out by your coach") in texts(data)[0]
 
 

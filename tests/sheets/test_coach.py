@@ -10,8 +10,8 @@ import pytest
 from handed import shipped
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.sheets.handout.coach import DEFAULT_COACH, FIELDS, READERS, parse_coach
 from setwright.solver.sheets.common.labels import LABELS
+from setwright.solver.sheets.handout.coach import DEFAULT_COACH, FIELDS, READERS, parse_coach
 
 WHOLE = """
 name = "Studio Birch"

@@ -13,11 +13,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from setwright.solver.evaluation.week import Entry
+from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.sheets.document.week_reader import read_week
+from setwright.solver.sheets.handout.handout import Handout
 from setwright.solver.sheets.plain.csv_file import COLUMNS, guarded, unguarded
 from setwright.solver.sheets.plain.csv_file import csv as as_csv
-from setwright.solver.foreign.foreign_week import read_any
-from setwright.solver.sheets.handout.handout import Handout
-from setwright.solver.sheets.document.week_reader import read_week
 
 ENTRIES = st.builds(
     Entry,
@@ -49,8 +49,8 @@ def test_any_entries_come_back_the_same(days: list[list[Entry]]) -> None:
 
 def read_back(handout: Handout, name: str) -> tuple[tuple[Entry, ...], ...]:
     """The days of a written table, read as any foreign table is, for the brief of a stored week."""
-    understood, _ = read_week(document(name), shipped())
-    return read_any(as_csv(handout), "week.csv", shipped(), understood).week.days
+    parsed, _ = read_week(document(name), shipped())
+    return read_any(as_csv(handout), "week.csv", shipped(), parsed).week.days
 
 
 def raw(entry: Entry) -> dict[str, object]:

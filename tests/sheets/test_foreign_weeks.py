@@ -8,12 +8,12 @@ import pytest
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.brief.file import understand_phrase
 from setwright.solver.auditing import audit
+from setwright.solver.brief.file import understand_phrase
 from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.sheets.screen.audit import audit_document, audit_text
 from setwright.solver.foreign.cells import seconds, span
 from setwright.solver.foreign.foreign_week import Read, read_any
+from setwright.solver.sheets.screen.audit import audit_document, audit_text
 
 HEAD = "day,exercise,sets,reps,RIR,rest,technique,pair\n"
 TABLE = HEAD + (
@@ -56,14 +56,14 @@ def test_a_pair_is_said_by_both_and_rests_alike_with_a_note(catalogue: Catalogue
 
 def test_the_implied_brief_has_the_weeks_own_days_and_the_fewest_minutes(catalogue: Catalogue) -> None:
     found = read(TABLE, catalogue)
-    assert [d.weekday for d in found.understood.brief.days] == ["mon", "thu"]
-    terms = resolve(found.understood.brief, catalogue)
-    view = audit(terms, found.week).view
-    for day in terms.days:
-        assert view.seconds(day.index) <= day.limit
-        assert view.warm_up(day.index) == day.warm_up
-        assert view.seconds(day.index) > 60 * (day.minutes - 2)
-    assert found.understood.brief.pairs and found.understood.brief.techniques
+    assert [d.weekday for d in found.parsed.brief.days] == ["mon", "thu"]
+    resolved = resolve(found.parsed.brief, catalogue)
+    evaluated = audit(resolved, found.week).evaluated
+    for day in resolved.days:
+        assert evaluated.seconds(day.index) <= day.limit
+        assert evaluated.warm_up(day.index) == day.warm_up
+        assert evaluated.seconds(day.index) > 60 * (day.minutes - 2)
+    assert found.parsed.brief.pairs and found.parsed.brief.techniques
 
 
 def test_semicolons_tabs_a_mark_and_extra_columns(catalogue: Catalogue) -> None:
@@ -94,8 +94,8 @@ def test_a_name_that_is_near_nothing_is_never_taken(catalogue: Catalogue) -> Non
 
 def test_what_is_not_said_is_as_planned_and_noted(catalogue: Catalogue) -> None:
     found = read("day,exercise,sets\n1,Leg press,3\n2,Leg press,3\n", catalogue)
-    assert found.understood.brief.any_order
-    assert not audit(resolve(found.understood.brief, catalogue), found.week).broken
+    assert found.parsed.brief.any_order
+    assert not audit(resolve(found.parsed.brief, catalogue), found.week).broken
     assert any(note.startswith("reps was not said in 2 lines") for note in found.notes)
 
 
@@ -149,10 +149,10 @@ def test_repetitions_as_coaches_write_them(said: str, heard: object) -> None:
 def test_lines_are_reckoned_as_printed_not_as_planned(catalogue: Catalogue) -> None:
     """Effort 1 - 0.053*RIR (evidence.md 3): 5 RIR on every line takes the index down by sqrt(0.735/0.947)."""
     near, far = (read(f"day,exercise,sets,RIR\nmon,Dumbbell curl,3,{rir}\n", catalogue) for rir in (1, 5))
-    indices = [audit(resolve(r.understood.brief, catalogue), r.week).view.index("biceps") for r in (near, far)]
+    indices = [audit(resolve(r.parsed.brief, catalogue), r.week).evaluated.index("biceps") for r in (near, far)]
     assert indices[1] / indices[0] == pytest.approx((0.735 / 0.947) ** 0.5, abs=1e-3)
     few, many = (read(f"day,exercise,sets,reps\nmon,Dumbbell curl,3,{reps}\n", catalogue) for reps in (5, 15))
-    times = [audit(resolve(r.understood.brief, catalogue), r.week).view.work_seconds(0) for r in (few, many)]
+    times = [audit(resolve(r.parsed.brief, catalogue), r.week).evaluated.work_seconds(0) for r in (few, many)]
     assert times[1] - times[0] == 3 * 10 * 3
 
 
@@ -178,8 +178,8 @@ def test_a_guideline_programme_for_novices_is_audited_without_an_error(catalogue
     8-12. The choice of exercises is invented.
     """
     found = read(NOVICE, catalogue, phrase="mon thu 60 min, novice")
-    reckoned = audit(resolve(found.understood.brief, catalogue), found.week)
-    assert len(reckoned.view.lines) == 16
+    reckoned = audit(resolve(found.parsed.brief, catalogue), found.week)
+    assert len(reckoned.evaluated.lines) == 16
     text = audit_text(reckoned, 100)
     assert "Minutes" in text and max(map(len, text.splitlines())) <= 100
     assert {f["id"] for f in audit_document(reckoned)["broken"]} <= {
@@ -189,6 +189,6 @@ def test_a_guideline_programme_for_novices_is_audited_without_an_error(catalogue
         "rest-range",
         "stand-in",
     }
-    chest = reckoned.view.weekly_sets("chest") / 10_000
+    chest = reckoned.evaluated.weekly_sets("chest") / 10_000
     assert chest == 4
-    assert reckoned.view.index("chest") > 50
+    assert reckoned.evaluated.index("chest") > 50

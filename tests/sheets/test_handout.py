@@ -12,10 +12,10 @@ from handed import PAIRS, THREE, document, handed, shipped
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.solver.rules import RULES
-from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.common.costs import ALWAYS
-from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.document.redaction import tells
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.handout.reasons import GIVEN_UP
 
 BOTH = pytest.mark.parametrize("name", [THREE, PAIRS])

@@ -8,12 +8,13 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.planning import Clash, Solved
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.planning import Clash, Solved
 from setwright.solver.rules import RULES
+from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.document.week_schema import week_schema
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 from setwright.solver.sheets.screen.clash import clash_document, clash_text
-from setwright.solver.sheets.document.week_document import dumped, week_document
 from setwright.solver.sheets.screen.listing import (
     MARKS,
     evidence_document,
@@ -22,7 +23,6 @@ from setwright.solver.sheets.screen.listing import (
     exercises_document,
     exercises_text,
 )
-from setwright.solver.sheets.document.week_schema import week_schema
 
 
 def widest(text: str) -> int:
@@ -40,9 +40,9 @@ def test_an_audit_names_the_rules_broken_with_their_remedy(solved_as: Callable[.
 
 
 def test_a_clash_names_wishes_then_rules_each_with_a_remedy(catalogue: Catalogue) -> None:
-    understood = understand_phrase("1 day x 30 min", catalogue)
+    parsed = understand_phrase("1 day x 30 min", catalogue)
     conflicts = (Conflict("day-minutes", ""), Conflict("must", "must vertical-pull"))
-    clash = Clash(understood, resolve(understood.brief, catalogue), conflicts)
+    clash = Clash(parsed, resolve(parsed.brief, catalogue), conflicts)
     text = clash_text(clash, 80)
     assert text.index("must vertical-pull") < text.index("rule day-minutes")
     assert RULES["must"].remedy in " ".join(text.split())
@@ -51,8 +51,8 @@ def test_a_clash_names_wishes_then_rules_each_with_a_remedy(catalogue: Catalogue
 
 
 def test_a_wish_that_the_kit_cannot_meet_names_what_closes_it(catalogue: Catalogue) -> None:
-    understood = understand_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
-    clash = Clash(understood, resolve(understood.brief, catalogue), (Conflict("must", "must vertical-pull"),))
+    parsed = understand_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
+    clash = Clash(parsed, resolve(parsed.brief, catalogue), (Conflict("must", "must vertical-pull"),))
     text = clash_text(clash, 80)
     assert "This cannot be met" in text
     assert "closed by equipment" in text

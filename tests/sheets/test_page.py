@@ -21,11 +21,11 @@ from handed import PAIRS, THREE, handed
 from hostile import NAMES, hostile
 from unruly import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
 
-from setwright.solver.sheets.common.caution import SCREENING
 from setwright.solver.sheets.charts.chart_words import CHART_WORDS
+from setwright.solver.sheets.common.caution import SCREENING
+from setwright.solver.sheets.common.labels import LABELS
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout
-from setwright.solver.sheets.common.labels import LABELS
 from setwright.solver.sheets.html.page import Plots, openable, page
 
 BOTH = pytest.mark.parametrize("name", [THREE, PAIRS])

@@ -10,9 +10,9 @@ import pytest
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.planning import Solved
 from setwright.solver.auditing import audit
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.planning import Solved
 from setwright.solver.sheets.document.week_document import dumped, reckoned, week_document
 from setwright.solver.sheets.document.week_reader import parse_week, read_week
 
@@ -26,10 +26,10 @@ def document(solved: Solved) -> dict[str, Any]:
 def test_a_week_read_back_is_the_same_and_audits_the_same(
     document: dict[str, Any], solved: Solved, catalogue: Catalogue
 ) -> None:
-    understood, week = read_week(document, catalogue)
-    assert understood.brief == solved.understood.brief
-    assert week == solved.audit.view.week
-    again = audit(resolve(understood.brief, catalogue), week)
+    parsed, week = read_week(document, catalogue)
+    assert parsed.brief == solved.parsed.brief
+    assert week == solved.audit.evaluated.week
+    again = audit(resolve(parsed.brief, catalogue), week)
     assert (again.broken, again.charged) == (solved.audit.broken, solved.audit.charged)
     assert reckoned(again) == reckoned(solved.audit)
 

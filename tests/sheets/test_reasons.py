@@ -25,9 +25,9 @@ def test_without_a_priority_the_most_and_the_least_trained_are_named(
     first, minutes, _ = reasons_of(week, catalogue)
     assert "most for quads (3 weekly sets)" in first
     assert "(0)" in first
-    used = -(-week.audit.view.seconds(0) // 60)
+    used = -(-week.audit.evaluated.seconds(0) // 60)
     assert minutes.startswith(f"{used} of your 60 minutes a week hold 5 working sets in 1 session:")
-    assert f"the other {len(below(week.audit.view))}" in minutes
+    assert f"the other {len(below(week.audit.evaluated))}" in minutes
 
 
 def test_priority_muscles_are_named_with_sets_and_days(solved_as: Callable[..., Solved], catalogue: Catalogue) -> None:
@@ -45,4 +45,4 @@ def test_a_muscle_above_its_band_is_named_by_what_is_above(
     solved_as: Callable[..., Solved], catalogue: Catalogue
 ) -> None:
     week = solved_as("mon 60 min, quads at most 2 sets", ONE)
-    assert above(week.audit.view) == ["quads"]
+    assert above(week.audit.evaluated) == ["quads"]

@@ -9,10 +9,10 @@ from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.foreign.cells import hold
-from setwright.solver.sheets.html.exercise_plan import line_plan
 from setwright.solver.foreign.foreign_week import read_any
-from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.common.words import breaths, held_seconds, sets_by_reps
+from setwright.solver.sheets.handout.handout import handout_of
+from setwright.solver.sheets.html.exercise_plan import line_plan
 
 CATALOGUE = load_catalogue()
 TIMED = {"plank": "3 x 30-45 s", "side-plank": "3 x 25-30 s/side", "dumbbell-farmers-carry": "3 x 35-60 s"}

@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved
 from setwright.solver.sheets.document.week_document import dumped, letter_of, week_document
 
@@ -59,21 +59,21 @@ def test_the_reason_names_what_is_served(solved: Solved) -> None:
 
 
 def test_swaps_are_open_do_the_same_work_and_are_not_in_the_day(solved: Solved) -> None:
-    exercises = solved.terms.catalogue.exercises
-    for day, terms in zip(week_document(solved)["days"], solved.terms.days, strict=True):
+    exercises = solved.resolved.catalogue.exercises
+    for day, resolved in zip(week_document(solved)["days"], solved.resolved.days, strict=True):
         here = {entry["exercise"] for entry in day["entries"]}
         for entry in day["entries"]:
             assert len(entry["swaps"]) <= 2
             for swap in entry["swaps"]:
                 assert swap not in here
                 assert exercises[swap].direct & exercises[entry["exercise"]].direct
-                assert not solved.terms.closed_by(exercises[swap], terms)
+                assert not solved.resolved.excluded_by(exercises[swap], resolved)
 
 
 def test_at_peak_hour_a_fixed_station_is_swapped_for_work_elsewhere(solved_as: Callable[..., Solved]) -> None:
     busy = solved_as("mon 40 min, busy", ((("machine-chest-press", 3, 90),),))
     entry = week_document(busy)["days"][0]["entries"][0]
-    catalogue = busy.terms.catalogue
+    catalogue = busy.resolved.catalogue
     needs = catalogue.exercises[entry["swaps"][0]].needs
     assert all(catalogue.items[item].place != "fixed" for item in needs)
 
@@ -96,7 +96,7 @@ def test_a_light_lift_has_one_easier_set_and_leaves_the_ramp_up_to_a_loaded_one(
 @pytest.fixture
 def unwell(catalogue: Catalogue, solved_as: Callable[..., Solved]) -> Solved:
     raw = {"days": [{"minutes": 30}], "client": HEALTH}
-    return solved_as(days=((("machine-chest-press", 3, 90),),), understood=understand(raw, catalogue))
+    return solved_as(days=((("machine-chest-press", 3, 90),),), parsed=parse_brief(raw, catalogue))
 
 
 def test_health_notes_are_left_out_unless_private(unwell: Solved) -> None:

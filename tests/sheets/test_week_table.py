@@ -10,9 +10,9 @@ from pathlib import Path
 import pytest
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.parsed_brief import understand
-from setwright.solver.planning import Solved
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.planning import Solved
 from setwright.solver.sheets.screen.week_table import week_text
 
 SNAPSHOT = Path(__file__).parent / "two-days.txt"
@@ -68,14 +68,14 @@ def test_says_the_gap_or_that_nothing_is_proven(solved: Solved) -> None:
 
 def test_clearance_comes_before_the_week(solved_as: Callable[..., Solved], catalogue: Catalogue) -> None:
     raw = {"days": [{"minutes": 30}], "client": {"cautions": [{"tag": "heart-disease"}]}}
-    unwell = solved_as(days=((("machine-chest-press", 3, 90),),), understood=understand(raw, catalogue))
+    unwell = solved_as(days=((("machine-chest-press", 3, 90),),), parsed=parse_brief(raw, catalogue))
     text = week_text(unwell)
     assert text.startswith("BEFORE THE FIRST SESSION")
     assert "Heart" not in text
     assert "Heart or blood-vessel disease" in week_text(unwell, private=True)
     cleared = {"by": "Dr Q", "on": "2026-01-02", "limits": "no straining"}
     raw["client"]["clearance"] = cleared  # type: ignore[index]
-    well = solved_as(days=((("machine-chest-press", 3, 90),),), understood=understand(raw, catalogue))
+    well = solved_as(days=((("machine-chest-press", 3, 90),),), parsed=parse_brief(raw, catalogue))
     assert "BEFORE" not in week_text(well)
     assert "Cleared by Dr Q on 2026-01-02, limits: no straining." in week_text(well, private=True)
 

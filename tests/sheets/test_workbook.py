@@ -20,11 +20,11 @@ from hypothesis import strategies as st
 from offices import office, resaved
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.sheets import log_sheet
-from setwright.solver.sheets.handout.coach import Coach
-from setwright.solver.sheets.done import Done, DoneSet, read_workbook
-from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.foreign.filled_workbook import Done, DoneSet, read_workbook
 from setwright.solver.sheets.common.sanitise import isolated
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.xlsx import log_keys
 from setwright.solver.sheets.xlsx.workbook import workbook
 
 
@@ -40,7 +40,7 @@ def parts(data: bytes) -> dict[str, str]:
 def places(sheet: Any) -> tuple[dict[str, int], dict[str, int]]:
     """Key -> column, and name of a row -> row."""
     keys = {cell.value: cell.column for cell in sheet[1] if cell.value}
-    column = keys[log_sheet.ID]
+    column = keys[log_keys.ID]
     rows = {sheet.cell(row, column).value: row for row in range(2, sheet.max_row + 1)}
     return keys, {name: row for name, row in rows.items() if name}
 
@@ -50,16 +50,16 @@ def filled(handout: Handout, change: Callable[[Any], None] | None = None) -> byt
     book = opened(handout)
     for session, sheet in zip(handout.sessions, book.worksheets[1:-1], strict=True):
         keys, rows = places(sheet)
-        at = keys[log_sheet.load_key(1)]
+        at = keys[log_keys.load_key(1)]
         for line in session.lines:
             for number in range(1, line.sets + 1):
-                sheet.cell(rows[line.exercise], keys[log_sheet.load_key(number)], 19.5 + number)
-                sheet.cell(rows[line.exercise], keys[log_sheet.reps_key(number)], 8)
-        sheet.cell(rows[log_sheet.DATE], at, datetime(2026, 1, 4 + session.number))
-        sheet.cell(rows[log_sheet.MINUTES], at, session.minutes)
-        sheet.cell(rows[log_sheet.HARD], at, 7.5)
-        sheet.cell(rows[log_sheet.REMARKS], at, "went well")
-        sheet.cell(rows[session.lines[0].exercise], keys[log_sheet.NOTES], "felt easy")
+                sheet.cell(rows[line.exercise], keys[log_keys.load_key(number)], 19.5 + number)
+                sheet.cell(rows[line.exercise], keys[log_keys.reps_key(number)], 8)
+        sheet.cell(rows[log_keys.DATE], at, datetime(2026, 1, 4 + session.number))
+        sheet.cell(rows[log_keys.MINUTES], at, session.minutes)
+        sheet.cell(rows[log_keys.HARD], at, 7.5)
+        sheet.cell(rows[log_keys.REMARKS], at, "went well")
+        sheet.cell(rows[session.lines[0].exercise], keys[log_keys.NOTES], "felt easy")
     if change:
         change(book)
     data = io.BytesIO()
@@ -93,8 +93,8 @@ def test_any_numbers_in_the_boxes_come_back_or_are_faulted(boxes: list[tuple[flo
         sheet = book.worksheets[1]
         keys, rows = places(sheet)
         for number, (load, reps) in enumerate(boxes, 1):
-            sheet.cell(rows["parallel-bar-dip"], keys[log_sheet.load_key(number)]).value = load
-            sheet.cell(rows["parallel-bar-dip"], keys[log_sheet.reps_key(number)]).value = reps
+            sheet.cell(rows["parallel-bar-dip"], keys[log_keys.load_key(number)]).value = load
+            sheet.cell(rows["parallel-bar-dip"], keys[log_keys.reps_key(number)]).value = reps
 
     done = read_workbook(filled(handed(), write))
     found = [(s.number, s.load, s.reps) for s in done.sessions[0].sets if s.exercise == "parallel-bar-dip"]
@@ -128,8 +128,8 @@ def test_every_cell_that_is_amiss_is_named_and_the_rest_is_read() -> None:
         sheet.cell(rows["pull-up"], reps + 2).value = None
         sheet.cell(rows["curl-bar-curl"], reps, -1)
         sheet.cell(rows["machine-reverse-fly"], reps, True)
-        sheet.cell(rows[log_sheet.DATE], load, "yesterday")
-        sheet.cell(rows[log_sheet.HARD], load, 11)
+        sheet.cell(rows[log_keys.DATE], load, "yesterday")
+        sheet.cell(rows[log_keys.HARD], load, 11)
 
     done = read_workbook(filled(handed(), spoil), "w.xlsx")
     said = [str(fault).removeprefix("w.xlsx: Monday!") for fault in done.faults]
@@ -215,7 +215,7 @@ def test_a_session_sheet_prints_on_one_page_and_keeps_its_header_in_view() -> No
             assert sheet.freeze_panes == f"C{first}"
             assert sheet.row_dimensions[1].hidden
             last = sheet.print_area.rsplit("$", 2)[1]
-            assert openpyxl.utils.column_index_from_string(last) < keys[log_sheet.ID]
+            assert openpyxl.utils.column_index_from_string(last) < keys[log_keys.ID]
 
 
 def test_boxes_take_numbers_in_their_limits_only() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from types import MappingProxyType
 
-from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
 from setwright.solver.sheets.common.labels import LABELS
+from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
 
 MARKUP = "</script><script>alert(1)</script></style><img src=https://evil.example/x onerror=alert(2)>"
 QUOTES = '"onmouseover="alert(3)" \' autofocus onfocus=\'alert(4)'

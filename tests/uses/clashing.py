@@ -6,11 +6,11 @@ from functools import lru_cache
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines.infeasibility import conflict_of
-from setwright.solver.linear.columns import board_of
-from setwright.solver.planning import Clash
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.planning import Clash
 from setwright.solver.uses.relax.relaxations import Conceded, concede
 
 CATALOGUE = load_catalogue()
@@ -65,9 +65,9 @@ IMPOSSIBLE: dict[str, dict[str, Any]] = {
 
 @lru_cache(maxsize=16)
 def clash_named(name: str) -> Clash:
-    understood = understand(IMPOSSIBLE[name], CATALOGUE, "test")
-    terms = resolve(understood.brief, CATALOGUE)
-    return Clash(understood, terms, conflict_of(board_of(terms)))
+    parsed = parse_brief(IMPOSSIBLE[name], CATALOGUE, "test")
+    resolved = resolve(parsed.brief, CATALOGUE)
+    return Clash(parsed, resolved, conflict_of(instance_of(resolved)))
 
 
 @lru_cache(maxsize=16)

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.search.limits import SEARCHES
 
 TINY = replace(SEARCHES["quick"], rounds=3, nodes=1)
 GYM = (
@@ -21,4 +21,4 @@ PAIRED = (
 
 def line(found: Audit, exercise: str, day: int = 0) -> Line:
     """The line of an exercise on a day."""
-    return next(x for x in found.view.on[day] if x.exercise.id == exercise)
+    return next(x for x in found.evaluated.on[day] if x.exercise.id == exercise)

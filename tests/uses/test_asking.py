@@ -6,11 +6,19 @@ import pytest
 from hand_weeks import TINY, line
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.linear.columns import board_of
+from setwright.solver.linear.columns import instance_of
 from setwright.solver.search.searching import search
-from setwright.solver.uses.explain.what_if import Answer, Closed, emptied, left_out, more_minutes, solved_with, solved_without
-from setwright.solver.uses.time_budget.optimality_gap import Far, far_from_best
 from setwright.solver.uses.explain.reasons import reason
+from setwright.solver.uses.explain.what_if import (
+    Answer,
+    Closed,
+    emptied,
+    left_out,
+    more_minutes,
+    solved_with,
+    solved_without,
+)
+from setwright.solver.uses.time_budget.optimality_gap import Far, far_from_best
 
 BRIEFS = {
     "one day": {"days": days("mon", 20), "equipment": "home-dumbbells"},
@@ -27,8 +35,8 @@ def test_an_exercise_that_the_kit_closes_is_answered_without_solving() -> None:
 
 
 def test_what_is_left_out_is_avoided_and_its_pins_dropped() -> None:
-    terms = terms_of(days=days("mon", 30), pins=[{"exercise": "dumbbell-curl"}], like=["dumbbell-curl"])
-    brief = left_out(terms.brief, "dumbbell-curl")
+    resolved = terms_of(days=days("mon", 30), pins=[{"exercise": "dumbbell-curl"}], like=["dumbbell-curl"])
+    brief = left_out(resolved.brief, "dumbbell-curl")
     assert (brief.avoid, brief.pins, brief.like) == (("dumbbell-curl",), (), ())
 
 
@@ -41,28 +49,28 @@ def test_an_exercise_is_emptied_from_every_day() -> None:
 @pytest.mark.parametrize("name", BRIEFS)
 def test_a_reason_holds_when_the_week_is_solved_without_the_entry(name: str) -> None:
     """What solving anew finds lies between the exact reckoning, which it may always take, and the proven bound."""
-    terms = terms_of(**BRIEFS[name])
-    outcome = search(board_of(terms), TINY)
+    resolved = terms_of(**BRIEFS[name])
+    outcome = search(instance_of(resolved), TINY)
     assert outcome.best is not None
     found = outcome.best
-    first = found.view.lines[0]
+    first = found.evaluated.lines[0]
     told = reason(found, first)
     end = solved_without(found, first, TINY)
     assert isinstance(end, Answer)
     after = end.effect.after
-    assert first.exercise.id not in after.view.days_of
+    assert first.exercise.id not in after.evaluated.days_of
     assert not after.broken
-    assert len(found.view.days_of[first.exercise.id]) > 1 or after.score_units >= told.effect.after.score_units
+    assert len(found.evaluated.days_of[first.exercise.id]) > 1 or after.score_units >= told.effect.after.score_units
     assert after.score_units <= outcome.bound + 1
 
 
 @pytest.mark.slow
 def test_with_more_minutes_and_the_best_week_near_a_poor_one() -> None:
-    terms = terms_of(days=days("mon", 20), equipment="home-dumbbells")
-    found = audited(terms, ("dumbbell-curl 3, lying-dumbbell-triceps-extension 2",))
+    resolved = terms_of(days=days("mon", 20), equipment="home-dumbbells")
+    found = audited(resolved, ("dumbbell-curl 3, lying-dumbbell-triceps-extension 2",))
     pinned = solved_with(found, CATALOGUE.exercises["dumbbell-calf-raise"], TINY)
     assert isinstance(pinned, Answer)
-    assert "dumbbell-calf-raise" in pinned.effect.after.view.days_of
+    assert "dumbbell-calf-raise" in pinned.effect.after.evaluated.days_of
     assert not pinned.effect.after.broken
     far = far_from_best(found, TINY)
     assert isinstance(far, Far)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from weeks import audited, days, terms_of
 
 from setwright.solver.auditing import audit
-from setwright.solver.uses.edits.single_changes import best_changes, carried_out, ideas, seconds_over, value
 from setwright.solver.uses.edits.effects import Effect
+from setwright.solver.uses.edits.single_changes import best_changes, carried_out, ideas, seconds_over, value
 
 PRESSES = (
     "dumbbell-bench-press 3, barbell-overhead-press 3, dumbbell-curl 3",
@@ -20,7 +20,8 @@ def test_the_first_change_is_the_best_of_all_there_are() -> None:
     best = max(
         value(after)
         for idea in ideas(found)
-        if (week := carried_out(found, idea)) and not Effect(found, after := audit(found.view.terms, week)).broken
+        if (week := carried_out(found, idea))
+        and not Effect(found, after := audit(found.evaluated.resolved, week)).broken
     )
     first = best_changes(found, 1)[0]
     assert value(first.effect.after) == best if first.room is None else value(first.effect.after) > best

@@ -8,14 +8,14 @@ from typing import Any
 import pytest
 from side_weeks import CATALOGUE, brief_of, view_of
 
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.planning import Clash, Solved
 from setwright.solver.auditing import audit
+from setwright.solver.planning import Clash, Solved
+from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.screen.compare import compare_document, compare_text
 from setwright.solver.sheets.screen.rank_stability import by, order_words, share
 from setwright.solver.sheets.screen.trade import pay_words, trade_words
-from setwright.solver.uses.compare.comparison import Compared, beside, cases_of, only_in, weights
 from setwright.solver.uses.compare.break_even import Pays, crossing, pairs, room, uncut
+from setwright.solver.uses.compare.comparison import Compared, beside, cases_of, only_in, weights
 from setwright.solver.uses.compare.rank_stability import order_of
 
 LONG = ((("barbell-back-squat", 4, 180), ("barbell-bench-press", 4, 180)), (("wide-grip-pulldown", 4, 120),))
@@ -23,19 +23,21 @@ SHORT = ((("barbell-back-squat", 3, 90), ("wide-grip-pulldown", 3, 60)), (("dumb
 
 
 def solved(rows: Any, **raw: Any) -> Solved:
-    view = view_of(rows, **raw)
-    found = audit(view.terms, view.week)
-    understood = brief_of(days=[d.model_dump() for d in view.terms.brief.days], **raw)
-    return Solved(understood, view.terms, found, found.score_units + 5_000, "work limit", SEARCHES["quick"])
+    evaluated = view_of(rows, **raw)
+    found = audit(evaluated.resolved, evaluated.week)
+    parsed = brief_of(days=[d.model_dump() for d in evaluated.resolved.brief.days], **raw)
+    return Solved(parsed, evaluated.resolved, found, found.score_units + 5_000, "work limit", SEARCHES["quick"])
 
 
 def compared(*ends: Solved, pays: tuple[Pays, ...] = ()) -> Compared:
     cases = tuple(
-        case for i, end in enumerate(ends) for case in cases_of([end.understood], [("growth", "balanced")[i % 2]])
+        case for i, end in enumerate(ends) for case in cases_of([end.parsed], [("growth", "balanced")[i % 2]])
     )
     listed = [(i, end) for i, end in enumerate(ends)]
-    views = [end.audit.view for end in ends]
-    order = order_of(views) if all(weights(v) == weights(views[0]) for v in views) else None
+    evaluated_weeks = [end.audit.evaluated for end in ends]
+    order = (
+        order_of(evaluated_weeks) if all(weights(v) == weights(evaluated_weeks[0]) for v in evaluated_weeks) else None
+    )
     return Compared(cases, ends, beside(listed), order, pays)
 
 
@@ -52,12 +54,12 @@ def test_cases_are_every_brief_under_every_goal() -> None:
         "B efficiency",
     ]
     assert [c.label for c in cases_of(briefs[:1], ("growth", "balanced"))] == ["growth", "balanced"]
-    assert [c.understood.brief.goal for c in cases_of(briefs[:1], ("efficiency",))] == ["efficiency"]
+    assert [c.parsed.brief.goal for c in cases_of(briefs[:1], ("efficiency",))] == ["efficiency"]
 
 
 def test_the_shares_are_of_the_week_that_takes_the_most_time() -> None:
     long, short = (end for _, end in TWO.solved)
-    seconds = [sum(e.audit.view.seconds(d) for d in range(2)) for e in (long, short)]
+    seconds = [sum(e.audit.evaluated.seconds(d) for d in range(2)) for e in (long, short)]
     (found,) = TWO.beside
     assert (found.case, found.beside) == (1, 0)
     assert found.time == pytest.approx(seconds[1] / seconds[0])
@@ -107,7 +109,7 @@ def test_a_minimum_dose_weighs_every_muscle_half_and_so_alike() -> None:
 def test_a_clash_is_told_and_the_rest_compared() -> None:
     one = TWO.ends[0]
     assert isinstance(one, Solved)
-    mixed = Compared(TWO.cases, (one, Clash(one.understood, one.terms, ())), (), None, ())
+    mixed = Compared(TWO.cases, (one, Clash(one.parsed, one.resolved, ())), (), None, ())
     assert "balanced: no week can meet this brief" in compare_text(mixed)
     assert [case["week"] is None for case in compare_document(mixed)["cases"]] == [False, True]
 
@@ -171,12 +173,12 @@ def test_the_goals_stand_by_rest_as_the_catalogue_has_them() -> None:
 def test_efficiencys_index_before_its_minutes_were_cut_follows_from_its_floor() -> None:
     from dataclasses import replace
 
-    from setwright.solver.search.secondary.fewest_minutes import Shortened
+    from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
 
     end = solved(SHORT, goal="efficiency")
     best = end.audit
     floor = best.score_units - round(0.1 * best.stimulus_units)
-    cut = replace(end, shortened=Shortened(best, best.score_units, floor, 0, 0))
+    cut = replace(end, shortest=ShortestWeek(best, best.score_units, floor, 0, 0))
     both = compared(solved(LONG), cut)
     assert trade_words(both)[-1] == "The minutes of balanced were cut while 90 % of its best week was kept."
     assert uncut(cut) == pytest.approx(best.stimulus, abs=0.01)

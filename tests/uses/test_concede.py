@@ -7,13 +7,13 @@ import re
 import pytest
 from clashing import CATALOGUE, IMPOSSIBLE, clash_named, conceded_named
 
-from setwright.solver.brief.parsed_brief import raw_of, understand
-from setwright.solver.linear.columns import board_of
-from setwright.solver.search.feasibility import possible
 from setwright.solver.auditing import audit
+from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.sheets.screen.clash import clash_document, clash_text
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.search.feasibility import possible
 from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.sheets.screen.clash import clash_document, clash_text
 from setwright.solver.uses.relax.arithmetic import arithmetic
 from setwright.solver.uses.relax.relaxations import MINUTE, Concession
 
@@ -40,9 +40,9 @@ def test_at_least_three_concessions_each_with_a_sound_week_of_its_brief(name: st
     concessions = conceded_named(name).concessions
     assert len(concessions) >= (3 if name != "a taste made hard" else 2)
     for concession in concessions:
-        brief = understand(raw_of(concession.brief), CATALOGUE, "test").brief
+        brief = parse_brief(raw_of(concession.brief), CATALOGUE, "test").brief
         assert brief == concession.brief
-        again = audit(resolve(brief, CATALOGUE), concession.audit.view.week)
+        again = audit(resolve(brief, CATALOGUE), concession.audit.evaluated.week)
         assert not again.broken and again.stimulus == concession.audit.stimulus
 
 
@@ -61,7 +61,7 @@ def with_words(name: str, pattern: str) -> Concession:
 
 def able(name: str, **changes: object) -> bool | None:
     raw = {**IMPOSSIBLE[name], **changes}
-    return possible(board_of(resolve(understand(raw, CATALOGUE, "test").brief, CATALOGUE))).able
+    return possible(instance_of(resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE))).able
 
 
 def test_a_minute_less_is_too_little() -> None:
@@ -99,7 +99,7 @@ def test_another_partner_than_the_one_on_the_same_bar() -> None:
 
 def test_a_hundred_sets_are_said_in_one_line_of_arithmetic() -> None:
     """10 muscles x 10 sets = 100; 2 x 30 min less the shortest warm-ups of 2 min each = 56 min: worked by hand."""
-    (line,) = arithmetic(clash_named(TEN).terms)
+    (line,) = arithmetic(clash_named(TEN).resolved)
     assert line.startswith("10 x 10 = 100 sets asked")
     assert line.endswith("after the warm-ups the week has 56.")
     way = re.search(r", (\d+) sets in ([\d.]+) min, which count as ([\d.]+) of those asked\)", line)
@@ -109,12 +109,12 @@ def test_a_hundred_sets_are_said_in_one_line_of_arithmetic() -> None:
 
 
 def test_a_brief_impossible_for_other_reasons_has_no_arithmetic() -> None:
-    assert arithmetic(clash_named("a vertical pull with dumbbells only").terms) == ()
-    assert arithmetic(clash_named("a taste made hard").terms) == ()
+    assert arithmetic(clash_named("a vertical pull with dumbbells only").resolved) == ()
+    assert arithmetic(clash_named("a taste made hard").resolved) == ()
 
 
 def test_pins_longer_than_their_day_are_added_up() -> None:
-    (line,) = arithmetic(clash_named("pins that the day cannot hold").terms)
+    (line,) = arithmetic(clash_named("pins that the day cannot hold").resolved)
     assert line.startswith("Monday: barbell back squat for 4 sets, barbell bench press for 4 sets take ")
 
 
@@ -128,5 +128,5 @@ def test_the_concessions_stand_on_screen_and_in_the_document(name: str) -> None:
     for concession, row in zip(conceded.concessions, rows, strict=True):
         assert " ".join(concession.words.split()) in " ".join(text.split())
         assert row["words"] == concession.words
-        assert understand(row["brief"], CATALOGUE, "test").brief == concession.brief
+        assert parse_brief(row["brief"], CATALOGUE, "test").brief == concession.brief
     assert dumped(clash_document(clash, conceded))

@@ -10,24 +10,24 @@ from typing import Any
 import pytest
 from side_weeks import CATALOGUE, brief_of, view_of
 
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.linear.columns import board_of
+from setwright.solver.auditing import audit
+from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
 from setwright.solver.search.warm_start import columns_of
-from setwright.solver.auditing import audit
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.sheets.screen.curve import curve_document, curve_text
 from setwright.solver.uses.time_budget.curve import Curve, Kind, Line, Stand, curve_of
 
-CHEAP = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=1, theme_nodes=1)
+CHEAP = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=1, pattern_nodes=1)
 NO_ROUNDS = replace(CHEAP, rounds=0)
 RAW: dict[str, Any] = {"equipment": "bands", "muscles": {"chest": "priority"}}
 ONE_DAY = [{"weekday": "mon", "minutes": 40}]
 AMOUNTS: dict[Kind, tuple[int, ...]] = {"minutes": (20, 30, 60), "weekly": (40, 70), "days": (1, 2)}
 
 
-def brief(kind: Kind) -> Understood:
+def brief(kind: Kind) -> ParsedBrief:
     """One day where only its minutes vary, two where they share a week."""
     return brief_of(**RAW) if kind == "weekly" else brief_of(**RAW, days=ONE_DAY)
 
@@ -51,10 +51,10 @@ def test_no_row_is_below_the_one_before_it_and_each_is_under_its_bound(kind: Kin
 def test_every_row_is_a_week_that_the_audit_passes_within_its_time(kind: Kind) -> None:
     for row in curve(kind).rows:
         assert row.solved is not None
-        again = audit(row.solved.terms, row.solved.audit.view.week)
+        again = audit(row.solved.resolved, row.solved.audit.evaluated.week)
         assert not again.broken and again.score_units == row.solved.audit.score_units
-        days = row.solved.terms.days
-        used = sum(again.view.seconds(day.index) for day in days if again.view.on[day.index])
+        days = row.solved.resolved.days
+        used = sum(again.evaluated.seconds(day.index) for day in days if again.evaluated.on[day.index])
         assert used <= 60 * row.given
         assert row.week_of is not None
 
@@ -95,10 +95,10 @@ def test_a_curve_that_is_stopped_keeps_the_rows_it_has() -> None:
 
 def stand(minutes: int, days: tuple[tuple[tuple[str, int, int], ...], ...] | None = None, bound: float = 2e6) -> Stand:
     raw = {"days": [{"weekday": "mon", "minutes": minutes}]}
-    understood = brief_of(**raw)
-    terms = resolve(understood.brief, CATALOGUE)
-    best = audit(terms, view_of(days, **raw).week) if days else None
-    return Stand(minutes, understood, terms, best, minutes if days else None, bound)
+    parsed = brief_of(**raw)
+    resolved = resolve(parsed.brief, CATALOGUE)
+    best = audit(resolved, view_of(days, **raw).week) if days else None
+    return Stand(minutes, parsed, resolved, best, minutes if days else None, bound)
 
 
 SHORT = ((("barbell-back-squat", 3, 120), ("wide-grip-pulldown", 3, 90)),)
@@ -123,7 +123,7 @@ def test_a_longer_week_is_offered_to_a_shorter_day_only_where_it_fits() -> None:
     thirty, fifteen = stand(30), stand(15)
     thirty.offer(longer)
     fifteen.offer(longer)
-    assert thirty.best is not None and thirty.best.view.terms is thirty.terms
+    assert thirty.best is not None and thirty.best.evaluated.resolved is thirty.resolved
     assert fifteen.best is None
 
 
@@ -149,8 +149,8 @@ def test_rows_near_the_ceiling_are_not_searched() -> None:
 def test_a_search_is_never_below_the_week_it_starts_from() -> None:
     found = curve("minutes").rows[1].solved
     assert found is not None
-    board = board_of(resolve(replace_minutes(60).brief, CATALOGUE))
-    begun = search(board, NO_ROUNDS, start=found.audit.view.week)
+    instance = instance_of(resolve(replace_minutes(60).brief, CATALOGUE))
+    begun = search(instance, NO_ROUNDS, start=found.audit.evaluated.week)
     assert begun.best is not None
     assert begun.best.score_units >= found.audit.score_units
 
@@ -162,8 +162,8 @@ def replace_minutes(minutes: int) -> Any:
 def test_a_week_that_the_board_cannot_make_is_no_start() -> None:
     """A gym's week on a board of bands: the search begins from nothing, as without it."""
     gym = view_of(((("leg-press", 3, 120),),))
-    board = board_of(resolve(brief("minutes").brief, CATALOGUE))
-    assert columns_of(board, gym.week) == ()
-    plain, begun = search(board, CHEAP), search(board, CHEAP, start=gym.week)
+    instance = instance_of(resolve(brief("minutes").brief, CATALOGUE))
+    assert columns_of(instance, gym.week) == ()
+    plain, begun = search(instance, CHEAP), search(instance, CHEAP, start=gym.week)
     assert plain.best is not None and begun.best is not None
-    assert plain.best.view.week == begun.best.view.week
+    assert plain.best.evaluated.week == begun.best.evaluated.week

@@ -13,16 +13,16 @@ LONG = "leg-press 3, dumbbell-bench-press 3, wide-grip-pulldown 3, dumbbell-curl
 
 
 def of(before: str, after: str, **raw: object) -> Effect:
-    terms = terms_of(days=days("mon", 60), **raw)
-    return Effect(audited(terms, (before,)), audited(terms, (after,)))
+    resolved = terms_of(days=days("mon", 60), **raw)
+    return Effect(audited(resolved, (before,)), audited(resolved, (after,)))
 
 
 def test_score_is_stimulus_less_costs_and_seconds_those_of_the_days() -> None:
-    terms = terms_of(days=days("mon thu", 45))
-    both = Effect(audited(terms, GYM), audited(terms, (GYM[0], "")))
+    resolved = terms_of(days=days("mon thu", 45))
+    both = Effect(audited(resolved, GYM), audited(resolved, (GYM[0], "")))
     assert both.score == pytest.approx(both.stimulus - sum(cost for _, cost in both.costs), abs=1e-6)
     assert both.seconds == total_seconds(both.after) - total_seconds(both.before) < 0
-    assert both.after.view.seconds(1) > 0, "an empty day has a warm-up on paper, but nobody goes"
+    assert both.after.evaluated.seconds(1) > 0, "an empty day has a warm-up on paper, but nobody goes"
 
 
 def test_a_breach_that_was_there_is_new_only_when_it_is_wider() -> None:
@@ -33,15 +33,15 @@ def test_a_breach_that_was_there_is_new_only_when_it_is_wider() -> None:
 
 
 def test_a_day_too_long_is_new_only_when_it_is_longer() -> None:
-    terms = terms_of(days=days("mon", 20))
-    short, long = audited(terms, (LONG.replace(" 3", " 2"),)), audited(terms, (LONG,))
+    resolved = terms_of(days=days("mon", 20))
+    short, long = audited(resolved, (LONG.replace(" 3", " 2"),)), audited(resolved, (LONG,))
     assert "day-minutes" in {f.rule for f in Effect(short, long).broken}
     assert not Effect(long, short).broken
 
 
 def test_what_went_is_what_came_up_the_other_way_round() -> None:
-    terms = terms_of(days=days("mon thu", 45))
-    there = Effect(audited(terms, GYM), audited(terms, (GYM[0], "")))
+    resolved = terms_of(days=days("mon thu", 45))
+    there = Effect(audited(resolved, GYM), audited(resolved, (GYM[0], "")))
     back = Effect(there.after, there.before)
     assert there.came_up == back.went
     assert there.went == back.came_up

@@ -9,16 +9,18 @@ from weeks import CATALOGUE, audited, days, terms_of
 from setwright.solver.uses.explain.bottlenecks import Held, held, held_below
 
 
-def held_by(terms, lines, muscle: str) -> Held:
-    found = audited(terms, lines)
-    return held(found, found.view.terms.muscles[muscle])
+def held_by(resolved, lines, muscle: str) -> Held:
+    found = audited(resolved, lines)
+    return held(found, found.evaluated.resolved.muscles[muscle])
 
 
 def test_only_sought_muscles_below_their_band_are_asked_about() -> None:
     found = audited(terms_of(days=days("mon thu", 45), muscles={"calves": "none"}), GYM)
     asked = {hold.muscle.id for hold in held_below(found)}
     below = {
-        m.id for m in found.view.terms.muscles.values() if m.weight and found.view.weekly_sets(m.id) < m.low * 10_000
+        m.id
+        for m in found.evaluated.resolved.muscles.values()
+        if m.weight and found.evaluated.weekly_sets(m.id) < m.low * 10_000
     }
     assert asked == below
     assert "calves" not in asked
@@ -35,21 +37,21 @@ def test_kit_that_trains_it_nowhere() -> None:
 
 
 def test_a_full_day_holds_by_time_and_names_the_cheapest_room() -> None:
-    terms = terms_of(days=days("mon thu", 26))
-    hold = held_by(terms, GYM, "biceps")
+    resolved = terms_of(days=days("mon thu", 26))
+    hold = held_by(resolved, GYM, "biceps")
     assert hold.hold == "time"
     assert hold.trial is not None and hold.trial.over > 0
     assert "day-minutes" in hold.trial.rules
 
 
 def test_room_is_the_best_of_every_single_cut() -> None:
-    terms = terms_of(days=days("mon", 22))
+    resolved = terms_of(days=days("mon", 22))
     lines = ("dumbbell-curl 2, machine-chest-press 2, leg-press 2",)
-    hold = held_by(terms, lines, "calves")
+    hold = held_by(resolved, lines, "calves")
     assert hold.hold == "time" and hold.room is not None
     cut, both = hold.room
     assert not both.broken
-    assert both.after.view.seconds(0) <= terms.days[0].limit
+    assert both.after.evaluated.seconds(0) <= resolved.days[0].limit
     assert cut.line.exercise.id != hold.trial.entry.exercise  # type: ignore[union-attr]
 
 
@@ -71,19 +73,19 @@ def test_a_dear_line_does_not_pay() -> None:
 
 
 def test_a_cap_on_exercises() -> None:
-    terms = terms_of(days=days("mon thu", 90), rules={"exercise-count": 4})
-    hold = held_by(terms, GYM, "calves")
+    resolved = terms_of(days=days("mon thu", 90), rules={"exercise-count": 4})
+    hold = held_by(resolved, GYM, "calves")
     assert hold.hold == "cap"
     assert hold.trial is not None and hold.trial.rules == ("exercise-count",)
 
 
 def test_forty_eight_hours_hold_by_spacing() -> None:
     """Five direct sets on Monday; a fifth on Tuesday would make two hard days in a row."""
-    terms = terms_of(
+    resolved = terms_of(
         days=days("mon tue", 60), goal="growth", muscles={"chest": "priority"}, rules={"exercise-count": 1}
     )
     lines = ("dumbbell-bench-press 5", "machine-chest-press 4")
-    hold = held_by(terms, lines, "chest")
+    hold = held_by(resolved, lines, "chest")
     assert hold.hold == "spacing"
     assert hold.trial is not None and "hard-days" in hold.trial.rules
 

@@ -15,8 +15,8 @@ from setwright.solver.uses.explain.reasons import reason, reasons
 
 def test_the_loss_of_a_lone_curl_is_what_the_published_curves_give_by_hand() -> None:
     """Rest credit 1 - 0.36*exp(-60/40), effort 1 - 0.053*RIR, index 100*sqrt(U/10): evidence.md 1 to 3, by hand."""
-    terms = terms_of(days=days("mon", 30), muscles={"biceps": "normal"})
-    found = audited(terms, ("dumbbell-curl 3",))
+    resolved = terms_of(days=days("mon", 30), muscles={"biceps": "normal"})
+    found = audited(resolved, ("dumbbell-curl 3",))
     effective = (1 - 0.053) * (1 + 2 * (1 - 0.36 * math.exp(-60 / 40)))
     told = reason(found, line(found, "dumbbell-curl"))
     assert told.muscle == "biceps"
@@ -27,9 +27,9 @@ def test_the_loss_of_a_lone_curl_is_what_the_published_curves_give_by_hand() -> 
 def test_every_reason_is_the_audit_of_the_week_without_its_line() -> None:
     found = audited(terms_of(days=days("mon thu", 45)), GYM)
     for told in reasons(found):
-        again = audit(found.view.terms, without(found.view, told.line))
+        again = audit(found.evaluated.resolved, without(found.evaluated, told.line))
         assert told.effect.after.score_units == again.score_units
-        assert len(again.view.lines) == len(found.view.lines) - 1
+        assert len(again.evaluated.lines) == len(found.evaluated.lines) - 1
         assert told.muscle in told.line.exercise.muscles
         losses = {m: told.effect.moved(m) for m in told.line.exercise.muscles}
         assert losses[told.muscle] == min(losses.values())
@@ -52,8 +52,8 @@ def test_costs_that_come_up_are_the_difference_of_the_audits() -> None:
 
 
 def test_a_pinned_line_would_break_its_pin() -> None:
-    terms = terms_of(days=days("mon thu", 45), pins=[{"exercise": "dumbbell-curl"}])
-    found = audited(terms, GYM)
+    resolved = terms_of(days=days("mon thu", 45), pins=[{"exercise": "dumbbell-curl"}])
+    found = audited(resolved, GYM)
     told = reason(found, line(found, "dumbbell-curl"))
     assert told.asked
     assert [f.rule for f in told.effect.broken] == ["pinned"]

@@ -20,16 +20,18 @@ FEW_LONG = view_of(((("leg-extension", 4, 180),),))
 
 def test_the_draws_at_their_values_are_the_index_itself() -> None:
     """Vectors of the reckoning against the reckoning, which rounds effective sets to a thousandth."""
-    view = view_of(((("barbell-back-squat", 3, 120), ("seated-leg-curl", 3, 60)), (("wide-grip-pulldown", 4, 90),)))
-    numbers = {key: numpy.full(3, value) for key, value in view.terms.curves.numbers.items()}
-    assert week_draws(view, numbers, numpy) == pytest.approx([view.stimulus] * 3, abs=0.01)
+    evaluated = view_of(
+        ((("barbell-back-squat", 3, 120), ("seated-leg-curl", 3, 60)), (("wide-grip-pulldown", 4, 90),))
+    )
+    numbers = {key: numpy.full(3, value) for key, value in evaluated.resolved.curves.numbers.items()}
+    assert week_draws(evaluated, numbers, numpy) == pytest.approx([evaluated.stimulus] * 3, abs=0.01)
 
 
 def test_each_draw_is_what_a_plain_reckoning_of_its_numbers_gives() -> None:
     """Twenty draws reckoned one at a time, without vectors: one lift, one muscle, one day."""
     draws = drawn(FEW_LONG, numpy)
     found = week_draws(FEW_LONG, draws, numpy)
-    weight = FEW_LONG.terms.muscles["quads"].weight / FEW_LONG.terms.weight_sum
+    weight = FEW_LONG.resolved.muscles["quads"].weight / FEW_LONG.resolved.weight_sum
     for k in range(20):
         curves = Curves({key: float(values[k]) for key, values in draws.items()})
         sets = curves.effective(4, 180, "low", FEW_LONG.lines[0].entry.rir)

@@ -9,11 +9,11 @@ from hand_weeks import GYM, PAIRED, line
 from weeks import CATALOGUE, audited, days, terms_of
 
 from setwright.solver.auditing import audit
-from setwright.solver.evaluation.prescriptions import options_of
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.prescriptions import prescriptions_of
 from setwright.solver.evaluation.week import Week
-from setwright.solver.uses.edits.substitutes import candidates
 from setwright.solver.uses.edits.editing import entry_as
+from setwright.solver.uses.edits.substitutes import candidates
 from setwright.solver.uses.edits.swaps import for_card, refused, rules_broken, swap_to, swapped, swaps
 
 
@@ -23,7 +23,7 @@ def gym():
 
 
 def test_every_line_of_a_gym_week_has_two_swaps_that_keep_every_rule(gym) -> None:
-    for x in gym.view.lines:
+    for x in gym.evaluated.lines:
         found = swaps(gym, x)
         assert len(found) == 2, x.where
         for swap in found:
@@ -35,14 +35,14 @@ def test_every_line_of_a_gym_week_has_two_swaps_that_keep_every_rule(gym) -> Non
 def test_a_swap_is_the_audit_of_the_week_with_the_line_exchanged(gym) -> None:
     x = line(gym, "dumbbell-bench-press")
     swap = swaps(gym, x)[0]
-    entries = [swap.entry if e.exercise == x.exercise.id else e for e in gym.view.week.days[0]]
-    by_hand = audit(gym.view.terms, Week((tuple(entries), *gym.view.week.days[1:])))
+    entries = [swap.entry if e.exercise == x.exercise.id else e for e in gym.evaluated.week.days[0]]
+    by_hand = audit(gym.evaluated.resolved, Week((tuple(entries), *gym.evaluated.week.days[1:])))
     assert swap.effect.after.score_units == by_hand.score_units
-    assert swap.effect.seconds == by_hand.view.seconds(0) - gym.view.seconds(0)
+    assert swap.effect.seconds == by_hand.evaluated.seconds(0) - gym.evaluated.seconds(0)
 
 
 def test_sets_stay_as_near_as_the_rules_let_them(gym) -> None:
-    for x in gym.view.lines:
+    for x in gym.evaluated.lines:
         assert all(swap.entry.sets == x.sets for swap in swaps(gym, x))
 
 
@@ -50,19 +50,19 @@ def test_none_is_avoided_disliked_or_closed_by_a_caution() -> None:
     first = audited(terms_of(days=days("mon thu", 45)), GYM)
     names = [swap.exercise.id for swap in swaps(first, line(first, "machine-shoulder-press", 1), 4)]
     assert names
-    terms = terms_of(
+    resolved = terms_of(
         days=days("mon thu", 45), avoid=names[:1], dislike=names[1:2], client={"cautions": [{"tag": "shoulder"}]}
     )
-    found = audited(terms, GYM)
-    for x in found.view.lines:
+    found = audited(resolved, GYM)
+    for x in found.evaluated.lines:
         for exercise in [s.exercise for s in swaps(found, x, 5)] + list(for_card(found, x, 5)):
             assert exercise.id not in names[:2]
-            assert terms.closed_by(exercise, x.day) in ((), ("stand-in",))
+            assert resolved.excluded_by(exercise, x.day) in ((), ("stand-in",))
             assert "shoulder" not in exercise.joints
 
 
 def test_a_line_of_another_audit_of_the_same_week_gives_the_same_swaps(gym) -> None:
-    again = audit(gym.view.terms, gym.view.week)
+    again = audit(gym.evaluated.resolved, gym.evaluated.week)
     x = line(gym, "barbell-back-squat")
     assert [s.exercise.id for s in swaps(again, x)] == [s.exercise.id for s in swaps(gym, x)]
 
@@ -79,19 +79,19 @@ def test_a_paired_swap_goes_on_in_step_with_its_partner() -> None:
 def test_what_is_refused_breaks_a_rule() -> None:
     full = audited(terms_of(days=days("mon thu", 27)), GYM)
     x = line(full, "dumbbell-curl")
-    assert all(rules_broken(swap) for swap in refused(full, x, candidates(full.view, x)[0]))
+    assert all(rules_broken(swap) for swap in refused(full, x, candidates(full.evaluated, x)[0]))
 
 
 def test_a_stand_in_comes_up_once_the_better_one_is_out() -> None:
     """In a garage the only loaded calf raise is the bar's; without it the body's own is the next."""
-    terms = terms_of(days=days("mon", 45), equipment="barbell-garage")
-    found = audited(terms, ("barbell-row-to-chest 3, barbell-calf-raise 2",))
+    resolved = terms_of(days=days("mon", 45), equipment="barbell-garage")
+    found = audited(resolved, ("barbell-row-to-chest 3, barbell-calf-raise 2",))
     able = swaps(found, line(found, "barbell-calf-raise"))
     assert able and all(swap.named for swap in able)
     assert all(swap.exercise.rank in (3, 4) for swap in able)
     after = able[0].effect.after
     assert not after.broken
-    assert after.view.terms.pinned == {able[0].exercise.id}
+    assert after.evaluated.resolved.pinned == {able[0].exercise.id}
 
 
 def test_the_pin_of_a_line_goes_over_to_its_swap() -> None:
@@ -99,7 +99,7 @@ def test_the_pin_of_a_line_goes_over_to_its_swap() -> None:
     found = audited(terms_of(days=days("mon thu", 45), pins=pins), GYM)
     swap = swaps(found, line(found, "dumbbell-bench-press"))[0]
     assert not swap.effect.broken and swap.named
-    moved, kept = swap.effect.after.view.terms.brief.pins
+    moved, kept = swap.effect.after.evaluated.resolved.brief.pins
     assert (moved.exercise, moved.day, moved.sets) == (swap.exercise.id, "mon", 3)
     assert kept.exercise == "dumbbell-curl"
     other = swaps(found, line(found, "wide-grip-pulldown", 1))[0]
@@ -108,17 +108,17 @@ def test_the_pin_of_a_line_goes_over_to_its_swap() -> None:
 
 def test_room_is_made_by_one_cut_and_both_are_reckoned() -> None:
     """A day full to the second, the squat at its fewest sets: a hack squat has more repetitions and needs room."""
-    terms = terms_of(days=days("mon thu", 60))
-    week = audited(terms, (GYM[0].replace("squat 3", "squat 2"), GYM[1]))
-    limit = week.view.work_seconds(0) + terms.days[0].warm_up - terms.days[0].warm_up_give
-    tight = replace(terms, days=(replace(terms.days[0], limit=limit), terms.days[1]), _open={})
-    full = audit(tight, week.view.week)
+    resolved = terms_of(days=days("mon thu", 60))
+    week = audited(resolved, (GYM[0].replace("squat 3", "squat 2"), GYM[1]))
+    limit = week.evaluated.work_seconds(0) + resolved.days[0].warm_up - resolved.days[0].warm_up_give
+    tight = replace(resolved, days=(replace(resolved.days[0], limit=limit), resolved.days[1]), _open={})
+    full = audit(tight, week.evaluated.week)
     x = line(full, "barbell-back-squat")
     with_cut = [swap for swap in swaps(full, x, 9) if swap.room is not None]
     assert with_cut
     for swap in with_cut:
         assert not swap.effect.broken
-        assert swap.effect.after.view.seconds(0) <= limit
+        assert swap.effect.after.evaluated.seconds(0) <= limit
 
 
 def test_a_swap_by_name_may_be_of_other_work(gym) -> None:
@@ -128,10 +128,12 @@ def test_a_swap_by_name_may_be_of_other_work(gym) -> None:
 
 
 def test_what_trains_half_of_a_hinge_is_no_swap_for_it() -> None:
-    terms = terms_of(days=days("mon", 45), equipment=["barbell", "rack"])
+    resolved = terms_of(days=days("mon", 45), equipment=["barbell", "rack"])
     lift = CATALOGUE.exercises["barbell-romanian-deadlift"]
-    entry = entry_as(terms, lift, terms.days[0], options_of(terms, lift, terms.days[0])[0], None)
-    same, others = candidates(View(terms, Week(((entry,),))), View(terms, Week(((entry,),))).lines[0])
+    entry = entry_as(resolved, lift, resolved.days[0], prescriptions_of(resolved, lift, resolved.days[0])[0], None)
+    same, others = candidates(
+        EvaluatedWeek(resolved, Week(((entry,),))), EvaluatedWeek(resolved, Week(((entry,),))).lines[0]
+    )
     assert all(e.movement == "hinge" for e in same)
     assert not {"single-leg-bridge", "barbell-hip-thrust"} & {e.id for e in others}
     assert all(e.direct >= {"hamstrings", "glutes"} for e in others)

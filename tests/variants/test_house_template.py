@@ -12,10 +12,10 @@ from dask_cluster import DaskProcesses
 from test_faults import connected
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.search.limits import SEARCHES
-from setwright.solver.rules import RULES
-from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.batch.variant_task import solved_variant, stamp_of
+from setwright.solver.rules import RULES
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.variants.matrix_files import matrix_files
 from setwright.solver.sheets.variants.rows import rows_of
 from setwright.solver.uses.variants.engines import Engine, Pool
@@ -25,7 +25,7 @@ from setwright.solver.uses.variants.store import Store
 from setwright.solver.uses.variants.template import read_template
 
 TEMPLATE = Path(__file__).parents[2] / "scenarios" / "templates" / "house.toml"
-LITTLE = replace(SEARCHES["quick"], rounds=1, work=0.05, columns=25, nodes=0, theme_nodes=0)
+LITTLE = replace(SEARCHES["quick"], rounds=1, work=0.05, columns=25, nodes=0, pattern_nodes=0)
 
 
 def house() -> Matrix:

@@ -12,10 +12,10 @@ import pytest
 from cheap_cells import TEN, TWO_HUNDRED, cheap, contents, job
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.batch.variant_task import solved_variant
-from setwright.solver.sheets.variants.matrix_text import matrix_text
+from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.variants.matrix_files import matrix_files
+from setwright.solver.sheets.variants.matrix_text import matrix_text
 from setwright.solver.sheets.variants.rows import rows_of
 from setwright.solver.uses.variants.engines import BrokenWorker, Lent
 from setwright.solver.uses.variants.manifest import manifest_of, read_manifest, write_manifest

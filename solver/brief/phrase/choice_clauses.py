@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
+from setwright.solver.brief.phrase.draft import Said
 from setwright.solver.brief.phrase.durations import take_duration
 from setwright.solver.brief.phrase.lexicon import KIND_NAMES, Kind
 from setwright.solver.brief.phrase.muscle_clauses import MUSCLES, names
 from setwright.solver.brief.phrase.reader import Reader
-from setwright.solver.brief.phrase.draft import Said
 
 EXERCISES: tuple[Kind, ...] = ("exercise",)
 _NO: tuple[Kind, ...] = (*MUSCLES, "item", "exercise")

@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.brief.defaults import LIMITS, WEEKDAYS
+from setwright.solver.brief.phrase.draft import Said
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration, take_minutes
 from setwright.solver.brief.phrase.place_clauses import Place, take_place
 from setwright.solver.brief.phrase.reader import Reader
-from setwright.solver.brief.phrase.draft import Said
 
 _TIMES = {"once": 1, "twice": 2, "thrice": 3}
 _LINKS = ("x", "by", "of", "at", "for")
@@ -66,7 +66,7 @@ def _counted(r: Reader, said: Said, days: Days, start: int, count: float) -> boo
     theme = take_theme(r)
     linked = _take_links(r) or linked
     _skip_to_minutes(r)
-    minutes = take_minutes(r, bare=linked)
+    minutes = take_minutes(r, feasibility_only=linked)
     if minutes is None:
         text = r.written(start)
         r.fault(f"'{text}' does not say for how many minutes", "write for example 3 days x 40 min")
@@ -82,7 +82,7 @@ def _counted(r: Reader, said: Said, days: Days, start: int, count: float) -> boo
 
 def _reversed(r: Reader, said: Said, days: Days, start: int) -> bool:
     """Minutes first: `40 min x 3 days`."""
-    minutes = take_minutes(r, bare=False)
+    minutes = take_minutes(r, feasibility_only=False)
     _close(r)
     r.take_any(_LINKS)
     if r.separator() and r.number(1) is not None and r.peek(2).text in DAY_NOUNS:
@@ -129,7 +129,7 @@ def _named(r: Reader, said: Said, days: Days) -> bool:
         _skip_to_weekday(r)
     _skip_to_minutes(r)
     r.take_any(_LINKS)
-    minutes = take_minutes(r, bare=True)
+    minutes = take_minutes(r, feasibility_only=True)
     if minutes is None:
         r.fault(f"'{r.written(start)}' does not say for how many minutes", "write for example mon wed 40 min")
         return True
@@ -191,8 +191,8 @@ def _tell_mistyped_theme(r: Reader) -> None:
     if r.number() is not None or at_duration(r) or not at_duration(r, 1):
         return
     r.at += 1
-    themes = tuple(" ".join(words) for words in _THEMES)
-    near = r.lexicon.near(word.text, (), themes)
+    patterns = tuple(" ".join(words) for words in _THEMES)
+    near = r.lexicon.near(word.text, (), patterns)
     remedy = f"did you mean {near!r}?" if near else f"choose one of {', '.join(dict.fromkeys(_THEMES.values()))}"
     r.fault(f"'{word.text}' is not the theme of a day", remedy)
 

@@ -18,10 +18,10 @@ def at_duration(r: Reader, ahead: int = 0) -> bool:
     return r.number(ahead) is not None and r.peek(ahead + 1).text in (*MINUTES, *HOURS)
 
 
-def take_minutes(r: Reader, bare: bool) -> int | None:
+def take_minutes(r: Reader, feasibility_only: bool) -> int | None:
     """The minutes of a day that stand here, checked; a number without a unit counts if `bare`."""
     start = r.at
-    minutes = take_duration(r, bare)
+    minutes = take_duration(r, feasibility_only)
     if minutes is None:
         return None
     low, high = LIMITS["minutes"]
@@ -31,7 +31,7 @@ def take_minutes(r: Reader, bare: bool) -> int | None:
     return int(minutes)
 
 
-def take_duration(r: Reader, bare: bool = False) -> float | None:
+def take_duration(r: Reader, feasibility_only: bool = False) -> float | None:
     """Any length of time in minutes."""
     if r.take("half", "an", "hour"):
         return 30
@@ -46,7 +46,7 @@ def take_duration(r: Reader, bare: bool = False) -> float | None:
     if r.peek(1).text in HOURS:
         r.at += 2
         return 60 * number + _odd_minutes(r)
-    if bare and r.peek(1).text not in DAY_NOUNS:
+    if feasibility_only and r.peek(1).text not in DAY_NOUNS:
         r.at += 1
         _mistyped_unit(r)
         return number

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-from setwright.solver.brief.phrase.reader import Reader
 from setwright.solver.brief.phrase.draft import Said
+from setwright.solver.brief.phrase.reader import Reader
 
 Words = tuple[str, ...]
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import Any
 
+from setwright.solver.brief.phrase.draft import Said
 from setwright.solver.brief.phrase.lexicon import ALL_KINDS, KIND_NAMES, Kind
 from setwright.solver.brief.phrase.reader import Met, Reader
-from setwright.solver.brief.phrase.draft import Said
 
 MUSCLES: tuple[Kind, ...] = ("muscle", "group")
 _SETS = ("sets", "set")

@@ -7,16 +7,16 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault
-from setwright.solver.brief import choice_clauses as choice
+from setwright.solver.brief.phrase import choice_clauses as choice
 from setwright.solver.brief.phrase.day_clauses import Days, days_clause
+from setwright.solver.brief.phrase.draft import Said
 from setwright.solver.brief.phrase.fixed_clauses import FIXED, fixed_clause, rest_between
-from setwright.solver.brief.phrase.unrecognised import leftover
 from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
 from setwright.solver.brief.phrase.muscle_clauses import emphasis_clause, limit_clause
 from setwright.solver.brief.phrase.place_clauses import place_clause
 from setwright.solver.brief.phrase.reader import Reader
-from setwright.solver.brief.phrase.draft import Said
 from setwright.solver.brief.phrase.tokens import plain
+from setwright.solver.brief.phrase.unrecognised import leftover
 
 _EMPHASES = {
     "grow": "priority",

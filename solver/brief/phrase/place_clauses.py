@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from setwright.solver.brief.phrase.draft import Said
 from setwright.solver.brief.phrase.lexicon import Kind, key_of
 from setwright.solver.brief.phrase.reader import Met, Reader
-from setwright.solver.brief.phrase.draft import Said
 
 PLACES: tuple[Kind, ...] = ("kit", "item")
 _THINGS: tuple[Kind, ...] = ("item", "kit")

@@ -5,16 +5,16 @@ from __future__ import annotations
 import itertools
 from functools import cache
 
-from setwright.solver.linear.columns import Board
 from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import Instance
 
 Kinds = tuple[frozenset[int], ...]
 """For each day the classes in use: exercises that the model cannot tell apart count as one."""
 
 
-def kinds_of(board: Board, week: Week) -> Kinds:
+def kinds_of(instance: Instance, week: Week) -> Kinds:
     """The classes of a week's exercises on each day."""
-    classes = {member.id: i for i, cls in enumerate(board.classes) for member in cls.members}
+    classes = {member.id: i for i, cls in enumerate(instance.classes) for member in cls.members}
     return tuple(frozenset(classes[entry.exercise] for entry in day) for day in week.days)
 
 

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.linear.columns import Board
-from setwright.solver.search.decoding import Use, named, ordered, uses_of
-from setwright.solver.search.neighbourhood_search import Climb
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import Instance
+from setwright.solver.search.decoding import Use, named, ordered, uses_of
+from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch
 
 Names = dict[tuple[int, int], Exercise]
 """(class, place among the choices) -> exercise."""
@@ -28,38 +28,38 @@ def change(week: Week, previous: Week) -> int:
     return total
 
 
-def like_named(climb: Climb, columns: frozenset[int], previous: Week, floor: int) -> Audit:
+def like_named(lns: NeighbourhoodSearch, columns: frozenset[int], previous: Week, floor: int) -> Audit:
     """The audit of the columns' week, its exercises named as before wherever the score stays at or above `floor`."""
-    board, sheet = climb.board, climb.sheet
-    chosen = [(sheet.columns[j].cell, sheet.columns[j]) for j in sorted(columns)]
+    instance, model = lns.instance, lns.model
+    chosen = [(model.columns[j].group, model.columns[j]) for j in sorted(columns)]
     uses = uses_of(chosen)
-    names = named(board, uses)
-    found = audited(board, uses, names)
-    for key, exercise in wishes(board, uses, previous).items():
+    names = named(instance, uses)
+    found = audited(instance, uses, names)
+    for key, exercise in wishes(instance, uses, previous).items():
         for trial in renamings(names, key, exercise):
-            other = audited(board, uses, trial)
-            nearer = change(other.view.week, previous) < change(found.view.week, previous)
+            other = audited(instance, uses, trial)
+            nearer = change(other.evaluated.week, previous) < change(found.evaluated.week, previous)
             if nearer and not other.broken and other.score_units >= min(floor, found.score_units):
                 names, found = trial, other
                 break
     return found
 
 
-def audited(board: Board, uses: list[Use], names: Names) -> Audit:
+def audited(instance: Instance, uses: list[Use], names: Names) -> Audit:
     """The audit of the week that these uses make under these names."""
-    days = range(len(board.terms.days))
-    week = Week(tuple(ordered(board, day, [use for use in uses if use[0] == day], names) for day in days))
-    return audit(board.terms, week)
+    days = range(len(instance.resolved.days))
+    week = Week(tuple(ordered(instance, day, [use for use in uses if use[0] == day], names) for day in days))
+    return audit(instance.resolved, week)
 
 
-def wishes(board: Board, uses: list[Use], previous: Week) -> Names:
+def wishes(instance: Instance, uses: list[Use], previous: Week) -> Names:
     """(class, place) -> the class's member that stood on that day in the previous week."""
     found: Names = {}
-    for day, place, atom, _ in uses:
+    for day, place, assignment, _ in uses:
         before = {entry.exercise for entry in previous.days[day]}
-        for member in board.classes[atom.cls].members:
+        for member in instance.classes[assignment.cls].members:
             if member.id in before:
-                found.setdefault((atom.cls, place), member)
+                found.setdefault((assignment.cls, place), member)
     return found
 
 

@@ -5,7 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Protocol
 
-from setwright.solver.sheets.charts.drawing import SMALL, Look, axis, box, clipped, label, number, picture, rule, ticks
+from setwright.solver.sheets.charts.drawing import (
+    SMALL,
+    Look,
+    axis,
+    box,
+    clipped,
+    label,
+    number,
+    picture,
+    rule,
+    ticks,
+)
 from setwright.solver.sheets.common.words import span
 
 ROW, HEAD = 19.0, 24.0

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from setwright.solver.sheets.charts.drawing import SMALL, Look, box, clipped, label, number, picture, rule, ticks
+from setwright.solver.sheets.charts.drawing import (
+    SMALL,
+    Look,
+    box,
+    clipped,
+    label,
+    number,
+    picture,
+    rule,
+    ticks,
+)
 
 FILLS = ("solid", "none", "hatch", "dots")
 """The filling of the first, second, third and fourth week."""

@@ -6,26 +6,26 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
 from setwright.solver.brief.defaults import WEEKDAY_NAMES
 from setwright.solver.brief.phrase.lexicon import lexicon_of
-from setwright.solver.evaluation.resolved_brief import DayTerms
-from setwright.solver.evaluation.evaluated_week import Line, View
-from setwright.solver.sheets.screen.week_table import labels
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.resolved_brief import ResolvedDay
 from setwright.solver.sheets.common.words import listed
+from setwright.solver.sheets.screen.week_table import labels
 
 FORM = "write the day and the line as mon:A, mon:B1 or mon:EXERCISE (1:A for sessions without weekdays)"
 
 
-def line_at(view: View, address: str) -> Line:
+def line_at(evaluated: EvaluatedWeek, address: str) -> Line:
     """The line an address names; raises UsageFault that lists what there is."""
     day_word, colon, word = (part.strip() for part in address.partition(":"))
     if not colon or not word:
         raise UsageFault(Fault("entry", f"got {address!r}, expected a day and a line", FORM))
-    day = day_at(view, day_word)
-    lines = view.on[day.index]
-    marks = labels(view, day.index)
+    day = day_at(evaluated, day_word)
+    lines = evaluated.on[day.index]
+    marks = labels(evaluated, day.index)
     for mark, line in zip(marks, lines, strict=True):
         if word.upper() == mark or word == line.exercise.id:
             return line
-    found = lexicon_of(view.terms.catalogue).resolve(word, ("exercise",))
+    found = lexicon_of(evaluated.resolved.catalogue).resolve(word, ("exercise",))
     for line in lines:
         if found and found[1] == line.exercise.id:
             return line
@@ -35,21 +35,21 @@ def line_at(view: View, address: str) -> Line:
     raise UsageFault(Fault("entry", f"{day.name} has no line {word!r}", remedy))
 
 
-def day_at(view: View, word: str) -> DayTerms:
+def day_at(evaluated: EvaluatedWeek, word: str) -> ResolvedDay:
     """The day a word names: mon, monday or the session's number."""
     small = word.lower()
-    for day in view.terms.days:
+    for day in evaluated.resolved.days:
         if small in (address_of_day(day), str(day.index + 1)) or (small in WEEKDAY_NAMES and small[:3] == day.weekday):
             return day
-    there = listed((address_of_day(day) for day in view.terms.days), "or")
+    there = listed((address_of_day(day) for day in evaluated.resolved.days), "or")
     raise UsageFault(Fault("entry", f"the week has no day {word!r}", f"expected {there}"))
 
 
-def address_of_day(day: DayTerms) -> str:
+def address_of_day(day: ResolvedDay) -> str:
     """mon, or 1 for a session without a weekday."""
     return day.weekday or str(day.index + 1)
 
 
-def address(view: View, line: Line) -> str:
+def address(evaluated: EvaluatedWeek, line: Line) -> str:
     """A line's address: mon:A."""
-    return f"{address_of_day(line.day)}:{labels(view, line.day.index)[line.place]}"
+    return f"{address_of_day(line.day)}:{labels(evaluated, line.day.index)[line.place]}"

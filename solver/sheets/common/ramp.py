@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.evaluated_week import Line, View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 
 Step = tuple[int, int]
 """(hundredths of the working load, repetitions)."""
@@ -13,19 +13,19 @@ SECONDS_A_SET = 40
 """About what one ramp-up set takes with its load change (common practice, no source)."""
 
 
-def ramp_ups(view: View, day: int) -> dict[int, tuple[Step, ...]]:
+def ramp_ups(evaluated: EvaluatedWeek, day: int) -> dict[int, tuple[Step, ...]]:
     """Place in the day -> the ramp-up sets before that lift; lifts without any are absent."""
     found: dict[int, tuple[Step, ...]] = {}
     for region in ("lower", "push", "pull"):
-        lifts = [x for x in view.on[day] if x.exercise.multi_joint and x.exercise.region == region]
+        lifts = [x for x in evaluated.on[day] if x.exercise.multi_joint and x.exercise.region == region]
         if not lifts:
             continue
-        second = round(view.terms.number("ramp-second-seconds"))
+        second = round(evaluated.resolved.number("ramp-second-seconds"))
         later = [x for x in lifts if heavy(x)][1:]
-        first = view.ramp_up[day, region] - second * len(later)
-        found |= {x.place: usual(view)[1:2] for x in later if second}
-        loaded = (x for x in lifts if not view.terms.ramps_lightly(x.exercise, x.day))
-        found |= {next(loaded, lifts[0]).place: steps(view, first)} if first > 0 else {}
+        first = evaluated.ramp_up[day, region] - second * len(later)
+        found |= {x.place: usual(evaluated)[1:2] for x in later if second}
+        loaded = (x for x in lifts if not evaluated.resolved.ramps_lightly(x.exercise, x.day))
+        found |= {next(loaded, lifts[0]).place: steps(evaluated, first)} if first > 0 else {}
     return dict(sorted(found.items()))
 
 
@@ -34,14 +34,14 @@ def heavy(line: Line) -> bool:
     return line.exercise.main_lift and line.exercise.barbell
 
 
-def steps(view: View, seconds: int) -> tuple[Step, ...]:
+def steps(evaluated: EvaluatedWeek, seconds: int) -> tuple[Step, ...]:
     """As many of the usual ramp-up sets as the seconds hold, one at least, the lightest first."""
-    return usual(view)[: max(1, seconds // SECONDS_A_SET)]
+    return usual(evaluated)[: max(1, seconds // SECONDS_A_SET)]
 
 
-def usual(view: View) -> tuple[Step, ...]:
+def usual(evaluated: EvaluatedWeek) -> tuple[Step, ...]:
     """The ramp-up sets of a cold lift, from the catalogue."""
-    table: Any = view.terms.default("ramp")
+    table: Any = evaluated.resolved.default("ramp")
     return tuple((share, reps) for share, reps in table["steps"])
 
 

@@ -3,35 +3,35 @@
 from __future__ import annotations
 
 from setwright.solver.evaluation.clock import pair_work, technique_seconds, work_seconds
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.prescriptions import change_over
-from setwright.solver.evaluation.evaluated_week import Line, View
 
 
-def seconds_by_kind(view: View, day: int) -> dict[str, int]:
+def seconds_by_kind(evaluated: EvaluatedWeek, day: int) -> dict[str, int]:
     """The session in whole seconds: warm-up, ramp-up, lifting, resting, change-over; they add up to it."""
-    ramps = sum(seconds for (d, _), seconds in view.ramp_up.items() if d == day)
-    lifting = sum(lifting_seconds(view, line) for line in view.on[day])
-    changing = sum(changing_half_seconds(view, line) for line in view.on[day]) // 2
+    ramps = sum(seconds for (d, _), seconds in evaluated.ramp_up.items() if d == day)
+    lifting = sum(lifting_seconds(evaluated, line) for line in evaluated.on[day])
+    changing = sum(changing_half_seconds(evaluated, line) for line in evaluated.on[day]) // 2
     return {
-        "warm_up": view.warm_up(day),
+        "warm_up": evaluated.warm_up(day),
         "ramp_up": ramps,
         "lifting": lifting,
-        "resting": view.work_seconds(day) - ramps - lifting - changing,
+        "resting": evaluated.work_seconds(day) - ramps - lifting - changing,
         "change_over": changing,
     }
 
 
-def lifting_seconds(view: View, line: Line) -> int:
+def lifting_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
     """The seconds under load of one line, both sides and the technique of its last set included."""
-    entry, exercise, numbers = line.entry, line.exercise, view.terms.curves.numbers
+    entry, exercise, numbers = line.entry, line.exercise, evaluated.resolved.curves.numbers
     work = work_seconds(entry.reps, exercise.alternating, numbers["seconds-per-rep"])
     extra = technique_seconds(work, entry.technique, entry.drops, numbers) - work if entry.partner is None else 0
     return entry.sets * pair_work(work, exercise.limb) + extra
 
 
-def changing_half_seconds(view: View, line: Line) -> int:
+def changing_half_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
     """The half seconds that moving to and between stations takes beyond the rests."""
-    moving = 2 * max(0, change_over(view.terms, line.exercise) - line.entry.rest)
+    moving = 2 * max(0, change_over(evaluated.resolved, line.exercise) - line.entry.rest)
     if line.entry.partner is None:
         return moving
-    return moving + line.entry.sets * round(view.terms.number("pair-change-seconds"))
+    return moving + line.entry.sets * round(evaluated.resolved.number("pair-change-seconds"))

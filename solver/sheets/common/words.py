@@ -9,7 +9,7 @@ from collections.abc import Iterable
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.defaults import WEEKDAY_NAMES, WEEKDAYS
-from setwright.solver.evaluation.resolved_brief import DayTerms
+from setwright.solver.evaluation.resolved_brief import ResolvedDay
 from setwright.solver.evaluation.week import Entry
 
 WIDEST = 100
@@ -30,7 +30,7 @@ def whole_minutes(seconds: int) -> int:
     return math.ceil(seconds / 60)
 
 
-def day_name(day: DayTerms) -> str:
+def day_name(day: ResolvedDay) -> str:
     """A day's name in full."""
     return WEEKDAY_NAMES[WEEKDAYS.index(day.weekday)].capitalize() if day.weekday else f"Session {day.index + 1}"
 

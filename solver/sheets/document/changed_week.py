@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from setwright.catalogue.version import own_version
-from setwright.solver.brief.parsed_brief import Understood
 from setwright.solver.auditing import Audit
+from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.sheets.document.week_document import PRIVATE, evidence_digest, rounded, said_of
 
 ENDED_BY = "changed by hand"
@@ -24,14 +24,14 @@ NO_SEARCH: dict[str, str | int | float] = {
 }
 
 
-def changed_week(document: Mapping[str, Any], understood: Understood, audit: Audit) -> dict[str, Any]:
+def changed_week(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
     """The changed week; cautions and clearance are in it only if they were in the document it came from."""
     private = any(document.get("brief", {}).get("client", {}).get(key) for key in PRIVATE)
-    terms = audit.view.terms
-    made_by = {"version": own_version(), "catalogue": terms.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
+    resolved = audit.evaluated.resolved
+    made_by = {"version": own_version(), "catalogue": resolved.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
     return {
-        **said_of(understood, audit, private),
-        "made_by": {"evidence": evidence_digest(terms.catalogue), **made_by, **document.get("made_by", {})},
+        **said_of(parsed, audit, private),
+        "made_by": {"evidence": evidence_digest(resolved.catalogue), **made_by, **document.get("made_by", {})},
         "score": rounded(audit.score),
         "bound": None,
         "gap": None,

@@ -8,7 +8,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 
 NEAR = 0.001
 """Index points between a document's week index and the one reckoned from its entries."""
@@ -35,10 +35,10 @@ class Planned:
     costs: Mapping[str, float]
 
 
-def planned_of(document: Mapping[str, Any], view: View, where: str) -> Planned:
+def planned_of(document: Mapping[str, Any], evaluated: EvaluatedWeek, where: str) -> Planned:
     """What a document says that was read as a week before; raises UsageFault with every fault found."""
     faults: list[Fault] = []
-    catalogue = view.terms.catalogue
+    catalogue = evaluated.resolved.catalogue
     lines = tuple(
         tuple(
             line_of(row, catalogue, f"{where}: days[{day}].entries[{place}]", faults)
@@ -47,7 +47,7 @@ def planned_of(document: Mapping[str, Any], view: View, where: str) -> Planned:
         for day, session in enumerate(document["days"])
     )
     costs = costs_of(document.get("costs", []), f"{where}: costs", faults)
-    current(document.get("stimulus"), view, f"{where}: stimulus", faults)
+    current(document.get("stimulus"), evaluated, f"{where}: stimulus", faults)
     texts_are_texts(document, where, faults)
     if faults:
         raise UsageFault(faults)
@@ -82,12 +82,12 @@ def costs_of(rows: Any, path: str, faults: list[Fault]) -> dict[str, float]:
     return found
 
 
-def current(said: Any, view: View, path: str, faults: list[Fault]) -> None:
+def current(said: Any, evaluated: EvaluatedWeek, path: str, faults: list[Fault]) -> None:
     """Keep a fault where the document's week index is not the one its entries have."""
     if not isinstance(said, int | float) or isinstance(said, bool):
         faults.append(Fault(path, f"got {said!r}, expected the week index", "name a week written with --json"))
-    elif abs(said - view.stimulus) > NEAR:
-        faults.append(Fault(path, f"says {said:.2f}, the entries have {view.stimulus:.2f}", STALE))
+    elif abs(said - evaluated.stimulus) > NEAR:
+        faults.append(Fault(path, f"says {said:.2f}, the entries have {evaluated.stimulus:.2f}", STALE))
 
 
 def texts_are_texts(document: Mapping[str, Any], where: str, faults: list[Fault]) -> None:

@@ -10,19 +10,19 @@ from typing import TYPE_CHECKING, Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.version import own_version
-from setwright.solver.brief.schema import Brief
-from setwright.solver.brief.parsed_brief import Understood, raw_of
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.uncertainty import intervals, week_interval
+from setwright.solver.brief.parsed_brief import ParsedBrief, raw_of
+from setwright.solver.brief.schema import Brief
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek, Line
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import WIDE_OPEN
+from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.rules import RULES
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import WHOLE, Line, View
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.choices import swaps, why
 from setwright.solver.sheets.common.costs import missed, points
-from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.ramp import ramp_ups
+from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
@@ -42,7 +42,7 @@ def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
     """The solved week as design and programs read it; cautions and clearance only when `private`."""
     proven = solved.bound < UNPROVEN
     return {
-        **said_of(solved.understood, solved.audit, private),
+        **said_of(solved.parsed, solved.audit, private),
         "made_by": made_by(solved),
         "score": rounded(solved.score),
         "bound": rounded(solved.bound) if proven else None,
@@ -50,34 +50,34 @@ def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
         "gap_share": rounded(solved.gap_share, 6) if proven else None,
         "ended_by": solved.ended_by,
         "pairs_would_add": None if solved.pairs_would_add is None else rounded(solved.pairs_would_add),
-        "shortened": shortened(solved),
+        "shortened": shortest(solved),
     }
 
 
-def said_of(understood: Understood, audit: Audit, private: bool) -> dict[str, Any]:
+def said_of(parsed: ParsedBrief, audit: Audit, private: bool) -> dict[str, Any]:
     """What a week's document says of brief and week, whether it was solved or changed by hand."""
-    terms, client = audit.view.terms, understood.brief.client
+    resolved, client = audit.evaluated.resolved, parsed.brief.client
     return {
         "schema": SCHEMA,
-        "brief": brief_of(understood.brief, private),
-        "assumed": assumed_of(understood, private),
-        "goal": terms.goal,
+        "brief": brief_of(parsed.brief, private),
+        "assumed": assumed_of(parsed, private),
+        "goal": resolved.goal,
         **reckoned(audit),
-        "overridden": overridden(terms),
-        "clearance_needed": clearance_needed(understood.brief, terms.catalogue),
+        "overridden": overridden(resolved),
+        "clearance_needed": clearance_needed(parsed.brief, resolved.catalogue),
         "private_left_out": not private and bool(client.cautions or client.clearance),
     }
 
 
 def reckoned(audit: Audit) -> dict[str, Any]:
     """What any week's document says of it, whoever planned it."""
-    view = audit.view
+    evaluated = audit.evaluated
     return {
         "stimulus": rounded(audit.stimulus),
-        "interval": list(week_interval(view)),
+        "interval": list(week_interval(evaluated)),
         "costs": [{"rule": rule, "cost": rounded(points(cost))} for rule, cost in sorted(audit.costs().items())],
-        "days": [day_of(view, day.index) for day in view.terms.days],
-        "muscles": muscles_of(view),
+        "days": [day_of(evaluated, day.index) for day in evaluated.resolved.days],
+        "muscles": muscles_of(evaluated),
         "missed": [
             {"id": f.rule, "sentence": RULES[f.rule].sentence, "text": f.text, "cost": rounded(points(f.cost))}
             for f in missed(audit)
@@ -91,8 +91,8 @@ def made_by(solved: Solved) -> dict[str, Any]:
 
     return {
         "version": own_version(),
-        "catalogue": solved.terms.catalogue.digest,
-        "evidence": evidence_digest(solved.terms.catalogue),
+        "catalogue": solved.resolved.catalogue.digest,
+        "evidence": evidence_digest(solved.resolved.catalogue),
         "seed": SEED,
         "limits": {"search" if name == "name" else name: value for name, value in asdict(solved.limits).items()},
     }
@@ -112,34 +112,34 @@ def brief_of(brief: Brief, private: bool) -> dict[str, Any]:
     return raw
 
 
-def assumed_of(understood: Understood, private: bool) -> list[str]:
+def assumed_of(parsed: ParsedBrief, private: bool) -> list[str]:
     """The assumptions; those that name a caution only when `private`."""
-    return [said for said in understood.assumed if private or not said.startswith("caution ")]
+    return [said for said in parsed.assumed if private or not said.startswith("caution ")]
 
 
-def day_of(view: View, day: int) -> dict[str, Any]:
+def day_of(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:
     """One session."""
-    terms = view.terms.days[day]
-    ramps = ramp_ups(view, day)
-    letters = groups(view, day)
+    resolved = evaluated.resolved.days[day]
+    ramps = ramp_ups(evaluated, day)
+    letters = groups(evaluated, day)
     return {
-        "weekday": terms.weekday,
-        "minutes": terms.minutes,
-        "seconds": view.seconds(day),
-        "warm_up_seconds": view.warm_up(day),
-        "ramp_up_seconds": sum(seconds for (d, _), seconds in view.ramp_up.items() if d == day),
-        "seconds_by_kind": seconds_by_kind(view, day),
+        "weekday": resolved.weekday,
+        "minutes": resolved.minutes,
+        "seconds": evaluated.seconds(day),
+        "warm_up_seconds": evaluated.warm_up(day),
+        "ramp_up_seconds": sum(seconds for (d, _), seconds in evaluated.ramp_up.items() if d == day),
+        "seconds_by_kind": seconds_by_kind(evaluated, day),
         "entries": [
-            {**entry_of(view, line), **letters[line.place], "ramp_up_sets": len(ramps.get(line.place, ()))}
-            for line in view.on[day]
+            {**entry_of(evaluated, line), **letters[line.place], "ramp_up_sets": len(ramps.get(line.place, ()))}
+            for line in evaluated.on[day]
         ],
     }
 
 
-def entry_of(view: View, line: Line) -> dict[str, Any]:
+def entry_of(evaluated: EvaluatedWeek, line: Line) -> dict[str, Any]:
     """One line of a card."""
     entry, exercise = line.entry, line.exercise
-    halves = line.option.half_seconds
+    halves = line.prescription.half_seconds
     return {
         "order": line.place + 1,
         "exercise": exercise.id,
@@ -152,27 +152,27 @@ def entry_of(view: View, line: Line) -> dict[str, Any]:
         "drops": entry.drops,
         "limb": exercise.limb,
         "paired_with": entry.partner,
-        "seconds": halves // 2 if leads(view, line) is False else (halves + 1) // 2,
+        "seconds": halves // 2 if leads(evaluated, line) is False else (halves + 1) // 2,
         "load": None,
-        "why": why(view, line),
-        "swaps": [e.id for e in swaps(view, line)],
+        "why": why(evaluated, line),
+        "swaps": [e.id for e in swaps(evaluated, line)],
     }
 
 
-def leads(view: View, line: Line) -> bool | None:
+def leads(evaluated: EvaluatedWeek, line: Line) -> bool | None:
     """Whether a line is the first of its pair; None for a line alone."""
     if line.entry.partner is None:
         return None
-    before = view.on[line.day.index][: line.place]
+    before = evaluated.on[line.day.index][: line.place]
     return not any(x.exercise.id == line.entry.partner for x in before)
 
 
-def groups(view: View, day: int) -> list[dict[str, Any]]:
+def groups(evaluated: EvaluatedWeek, day: int) -> list[dict[str, Any]]:
     """Each line's letter and its place under it: a pair shares a letter."""
     found: list[dict[str, Any]] = []
     letter = -1
-    for line in view.on[day]:
-        second = leads(view, line) is False and view.on[day][line.place - 1].exercise.id == line.entry.partner
+    for line in evaluated.on[day]:
+        second = leads(evaluated, line) is False and evaluated.on[day][line.place - 1].exercise.id == line.entry.partner
         letter += not second
         found.append({"group": letter_of(letter), "place": 2 if second else 1})
     return found
@@ -183,39 +183,39 @@ def letter_of(place: int) -> str:
     return (letter_of(place // 26 - 1) if place >= 26 else "") + chr(ord("A") + place % 26)
 
 
-def muscles_of(view: View) -> list[dict[str, Any]]:
+def muscles_of(evaluated: EvaluatedWeek) -> list[dict[str, Any]]:
     """Every muscle with its weekly sets, band and index."""
-    sure = intervals(view)
+    sure = intervals(evaluated)
     return [
         {
             "muscle": m.id,
             "emphasis": m.emphasis,
-            "sets": rounded(view.weekly_sets(m.id) / WHOLE),
-            "direct_sets": rounded(view.direct_sets(m.id) / WHOLE),
-            "days": view.direct_days(m.id),
+            "sets": rounded(evaluated.weekly_sets(m.id) / WHOLE),
+            "direct_sets": rounded(evaluated.direct_sets(m.id) / WHOLE),
+            "days": evaluated.direct_days(m.id),
             "band": None if m.high >= WIDE_OPEN and not m.low else [m.low, None if m.high >= WIDE_OPEN else m.high],
-            "index": round(view.index(m.id)),
+            "index": round(evaluated.index(m.id)),
             "interval": list(sure[m.id]),
         }
-        for m in view.terms.muscles.values()
+        for m in evaluated.resolved.muscles.values()
     ]
 
 
-def overridden(terms: Terms) -> list[dict[str, Any]]:
+def overridden(resolved: ResolvedBrief) -> list[dict[str, Any]]:
     """The rules that the brief turned off, made hard or priced itself."""
-    said = sorted(terms.brief.rules.items())
+    said = sorted(resolved.brief.rules.items())
     return [{"id": rule, "said": value, "sentence": RULES[rule].sentence} for rule, value in said if rule in RULES]
 
 
-def shortened(solved: Solved) -> dict[str, Any] | None:
+def shortest(solved: Solved) -> dict[str, Any] | None:
     """What the minutes were cut from, where the goal cuts them."""
-    found = solved.shortened
+    found = solved.shortest
     if found is None:
         return None
     return {
         "best_score": rounded(found.best_score),
         "floor": rounded(points(found.floor)),
-        "keep_share": solved.terms.keep_share,
+        "keep_share": solved.resolved.keep_share,
         "seconds": found.seconds,
         "least_seconds": found.least_seconds,
     }

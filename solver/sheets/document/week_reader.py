@@ -8,10 +8,10 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
-from setwright.solver.brief.parsed_brief import Understood, understand
-from setwright.solver.rules import RULES
 from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.rules import RULES
 from setwright.solver.sheets.document.week_document import SCHEMA
 
 MOST_BYTES = 4_000_000
@@ -34,7 +34,7 @@ def parse_week(data: bytes, where: str) -> Any:
         raise UsageFault(Fault(where, f"is not JSON: {error}", "name a week written with --json")) from None
 
 
-def read_week(document: Any, catalogue: Catalogue, where: str = "week") -> tuple[Understood, Week]:
+def read_week(document: Any, catalogue: Catalogue, where: str = "week") -> tuple[ParsedBrief, Week]:
     """The brief and the week of one document; raises UsageFault with every fault found."""
     if not isinstance(document, Mapping):
         said = f"is {kind(document)}, expected one week as an object"
@@ -43,11 +43,11 @@ def read_week(document: Any, catalogue: Catalogue, where: str = "week") -> tuple
         said = f"got {document.get('schema')!r}, expected {SCHEMA!r}"
         raise UsageFault(Fault(f"{where}: schema", said, "name a week written with --json"))
     reader = Reader(catalogue, where)
-    understood = reader.brief(document.get("brief"))
-    week = reader.days(document.get("days"), understood)
-    if reader.faults or understood is None:
+    parsed = reader.brief(document.get("brief"))
+    week = reader.days(document.get("days"), parsed)
+    if reader.faults or parsed is None:
         raise UsageFault(reader.faults)
-    return understood, week
+    return parsed, week
 
 
 def kind(value: object) -> str:
@@ -68,29 +68,29 @@ class Reader:
     def fault(self, path: str, said: str, remedy: str = "") -> None:
         self.faults.append(Fault(f"{self.where}: {path}", said, remedy))
 
-    def brief(self, raw: Any) -> Understood | None:
+    def brief(self, raw: Any) -> ParsedBrief | None:
         """The brief the week was made for, understood anew."""
         if not isinstance(raw, Mapping):
             self.fault("brief", f"is {kind(raw)}, expected an object", "name a week written with --json")
             return None
         try:
-            return understand(raw, self.catalogue, f"{self.where}: brief", tuple(RULES))
+            return parse_brief(raw, self.catalogue, f"{self.where}: brief", tuple(RULES))
         except UsageFault as error:
             self.faults += error.faults
             return None
 
-    def days(self, rows: Any, understood: Understood | None) -> Week:
+    def days(self, rows: Any, parsed: ParsedBrief | None) -> Week:
         """The sessions; as many and on the same weekdays as the brief's."""
         if not isinstance(rows, list):
             self.fault("days", f"is {kind(rows)}, expected a list of days")
             return Week(())
         days = tuple(self.day(row, f"days[{place}]") for place, row in enumerate(rows))
-        if understood is not None:
-            self.match(rows, understood)
+        if parsed is not None:
+            self.match(rows, parsed)
         return Week(days)
 
-    def match(self, rows: list[Any], understood: Understood) -> None:
-        asked = understood.brief.days
+    def match(self, rows: list[Any], parsed: ParsedBrief) -> None:
+        asked = parsed.brief.days
         if len(rows) != len(asked):
             self.fault("days", f"has {len(rows)} days, expected the brief's {len(asked)}", "mend the brief or the days")
             return

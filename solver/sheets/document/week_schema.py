@@ -72,9 +72,9 @@ LIMITS = thing(
     work=NUMBER,
     columns=WHOLE,
     nodes=WHOLE,
-    theme_nodes=WHOLE,
-    leap_nodes=WHOLE,
-    settle_nodes=WHOLE,
+    pattern_nodes=WHOLE,
+    heuristic_nodes=WHOLE,
+    fixing_nodes=WHOLE,
     seconds=NUMBER,
 )
 ALTERNATIVE = thing(
@@ -121,7 +121,7 @@ def week_schema() -> dict[str, Any]:
         clearance_needed={"type": "boolean"},
         private_left_out={"type": "boolean"},
         pairs_would_add=MAYBE,
-        shortened={"anyOf": [SHORTENED, {"type": "null"}]},
+        shortest={"anyOf": [SHORTENED, {"type": "null"}]},
     )
     week["properties"]["alternatives"] = many(ALTERNATIVE)
     dialect = "https://json-schema.org/draft/2020-12/schema"

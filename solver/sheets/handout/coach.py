@@ -13,8 +13,8 @@ from typing import Any, Final
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.sheets.handout.coach_fields import FieldReader, Paper
 from setwright.solver.sheets.common.labels import LABELS
+from setwright.solver.sheets.handout.coach_fields import FieldReader, Paper
 
 MOST_BYTES: Final = 200_000
 

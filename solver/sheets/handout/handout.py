@@ -8,17 +8,17 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.evaluation.uncertainty import week_interval
+from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
-from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
 from setwright.solver.sheets.common.sanitise import one_line
-from setwright.solver.sheets.handout.muscle_rows import asked_words, goal_words, muscle_names, muscle_rows
 from setwright.solver.sheets.document.planned import planned_of
 from setwright.solver.sheets.document.redaction import open_part
 from setwright.solver.sheets.document.week_reader import read_week
+from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
+from setwright.solver.sheets.handout.muscle_rows import asked_words, goal_words, muscle_names, muscle_rows
 from setwright.solver.sheets.handout.reasons import reasons
 from setwright.solver.sheets.handout.session_cards import exercise_name, session_of
 from setwright.solver.sheets.handout.values import CardLine, Handout, MuscleRow, Session
@@ -40,23 +40,23 @@ def handout_of(
     While its client needs a clearance that is not recorded it raises SetwrightError, unless `clearance_due` is
     False: for a copy that stays with the coach.
     """
-    understood, week = read_week(document, catalogue, where)
+    parsed, week = read_week(document, catalogue, where)
     if clearance_due:
-        refuse_uncleared(document, understood, catalogue, where)
-    view = View(resolve(understood.brief, catalogue), week)
-    planned = planned_of(document, view, where)
-    brief, terms, start = understood.brief, view.terms, start or coach.start
+        refuse_uncleared(document, parsed, catalogue, where)
+    evaluated = EvaluatedWeek(resolve(parsed.brief, catalogue), week)
+    planned = planned_of(document, evaluated, where)
+    brief, resolved, start = parsed.brief, evaluated.resolved, start or coach.start
     return Handout(
         title=one_line(open_part(document, catalogue)["brief"]["title"]) or UNTITLED,
         client=one_line(brief.client.code),
         week=f"{coach.words['week']} 1",
-        goal=goal_words(terms, coach),
+        goal=goal_words(resolved, coach),
         asked=asked_words(brief),
-        sessions=tuple(session_of(view, day, coach, planned) for day in terms.days),
-        muscles=muscle_rows(view, coach),
-        index=round(view.stimulus, 1),
-        interval=week_interval(view),
-        why=reasons(view, planned.costs, muscle_names(catalogue, coach)),
+        sessions=tuple(session_of(evaluated, day, coach, planned) for day in resolved.days),
+        muscles=muscle_rows(evaluated, coach),
+        index=round(evaluated.stimulus, 1),
+        interval=week_interval(evaluated),
+        why=reasons(evaluated, planned.costs, muscle_names(catalogue, coach)),
         left_out=tuple(exercise_name(catalogue.exercises[e], coach) for e in brief.avoid if e in catalogue.exercises),
         caution=f"{CAUTION} {coach.caution}".strip(),
         review=review_day(start, coach),
@@ -68,9 +68,9 @@ def handout_of(
     )
 
 
-def refuse_uncleared(document: Mapping[str, Any], understood: Understood, catalogue: Catalogue, where: str) -> None:
+def refuse_uncleared(document: Mapping[str, Any], parsed: ParsedBrief, catalogue: Catalogue, where: str) -> None:
     """Raise while the week's client needs a clearance that is not recorded, or while nothing is said of it."""
-    flag, brief = document.get("clearance_needed"), understood.brief
+    flag, brief = document.get("clearance_needed"), parsed.brief
     if not isinstance(flag, bool):
         said = f"got {flag!r}, expected true or false"
         raise UsageFault(Fault(f"{where}: clearance_needed", said, "name a week written with --json"))

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
-from setwright.solver.evaluation.uncertainty import intervals
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
+from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
 from setwright.solver.evaluation.resolving import WIDE_OPEN
-from setwright.solver.evaluation.resolved_brief import MuscleTerms, Terms
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
+from setwright.solver.evaluation.uncertainty import intervals
+from setwright.solver.sheets.common.words import listed
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.values import MuscleRow
-from setwright.solver.sheets.common.words import listed
 
 GOALS = {
     "growth": "muscle growth, with the long rests that it asks for",
@@ -19,26 +19,26 @@ GOALS = {
 }
 
 
-def muscle_rows(view: View, coach: Coach) -> tuple[MuscleRow, ...]:
+def muscle_rows(evaluated: EvaluatedWeek, coach: Coach) -> tuple[MuscleRow, ...]:
     """Every muscle that is sought or trained."""
-    sure, names = intervals(view), view.terms.catalogue.muscles
+    sure, names = intervals(evaluated), evaluated.resolved.catalogue.muscles
     return tuple(
         MuscleRow(
             id=m.id,
             name=coach.muscles.get(m.id, names[m.id].name),
             emphasis=m.emphasis,
-            sets=round(view.weekly_sets(m.id) / WHOLE, 2),
-            days=view.direct_days(m.id),
+            sets=round(evaluated.weekly_sets(m.id) / WHOLE, 2),
+            days=evaluated.direct_days(m.id),
             band=band_of(m),
-            index=round(view.index(m.id)),
+            index=round(evaluated.index(m.id)),
             interval=sure[m.id],
         )
-        for m in view.terms.muscles.values()
-        if m.weight or view.weekly_sets(m.id)
+        for m in evaluated.resolved.muscles.values()
+        if m.weight or evaluated.weekly_sets(m.id)
     )
 
 
-def band_of(muscle: MuscleTerms) -> tuple[float, float | None] | None:
+def band_of(muscle: MuscleTarget) -> tuple[float, float | None] | None:
     """The band of weekly sets, or None for a muscle that is only counted."""
     if muscle.high >= WIDE_OPEN:
         return (muscle.low, None) if muscle.low else None
@@ -50,11 +50,11 @@ def muscle_names(catalogue: Catalogue, coach: Coach) -> dict[str, str]:
     return {m.id: coach.muscles.get(m.id, m.name.lower()) for m in catalogue.muscles.values()}
 
 
-def goal_words(terms: Terms, coach: Coach) -> str:
+def goal_words(resolved: ResolvedBrief, coach: Coach) -> str:
     """The goal as a client says it, with what comes first."""
-    names = muscle_names(terms.catalogue, coach)
-    first = f"; {listed(names[m] for m in terms.priorities)} first" if terms.priorities else ""
-    return f"{GOALS[terms.goal]}{first}"
+    names = muscle_names(resolved.catalogue, coach)
+    first = f"; {listed(names[m] for m in resolved.priorities)} first" if resolved.priorities else ""
+    return f"{GOALS[resolved.goal]}{first}"
 
 
 def asked_words(brief: Brief) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Final
 
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.sheets.common.words import listed, whole_minutes
 
 MOST_NAMED: Final = 4
@@ -51,12 +51,12 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
 """Scored rule -> what missing it means, as the end of a sentence; `{below}` and `{above}` name muscles."""
 
 
-def reasons(view: View, costs: Mapping[str, float], names: Mapping[str, str]) -> tuple[str, ...]:
+def reasons(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> tuple[str, ...]:
     """What comes first, what the minutes hold, and what was given up at the largest cost.
 
     `costs` holds each rule's cost as the week was planned; `names` the muscles' names inside a sentence.
     """
-    said = (first_reason(view, names), minutes_reason(view, names), given_up_reason(view, costs, names))
+    said = (first_reason(evaluated, names), minutes_reason(evaluated, names), given_up_reason(evaluated, costs, names))
     return tuple(capital(sentence) for sentence in said)
 
 
@@ -64,46 +64,46 @@ def capital(sentence: str) -> str:
     return sentence[:1].upper() + sentence[1:]
 
 
-def sets_of(view: View, muscle: str) -> str:
-    return f"{view.weekly_sets(muscle) / WHOLE:.2f}".rstrip("0").rstrip(".")
+def sets_of(evaluated: EvaluatedWeek, muscle: str) -> str:
+    return f"{evaluated.weekly_sets(muscle) / WHOLE:.2f}".rstrip("0").rstrip(".")
 
 
-def first_reason(view: View, names: Mapping[str, str]) -> str:
+def first_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
     """The weekly sets and days of the priority muscles, or of the most and the least trained ones."""
-    wanted = view.terms.priorities
+    wanted = evaluated.resolved.priorities
     if wanted:
         many = len(wanted) > MOST_NAMED
-        said = listed(f"{names[m]} {dose(view, m)}" for m in wanted[:MOST_NAMED])
+        said = listed(f"{names[m]} {dose(evaluated, m)}" for m in wanted[:MOST_NAMED])
         more = f", and {len(wanted) - MOST_NAMED} more" if many else ""
         return f"First come the muscles you asked for: {said}{more}."
-    sought = [m.id for m in view.terms.muscles.values() if m.weight]
+    sought = [m.id for m in evaluated.resolved.muscles.values() if m.weight]
     if not sought:
         return "No muscle was asked for before another."
-    most = max(sought, key=view.weekly_sets)
-    least = min(sought, key=view.weekly_sets)
-    if view.weekly_sets(most) == view.weekly_sets(least):
-        return f"No muscle was asked for before another; each gets {sets_of(view, most)} weekly sets."
-    ends = f"most for {names[most]} ({sets_of(view, most)} weekly sets), least for {names[least]}"
-    return f"No muscle was asked for before another, so the week is shared out: {ends} ({sets_of(view, least)})."
+    most = max(sought, key=evaluated.weekly_sets)
+    least = min(sought, key=evaluated.weekly_sets)
+    if evaluated.weekly_sets(most) == evaluated.weekly_sets(least):
+        return f"No muscle was asked for before another; each gets {sets_of(evaluated, most)} weekly sets."
+    ends = f"most for {names[most]} ({sets_of(evaluated, most)} weekly sets), least for {names[least]}"
+    return f"No muscle was asked for before another, so the week is shared out: {ends} ({sets_of(evaluated, least)})."
 
 
-def dose(view: View, muscle: str) -> str:
+def dose(evaluated: EvaluatedWeek, muscle: str) -> str:
     """10 weekly sets on 3 days."""
-    days = view.direct_days(muscle)
+    days = evaluated.direct_days(muscle)
     on = f" on {days} day{'s' if days != 1 else ''}" if days else ", as a helper in other lifts"
-    return f"with {sets_of(view, muscle)} weekly sets{on}"
+    return f"with {sets_of(evaluated, muscle)} weekly sets{on}"
 
 
-def minutes_reason(view: View, names: Mapping[str, str]) -> str:
+def minutes_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
     """Minutes, working sets, and which sought muscles the minutes leave below their band."""
-    busy = [day.index for day in view.terms.days if view.on[day.index]]
-    minutes = sum(whole_minutes(view.seconds(day)) for day in busy)
-    sets = sum(line.sets for line in view.lines)
-    given = sum(day.minutes for day in view.terms.days)
+    busy = [day.index for day in evaluated.resolved.days if evaluated.on[day.index]]
+    minutes = sum(whole_minutes(evaluated.seconds(day)) for day in busy)
+    sets = sum(line.sets for line in evaluated.lines)
+    given = sum(day.minutes for day in evaluated.resolved.days)
     used = f"{minutes} of your {given}" if minutes < given else f"Your {minutes}"
     in_all = f"{used} minutes a week hold {sets} working sets in {len(busy)} session{'s' * (len(busy) != 1)}"
-    aimed = [m for m in view.terms.muscles.values() if m.weight and m.low > 0]
-    low = below(view)
+    aimed = [m for m in evaluated.resolved.muscles.values() if m.weight and m.low > 0]
+    low = below(evaluated)
     if not aimed:
         return f"{in_all}."
     if not low:
@@ -113,24 +113,24 @@ def minutes_reason(view: View, names: Mapping[str, str]) -> str:
     return f"{in_all}: {reached}, short of them: {shown}."
 
 
-def below(view: View) -> list[str]:
+def below(evaluated: EvaluatedWeek) -> list[str]:
     """The sought muscles below the lower end of their band."""
-    muscles = view.terms.muscles.values()
-    return [m.id for m in muscles if m.weight and view.weekly_sets(m.id) < round(m.low * WHOLE)]
+    muscles = evaluated.resolved.muscles.values()
+    return [m.id for m in muscles if m.weight and evaluated.weekly_sets(m.id) < round(m.low * WHOLE)]
 
 
-def above(view: View) -> list[str]:
-    muscles = view.terms.muscles.values()
-    return [m.id for m in muscles if view.weekly_sets(m.id) > round(m.high * WHOLE)]
+def above(evaluated: EvaluatedWeek) -> list[str]:
+    muscles = evaluated.resolved.muscles.values()
+    return [m.id for m in muscles if evaluated.weekly_sets(m.id) > round(m.high * WHOLE)]
 
 
-def given_up_reason(view: View, costs: Mapping[str, float], names: Mapping[str, str]) -> str:
+def given_up_reason(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> str:
     """The scored rule whose misses cost the week most, in plain words."""
     charged = {rule: cost for rule, cost in costs.items() if rule in GIVEN_UP and cost > 0}
     if not charged:
         return "Nothing that a good week should have was given up for it."
     rule = max(sorted(charged), key=lambda r: charged[r])
-    said = GIVEN_UP[rule].format(below=named(below(view), names), above=named(above(view), names))
+    said = GIVEN_UP[rule].format(below=named(below(evaluated), names), above=named(above(evaluated), names))
     return f"The largest thing given up for it: {said}."
 
 

@@ -5,23 +5,23 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import Line, View
-from setwright.solver.sheets.handout.coach import Coach
-from setwright.solver.sheets.document.week_document import groups
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.sheets.common.ramp import ramp_steps, ramp_ups
 from setwright.solver.sheets.common.sanitise import one_line, web_link
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
-from setwright.solver.sheets.document.planned import Planned
-from setwright.solver.sheets.common.ramp import ramp_steps, ramp_ups
-from setwright.solver.sheets.handout.values import CardLine, Session
 from setwright.solver.sheets.common.words import clock, listed, note, one_set, whole_minutes
+from setwright.solver.sheets.document.planned import Planned
+from setwright.solver.sheets.document.week_document import groups
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.values import CardLine, Session
 
 
-def session_of(view: View, day: DayTerms, coach: Coach, planned: Planned) -> Session:
+def session_of(evaluated: EvaluatedWeek, day: ResolvedDay, coach: Coach, planned: Planned) -> Session:
     """One day's card."""
-    seconds = view.seconds(day.index)
-    busy = bool(view.on[day.index])
-    kinds = seconds_by_kind(view, day.index) if busy else {}
+    seconds = evaluated.seconds(day.index)
+    busy = bool(evaluated.on[day.index])
+    kinds = seconds_by_kind(evaluated, day.index) if busy else {}
     return Session(
         number=day.index + 1,
         weekday=day.weekday,
@@ -29,26 +29,26 @@ def session_of(view: View, day: DayTerms, coach: Coach, planned: Planned) -> Ses
         minutes=whole_minutes(seconds) if busy else 0,
         given=day.minutes,
         seconds=seconds if busy else 0,
-        place=place_words(view.terms, day.index),
-        warm_up=f"{clock(view.warm_up(day.index))} easy whole-body movement" if busy else "",
-        lines=card_lines(view, day.index, coach, planned),
+        place=place_words(evaluated.resolved, day.index),
+        warm_up=f"{clock(evaluated.warm_up(day.index))} easy whole-body movement" if busy else "",
+        lines=card_lines(evaluated, day.index, coach, planned),
         seconds_by_kind=tuple(kinds.items()),
     )
 
 
-def card_lines(view: View, day: int, coach: Coach, planned: Planned) -> tuple[CardLine, ...]:
+def card_lines(evaluated: EvaluatedWeek, day: int, coach: Coach, planned: Planned) -> tuple[CardLine, ...]:
     """A day's lines in order."""
-    found = groups(view, day)
+    found = groups(evaluated, day)
     paired = {g["group"] for g in found if g["place"] == 2}
-    ramps = ramp_ups(view, day)
+    ramps = ramp_ups(evaluated, day)
     return tuple(
-        card_line(view, line, g["group"], g["place"] if g["group"] in paired else 0, ramps, coach, planned)
-        for g, line in zip(found, view.on[day], strict=True)
+        card_line(evaluated, line, g["group"], g["place"] if g["group"] in paired else 0, ramps, coach, planned)
+        for g, line in zip(found, evaluated.on[day], strict=True)
     )
 
 
 def card_line(
-    view: View,
+    evaluated: EvaluatedWeek,
     line: Line,
     letter: str,
     turn: int,
@@ -57,7 +57,7 @@ def card_line(
     planned: Planned,
 ) -> CardLine:
     """One line; `turn` is 1 or 2 in a pair, else 0."""
-    e, entry, exercises = line.exercise, line.entry, view.terms.catalogue.exercises
+    e, entry, exercises = line.exercise, line.entry, evaluated.resolved.catalogue.exercises
     said = planned.lines[line.day.index][line.place]
     return CardLine(
         label=f"{letter}{turn or ''}",
@@ -84,9 +84,9 @@ def exercise_name(exercise: Exercise, coach: Coach) -> str:
     return one_line(coach.exercises.get(exercise.id, exercise.name))
 
 
-def place_words(terms: Terms, day: int) -> str:
+def place_words(resolved: ResolvedBrief, day: int) -> str:
     """The kit of a day in words."""
-    catalogue, brief = terms.catalogue, terms.brief
+    catalogue, brief = resolved.catalogue, resolved.brief
     said = brief.days[day].equipment or brief.equipment or ()
     words = (said,) if isinstance(said, str) else said
     return listed(catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)

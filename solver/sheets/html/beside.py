@@ -9,8 +9,8 @@ from typing import Any, Final
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.sheets.charts.pairs import FILLS
-from setwright.solver.sheets.html.page import Plots
 from setwright.solver.sheets.document.week_reader import kind
+from setwright.solver.sheets.html.page import Plots
 
 CURVE: Final = "setwright.curve/1"
 COMPARE: Final = "setwright.compare/1"

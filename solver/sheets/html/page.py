@@ -8,10 +8,10 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
-from setwright.solver.sheets.common.caution import SCREENING
-from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side_by_side, time_chart
 from setwright.solver.sheets.charts.chart_words import chart_words
+from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side_by_side, time_chart
 from setwright.solver.sheets.charts.drawing import UNFIT, Look, number
+from setwright.solver.sheets.common.caution import SCREENING
 from setwright.solver.sheets.html.exercise_plan import embedded, exercise_plan
 
 if TYPE_CHECKING:

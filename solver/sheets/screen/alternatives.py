@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from setwright.solver.sheets.common.words import held, listed, muscle_name, wrapped
 from setwright.solver.sheets.document.week_document import reckoned, rounded
 from setwright.solver.sheets.screen.week_table import day_lines
-from setwright.solver.sheets.common.words import held, listed, muscle_name, wrapped
 
 if TYPE_CHECKING:
     from setwright.solver.uses.compare.alternatives import Alternative
@@ -36,9 +36,9 @@ def alternatives_text(found: tuple[Alternative, ...], asked: int, share: float, 
     width = held(width)
     parts = [wrapped(opening(found, asked, share), width)]
     for place, other in enumerate(found, 1):
-        view = other.audit.view
+        evaluated = other.audit.evaluated
         parts.append(about(place, other, width))
-        parts += [day_lines(view, day.index, width) for day in view.terms.days]
+        parts += [day_lines(evaluated, day.index, width) for day in evaluated.resolved.days]
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
@@ -58,7 +58,7 @@ def opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
 
 def about(place: int, other: Alternative, width: int) -> list[str]:
     """One alternative's cost and differences."""
-    catalogue = other.audit.view.terms.catalogue
+    catalogue = other.audit.evaluated.resolved.catalogue
     lines = wrapped(f"Alternative {place}: score {other.audit.score:.1f}, {price(other)}.", width)
     for word, ids in (("Has", other.gains), ("Has not", other.lacks)):
         if ids:

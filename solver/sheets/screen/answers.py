@@ -7,6 +7,9 @@ from typing import Any
 from setwright.catalogue.entries import Exercise
 from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.addresses import address
+from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.words import day_name, held, listed, wrapped
+from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.sheets.screen.changes import (
     changed_document,
     difference_lines,
@@ -14,13 +17,10 @@ from setwright.solver.sheets.screen.changes import (
     signed,
     signed_clock,
 )
-from setwright.solver.sheets.document.week_document import rounded
-from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.screen.week_table import ENDS
-from setwright.solver.sheets.common.words import day_name, held, listed, wrapped
-from setwright.solver.uses.explain.what_if import Answer, Closed, MoreMinutes
 from setwright.solver.uses.explain.reasons import Reason
 from setwright.solver.uses.explain.reoptimise import Unsolved
+from setwright.solver.uses.explain.what_if import Answer, Closed, MoreMinutes
 
 WITHOUT, WITH, MINUTES = "setwright.why-without/1", "setwright.why-with/1", "setwright.why-minutes/1"
 ROUNDING = 0.005
@@ -32,7 +32,7 @@ def answer_document(answer: Answer) -> dict[str, Any]:
     return {
         "does": effect_document(effect),
         "score": [rounded(effect.before.score), rounded(effect.after.score)],
-        "changes": changed_document(effect.before.view, effect.after.view),
+        "changes": changed_document(effect.before.evaluated, effect.after.evaluated),
         "gap": rounded(answer.gap),
         "ended_by": answer.ended_by,
     }
@@ -94,8 +94,8 @@ def without_lines(reason: Reason, end: Answer | Unsolved, width: int) -> list[st
 def without_document(rows: list[tuple[Reason, Answer | Unsolved]]) -> dict[str, Any]:
     found = []
     for reason, end in rows:
-        view = reason.effect.before.view
-        row: dict[str, Any] = {"entry": address(view, reason.line), "exercise": reason.line.exercise.id}
+        evaluated = reason.effect.before.evaluated
+        row: dict[str, Any] = {"entry": address(evaluated, reason.line), "exercise": reason.line.exercise.id}
         row["exactly"] = effect_document(reason.effect)
         if isinstance(end, Unsolved):
             row["solved"] = unsolved_document(WITHOUT, end)

@@ -7,15 +7,15 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.evaluation.finding import Finding
+from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.document.week_document import reckoned
 from setwright.solver.sheets.common.findings import spoken
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
 from setwright.solver.sheets.common.words import day_name, held, whole_minutes, wrapped
+from setwright.solver.sheets.document.week_document import reckoned
+from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
 
 SCHEMA = "setwright.audit/1"
 
@@ -26,13 +26,19 @@ def audit_document(audit: Audit) -> dict[str, Any]:
         {"id": f.rule, "text": f.text, "sentence": RULES[f.rule].sentence, "remedy": RULES[f.rule].remedy}
         for f in audit.broken
     ]
-    return {"schema": SCHEMA, "goal": audit.view.terms.goal, "score": audit.score, "broken": broken, **reckoned(audit)}
+    return {
+        "schema": SCHEMA,
+        "goal": audit.evaluated.resolved.goal,
+        "score": audit.score,
+        "broken": broken,
+        **reckoned(audit),
+    }
 
 
 def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
     """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed, then `more`."""
     width = held(width)
-    low, high = week_interval(audit.view)
+    low, high = week_interval(audit.evaluated)
     parts = [
         minutes_lines(audit),
         muscle_lines(audit, width),
@@ -47,11 +53,11 @@ def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
 
 def minutes_lines(audit: Audit) -> list[str]:
     """Each day's minutes used and given."""
-    view = audit.view
+    evaluated = audit.evaluated
     rows = []
-    for day in view.terms.days:
-        lines = view.on[day.index]
-        minutes = whole_minutes(view.seconds(day.index)) if lines else 0
+    for day in evaluated.resolved.days:
+        lines = evaluated.on[day.index]
+        minutes = whole_minutes(evaluated.seconds(day.index)) if lines else 0
         rows.append([day_name(day), str(len(lines)), str(minutes), str(day.minutes)])
     return grid(["Day", "Lines", "Minutes", "Given"], rows, "lrrr")
 
@@ -60,7 +66,7 @@ def broken_lines(audit: Audit, width: int) -> list[str]:
     """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
     if not audit.broken:
         return ["No rule is broken."]
-    catalogue = audit.view.terms.catalogue
+    catalogue = audit.evaluated.resolved.catalogue
     data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
     hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
     lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from typing import Any
 
-from setwright.solver.rules import RULES
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.week import Entry
+from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.costs import ALWAYS, points
-from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.sheets.common.findings import spoken
 from setwright.solver.sheets.common.words import clock, day_name, listed, muscle_name, wrapped
+from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.make_room import Cut
 
@@ -36,7 +36,7 @@ def effect_document(effect: Effect) -> dict[str, Any]:
             {
                 "muscle": muscle,
                 "sets": [rounded(before), rounded(after)],
-                "index": [rounded(e.view.index(muscle), 1) for e in (effect.before, effect.after)],
+                "index": [rounded(e.evaluated.index(muscle), 1) for e in (effect.before, effect.after)],
             }
             for muscle, before, after in effect.sets
         ],
@@ -56,19 +56,19 @@ def signed_clock(seconds: int) -> str:
 
 def muscle_moves(effect: Effect, most: int = MOST_NAMED) -> str:
     """The muscles whose index moves most, by what they weigh: quads 62 to 45, glutes 70 to 66."""
-    terms = effect.before.view.terms
+    resolved = effect.before.evaluated.resolved
     moved = sorted((m for m, _, _ in effect.sets), key=lambda m: (-abs(effect.moved(m)), -abs(effect.index(m))))
     told = [m for m in moved if abs(effect.index(m)) >= 0.5]
-    weighed = [m for m in told if terms.muscles[m].weight] or told
+    weighed = [m for m in told if resolved.muscles[m].weight] or told
     return ", ".join(
-        f"{muscle_name(terms.catalogue, m)} {effect.before.view.index(m):.0f} to {effect.after.view.index(m):.0f}"
+        f"{muscle_name(resolved.catalogue, m)} {effect.before.evaluated.index(m):.0f} to {effect.after.evaluated.index(m):.0f}"
         for m in weighed[:most]
     )
 
 
 def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
     """What comes up, dearest first: no row in the week 5.0, ..."""
-    catalogue = effect.after.view.terms.catalogue
+    catalogue = effect.after.evaluated.resolved.catalogue
     found = [(spoken(f.text, catalogue), points(f.cost)) for f in effect.came_up if points(f.cost) >= LEAST]
     if not found:
         found = [(rule, cost) for rule, cost in effect.costs if cost >= LEAST and rule not in ALWAYS]
@@ -78,7 +78,7 @@ def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
 
 def broken_words(effect: Effect) -> str:
     """The rules newly broken, in words."""
-    catalogue = effect.after.view.terms.catalogue
+    catalogue = effect.after.evaluated.resolved.catalogue
     return "; ".join(f"{f.rule}: {spoken(f.text, catalogue)}" for f in effect.broken)
 
 
@@ -87,10 +87,10 @@ def cut_words(cut: Cut) -> str:
     return f"{cut.line.exercise.name} " + (f"cut to {cut.sets} sets" if cut.sets else "taken out")
 
 
-def changed_lines(before: View, after: View) -> list[str]:
+def changed_lines(before: EvaluatedWeek, after: EvaluatedWeek) -> list[str]:
     """What two weeks of the same days have in different: in, out, and sets that changed, day by day."""
     found: list[str] = []
-    for day in before.terms.days:
+    for day in before.resolved.days:
         old = {line.exercise.id: line for line in before.on[day.index]}
         new = {line.exercise.id: line for line in after.on[day.index]}
         out = [f"{x.exercise.name} ({x.sets})" for key, x in old.items() if key not in new]
@@ -116,10 +116,10 @@ def way(entry: Entry) -> tuple[object, ...]:
     return entry.rest, entry.technique, entry.drops, entry.partner
 
 
-def changed_document(before: View, after: View) -> list[dict[str, Any]]:
+def changed_document(before: EvaluatedWeek, after: EvaluatedWeek) -> list[dict[str, Any]]:
     """The same as JSON: for each day the exercises out, in, and with other sets."""
     found = []
-    for day in before.terms.days:
+    for day in before.resolved.days:
         old = {line.exercise.id: line.sets for line in before.on[day.index]}
         new = {line.exercise.id: line.sets for line in after.on[day.index]}
         found.append(
@@ -151,7 +151,7 @@ def difference_lines(effect: Effect, width: int) -> list[str]:
         lines += wrapped(f"Comes up: {costs}.", width, "  ")
     if gone := costs_up(Effect(effect.after, effect.before)):
         lines += wrapped(f"Goes: {gone}.", width, "  ")
-    changes = changed_lines(effect.before.view, effect.after.view)
+    changes = changed_lines(effect.before.evaluated, effect.after.evaluated)
     for change in changes or ["No line changes."]:
         lines += wrapped(f"  {change}", width, "    ")
     return lines

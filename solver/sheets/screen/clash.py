@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING, Any
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.evaluation.pairs import unfit
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rules import RULES
 from setwright.solver.rules.pinned import pin_words
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.document.week_document import rounded
 
 if TYPE_CHECKING:
     from setwright.solver.engines.infeasibility import Conflict
@@ -30,8 +30,8 @@ def clash_document(clash: Clash, conceded: Conceded | None = None) -> dict[str, 
             "words": c.words,
             "sentence": sentence(c.rule),
             "remedy": remedy(c.rule),
-            "closed_by": closers(clash.terms, c),
-            "why": misfits(clash.terms, c),
+            "closed_by": closers(clash.resolved, c),
+            "why": misfits(clash.resolved, c),
         }
         for c in clash.conflicts
     ]
@@ -66,9 +66,9 @@ def clash_text(clash: Clash, width: int = 100, conceded: Conceded | None = None)
     lines = wrapped(f"No week can meet this brief. {these}", width)
     for wish in wishes:
         lines += wrapped(f"  - asked for: {wish.words} ({sentence(wish.rule)})", width, "    ")
-        for closer in closers(clash.terms, wish):
+        for closer in closers(clash.resolved, wish):
             lines += wrapped(f"    closed by {closer}: {sentence(closer)} Remedy: {remedy(closer)}", width, "      ")
-        for reason in misfits(clash.terms, wish):
+        for reason in misfits(clash.resolved, wish):
             lines += wrapped(f"    no pair: {reason}", width, "      ")
         lines += wrapped(f"    remedy: {remedy(wish.rule)}", width, "    ")
     for rule in rules:
@@ -109,32 +109,34 @@ def price(concession: Concession) -> str:
     return "; ".join([", ".join(parts[:2]), *parts[2:]])
 
 
-def misfits(terms: Terms, conflict: Conflict) -> list[str]:
+def misfits(resolved: ResolvedBrief, conflict: Conflict) -> list[str]:
     """Why a pinned pair is none; empty for any other wish."""
-    exercises = terms.catalogue.exercises
-    pins = [p for p in terms.brief.pins if conflict.rule == "pinned" and pin_words(p) == conflict.words]
-    return [why for p in pins if p.pair_with for why in unfit(terms, exercises[p.exercise], exercises[p.pair_with])]
+    exercises = resolved.catalogue.exercises
+    pins = [p for p in resolved.brief.pins if conflict.rule == "pinned" and pin_words(p) == conflict.words]
+    return [why for p in pins if p.pair_with for why in unfit(resolved, exercises[p.exercise], exercises[p.pair_with])]
 
 
-def closers(terms: Terms, conflict: Conflict) -> list[str]:
+def closers(resolved: ResolvedBrief, conflict: Conflict) -> list[str]:
     """The rules that close every exercise a wish could be met with, most exercises first; empty if one is open."""
     closed = Counter[str]()
-    for exercise in wanted(terms, conflict):
-        for day in terms.days:
-            by = terms.closed_by(exercise, day)
+    for exercise in wanted(resolved, conflict):
+        for day in resolved.days:
+            by = resolved.excluded_by(exercise, day)
             if not by:
                 return []
             closed.update(by)
     return [rule for rule, _ in closed.most_common()]
 
 
-def wanted(terms: Terms, conflict: Conflict) -> list[Exercise]:
+def wanted(resolved: ResolvedBrief, conflict: Conflict) -> list[Exercise]:
     """The exercises that a wished movement or a pin could be met with."""
     words = conflict.words.split()
-    exercises = terms.catalogue.exercises
+    exercises = resolved.catalogue.exercises
     if conflict.rule == "must":
         return [e for e in exercises.values() if e.movement in words]
-    return [exercises[pin.exercise] for pin in terms.brief.pins if conflict.rule == "pinned" and pin.exercise in words]
+    return [
+        exercises[pin.exercise] for pin in resolved.brief.pins if conflict.rule == "pinned" and pin.exercise in words
+    ]
 
 
 def sentence(rule: str) -> str:

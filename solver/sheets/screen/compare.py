@@ -7,18 +7,18 @@ from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.document.week_document import UNPROVEN, rounded, week_document
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
-from setwright.solver.sheets.screen.rank_stability import order_document, order_words
-from setwright.solver.sheets.screen.week_table import WHAT_INDEX_IS, headline
-from setwright.solver.sheets.screen.trade import pays_document, pays_words, trade_document, trade_words
 from setwright.solver.sheets.common.words import clock, held, listed, whole_minutes, wrapped
+from setwright.solver.sheets.document.week_document import UNPROVEN, rounded, week_document
+from setwright.solver.sheets.screen.rank_stability import order_document, order_words
+from setwright.solver.sheets.screen.trade import pays_document, pays_words, trade_document, trade_words
+from setwright.solver.sheets.screen.week_table import WHAT_INDEX_IS, headline
 from setwright.solver.uses.compare.comparison import only_in
 
 if TYPE_CHECKING:
+    from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
     from setwright.solver.planning import End, Solved
-    from setwright.solver.evaluation.evaluated_week import View
     from setwright.solver.uses.compare.comparison import Compared
 
 SCHEMA = "setwright.compare/1"
@@ -65,7 +65,7 @@ def heads(compared: Compared) -> list[str]:
     for place in dict.fromkeys(case.place for case in compared.cases):
         end = next(e for c, e in zip(compared.cases, compared.ends, strict=True) if c.place == place)
         letter = f"{chr(ord('A') + place)}: " if several else ""
-        found.append(letter + without_goal(headline(end.terms)))
+        found.append(letter + without_goal(headline(end.resolved)))
     for case, end in zip(compared.cases, compared.ends, strict=True):
         if why := no_week(end):
             found.append(f"{case.label}: {why}")
@@ -113,19 +113,19 @@ def across(names: list[str], columns: list[dict[str, str]], corner: str = "") ->
 
 def facts(end: Solved) -> dict[str, str]:
     """One week's column: time by kind, sets, rests, what it is worth."""
-    view = end.audit.view
-    low, high = week_interval(view)
-    kinds = time_by_kind(view)
-    used = minutes(view)
+    evaluated = end.audit.evaluated
+    low, high = week_interval(evaluated)
+    kinds = time_by_kind(evaluated)
+    used = minutes(evaluated)
     return {
         "Minutes a week": str(sum(used)),
         "Minutes a session": " ".join(map(str, used)) if len(used) <= 4 else f"{min(used)} to {max(used)}",
         **{name: clock(kinds[key]) for key, name in KINDS.items()},
-        "Sets": str(sum(entry.sets for entry in view.week.entries)),
-        "Lines on the cards": str(len(view.lines)),
-        "Exercises": str(len({entry.exercise for entry in view.week.entries})),
-        "Rests": rests(view),
-        "Pairs; drop sets": f"{pairs(view)}; {drops(view)}",
+        "Sets": str(sum(entry.sets for entry in evaluated.week.entries)),
+        "Lines on the cards": str(len(evaluated.lines)),
+        "Exercises": str(len({entry.exercise for entry in evaluated.week.entries})),
+        "Rests": rests(evaluated),
+        "Pairs; drop sets": f"{pairs(evaluated)}; {drops(evaluated)}",
         "Week index": f"{end.stimulus:.1f}",
         "Index interval": f"{low} to {high}",
         "Index per minute": f"{end.stimulus / sum(used):.2f}" if sum(used) else "",
@@ -136,42 +136,42 @@ def facts(end: Solved) -> dict[str, str]:
 
 def muscles(end: Solved) -> dict[str, str]:
     """Each muscle's index with its interval; nothing for a muscle neither sought nor trained."""
-    view = end.audit.view
-    sure = intervals(view)
+    evaluated = end.audit.evaluated
+    sure = intervals(evaluated)
     found = {}
-    for m in view.terms.muscles.values():
+    for m in evaluated.resolved.muscles.values():
         low, high = sure[m.id]
-        name = view.terms.catalogue.muscles[m.id].name
-        found[name] = f"{view.index(m.id):.0f} ({low}-{high})" if m.weight or view.weekly_sets(m.id) else ""
+        name = evaluated.resolved.catalogue.muscles[m.id].name
+        found[name] = f"{evaluated.index(m.id):.0f} ({low}-{high})" if m.weight or evaluated.weekly_sets(m.id) else ""
     return found
 
 
-def minutes(view: View) -> list[int]:
+def minutes(evaluated: EvaluatedWeek) -> list[int]:
     """Each session's whole minutes, rounded up; days without one left out."""
-    return [whole_minutes(view.seconds(day.index)) for day in view.terms.days if view.on[day.index]]
+    return [whole_minutes(evaluated.seconds(day.index)) for day in evaluated.resolved.days if evaluated.on[day.index]]
 
 
-def time_by_kind(view: View) -> dict[str, int]:
+def time_by_kind(evaluated: EvaluatedWeek) -> dict[str, int]:
     """The week's seconds by kind, over the days that have a session."""
-    days = [seconds_by_kind(view, day.index) for day in view.terms.days if view.on[day.index]]
+    days = [seconds_by_kind(evaluated, day.index) for day in evaluated.resolved.days if evaluated.on[day.index]]
     return {kind: sum(day[kind] for day in days) for kind in KINDS}
 
 
-def rests(view: View) -> str:
+def rests(evaluated: EvaluatedWeek) -> str:
     """The shortest and longest rest on the cards."""
-    found = [entry.rest for entry in view.week.entries]
+    found = [entry.rest for entry in evaluated.week.entries]
     if not found:
         return ""
     low, high = min(found), max(found)
     return clock(low) if low == high else f"{clock(low)}-{clock(high)}"
 
 
-def pairs(view: View) -> int:
-    return sum(1 for entry in view.week.entries if entry.partner) // 2
+def pairs(evaluated: EvaluatedWeek) -> int:
+    return sum(1 for entry in evaluated.week.entries if entry.partner) // 2
 
 
-def drops(view: View) -> int:
-    return sum(1 for entry in view.week.entries if entry.technique == "drop")
+def drops(evaluated: EvaluatedWeek) -> int:
+    return sum(1 for entry in evaluated.week.entries if entry.technique == "drop")
 
 
 # ---- what one has that the others have not
@@ -183,7 +183,7 @@ def alone_words(compared: Compared) -> list[str]:
         return []
     said = []
     for i, exercises in only_in(compared.solved):
-        names = listed(compared.ends[i].terms.catalogue.exercises[e].name for e in exercises)
+        names = listed(compared.ends[i].resolved.catalogue.exercises[e].name for e in exercises)
         said.append(
             f"Only in {compared.cases[i].label}: {names}." if names else f"Only in {compared.cases[i].label}: none."
         )
@@ -220,14 +220,14 @@ def case_document(compared: Compared, place: int) -> dict[str, Any]:
     end = dict(compared.solved).get(place)
     if end is None:
         return {"week": None}
-    view = end.audit.view
-    used = minutes(view)
+    evaluated = end.audit.evaluated
+    used = minutes(evaluated)
     return {
         "minutes": sum(used),
         "session_minutes": used,
-        "seconds_by_kind": time_by_kind(view),
-        "sets": sum(entry.sets for entry in view.week.entries),
-        "exercises": len({entry.exercise for entry in view.week.entries}),
+        "seconds_by_kind": time_by_kind(evaluated),
+        "sets": sum(entry.sets for entry in evaluated.week.entries),
+        "exercises": len({entry.exercise for entry in evaluated.week.entries}),
         "index_per_minute": rounded(end.stimulus / sum(used)) if sum(used) else None,
         "week": week_document(end),
     }

@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING, Any
 from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.document.week_document import UNPROVEN, made_by, rounded, week_document
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.screen.week_table import headline
 from setwright.solver.sheets.common.words import held, listed, whole_minutes, wrapped
+from setwright.solver.sheets.document.week_document import UNPROVEN, made_by, rounded, week_document
+from setwright.solver.sheets.screen.week_table import headline
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
@@ -57,8 +57,8 @@ def title(curve: Curve) -> str:
 
 def goal_words(solved: Solved) -> str:
     """The brief without its days and minutes, which the curve varies."""
-    said = headline(solved.terms).split("; ", 1)[1]
-    name = solved.terms.brief.title
+    said = headline(solved.resolved).split("; ", 1)[1]
+    name = solved.resolved.brief.title
     return f"{name}; {said}" if name else said
 
 
@@ -85,14 +85,14 @@ def row_cells(curve: Curve, place: int) -> list[str]:
     row = curve.rows[place]
     if row.solved is None:
         return [str(row.amount), str(row.given), *[""] * 7, "no week found"]
-    view = row.solved.audit.view
-    low, high = week_interval(view)
+    evaluated = row.solved.audit.evaluated
+    low, high = week_interval(evaluated)
     gain = curve.gain(place)
     return [
         str(row.amount),
         str(row.given),
         str(used_minutes(row.solved)),
-        str(sum(entry.sets for entry in view.week.entries)),
+        str(sum(entry.sets for entry in evaluated.week.entries)),
         f"{row.solved.stimulus:.1f}",
         f"{low} to {high}",
         f"{row.solved.score:.1f}",
@@ -104,8 +104,10 @@ def row_cells(curve: Curve, place: int) -> list[str]:
 
 def used_minutes(solved: Solved) -> int:
     """Whole minutes a week, each session rounded up as it is printed."""
-    view = solved.audit.view
-    return sum(whole_minutes(view.seconds(day.index)) for day in view.terms.days if view.on[day.index])
+    evaluated = solved.audit.evaluated
+    return sum(
+        whole_minutes(evaluated.seconds(day.index)) for day in evaluated.resolved.days if evaluated.on[day.index]
+    )
 
 
 def whose(curve: Curve, row: Row) -> str:
@@ -120,8 +122,8 @@ def whose(curve: Curve, row: Row) -> str:
 
 def idle_days(row: Row) -> str:
     """Days of the row's own week on which nothing is done."""
-    view = row.solved.audit.view if row.solved else None
-    count = sum(1 for day in view.terms.days if not view.on[day.index]) if view else 0
+    evaluated = row.solved.audit.evaluated if row.solved else None
+    count = sum(1 for day in evaluated.resolved.days if not evaluated.on[day.index]) if evaluated else 0
     return f"{count} day{'s' if count > 1 else ''}" if count else ""
 
 
@@ -221,7 +223,7 @@ def how_words(curve: Curve) -> list[str]:
     ]
     if curve.kind == "days":
         said = [f"{said[0]} A row is the best of at most so many days; a day may be left unused."]
-    if any(row.solved and row.solved.terms.goal == "efficiency" for row in curve.rows):
+    if any(row.solved and row.solved.resolved.goal == "efficiency" for row in curve.rows):
         said.append("Each row is the best week within its minutes: efficiency's cut of minutes is left out here.")
     if curve.ended_by == "stopped":
         said.append("The curve is not whole: it was stopped.")
@@ -260,7 +262,7 @@ def row_document(curve: Curve, place: int) -> dict[str, Any]:
         "minutes_used": None if found is None else used_minutes(found),
         "score": None if found is None else rounded(found.score),
         "stimulus": None if found is None else rounded(found.stimulus),
-        "interval": None if found is None else list(week_interval(found.audit.view)),
+        "interval": None if found is None else list(week_interval(found.audit.evaluated)),
         "bound": rounded(found.bound) if found is not None and proven else None,
         "gap": rounded(found.gap) if found is not None and proven else None,
         "gain_per_half_hour": None if gain is None else rounded(gain),

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.sheets.common.words import clock, day_name, held, note, sets_by_reps, wrapped
 from setwright.solver.sheets.screen.changes import (
     cut_words,
     effect_document,
@@ -13,9 +14,8 @@ from setwright.solver.sheets.screen.changes import (
     signed,
     signed_clock,
 )
-from setwright.solver.sheets.common.words import clock, day_name, held, note, sets_by_reps, wrapped
-from setwright.solver.uses.edits.single_changes import Change
 from setwright.solver.uses.edits.effects import Effect
+from setwright.solver.uses.edits.single_changes import Change
 
 
 def changes_text(audited: Audit, changes: tuple[Change, ...], width: int) -> str:
@@ -49,8 +49,8 @@ def change_words(change: Change) -> str:
 
 def plain_words(change: Change) -> str:
     """A change without the room made for it."""
-    after = change.effect.after.view
-    catalogue = after.terms.catalogue
+    after = change.effect.after.evaluated
+    catalogue = after.resolved.catalogue
     day = day_name(change.day)
     if change.kind == "out" and change.old:
         return f"{day}: {catalogue.exercises[change.old].name} out"
@@ -60,9 +60,9 @@ def plain_words(change: Change) -> str:
     return f"{day}: {new} new" if change.kind == "in" else f"{day}: {new}"
 
 
-def how_words(view: View, day: int, exercise: str) -> str:
+def how_words(evaluated: EvaluatedWeek, day: int, exercise: str) -> str:
     """A line of a day as it is done."""
-    line = next(line for line in view.on[day] if line.exercise.id == exercise)
+    line = next(line for line in evaluated.on[day] if line.exercise.id == exercise)
     more = note(line.entry, line.exercise)
     said = f"{line.exercise.name} {sets_by_reps(line.entry, line.exercise)}, {line.entry.rir} RIR, rest "
     return f"{said}{clock(line.entry.rest)}{', ' + more if more else ''}"

@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.auditing import Audit
+from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.sheets.screen.answers import unsolved_document, unsolved_words
 from setwright.solver.sheets.screen.changes import (
     changed_document,
@@ -14,11 +16,9 @@ from setwright.solver.sheets.screen.changes import (
     signed,
     signed_clock,
 )
-from setwright.solver.sheets.document.week_document import rounded
-from setwright.solver.sheets.common.words import held, wrapped
 from setwright.solver.uses.edits.effects import Effect
-from setwright.solver.uses.time_budget.optimality_gap import Far
 from setwright.solver.uses.explain.reoptimise import Unsolved
+from setwright.solver.uses.time_budget.optimality_gap import Far
 
 BEST = "setwright.best/1"
 
@@ -72,5 +72,5 @@ def far_document(audited: Audit, end: Far | Unsolved) -> dict[str, Any]:
         "won": rounded(end.won),
         "near": effect_document(near),
         "near_score": rounded(end.near.score),
-        "changes": changed_document(audited.view, end.near.view),
+        "changes": changed_document(audited.evaluated, end.near.evaluated),
     }

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.document.week_document import UNPROVEN, rounded
 from setwright.solver.sheets.common.words import listed
+from setwright.solver.sheets.document.week_document import UNPROVEN, rounded
 
 if TYPE_CHECKING:
     from setwright.solver.uses.compare.comparison import Compared

@@ -9,17 +9,17 @@ from typing import Any
 from setwright.catalogue.entries import Exercise
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.auditing import Audit
-from setwright.solver.rules import RULES
 from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.addresses import address
-from setwright.solver.sheets.screen.changes import cut_words, difference_lines, effect_document, signed, signed_clock
-from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.screen.week_table import day_lines, labels
 from setwright.solver.sheets.common.words import clock, day_name, held, listed, note, wrapped
-from setwright.solver.uses.edits.substitutes import candidates
+from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.screen.changes import cut_words, difference_lines, effect_document, signed, signed_clock
+from setwright.solver.sheets.screen.week_table import day_lines, labels
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.pinning import with_pin
+from setwright.solver.uses.edits.substitutes import candidates
 from setwright.solver.uses.edits.swaps import Swap, refused, rules_broken, swap_to, swaps
 
 SCHEMA = "setwright.swaps/1"
@@ -55,7 +55,7 @@ def slot_of(audited: Audit, line: Line, most: int) -> Slot:
     if len(able) >= ENOUGH:
         return Slot(line, able, ())
     names = {swap.exercise.id for swap in able}
-    others = [e for kind in candidates(audited.view, line) for e in kind if e.id not in names]
+    others = [e for kind in candidates(audited.evaluated, line) for e in kind if e.id not in names]
     return Slot(line, able, tuple(islice(refused(audited, line, others), MOST_REFUSED)))
 
 
@@ -71,7 +71,7 @@ def swaps_text(audited: Audit, slots: tuple[Slot, ...], width: int) -> str:
 def slot_lines(audited: Audit, slots: list[Slot], width: int) -> list[str]:
     """One day's table, then the lines that have few swaps and why."""
     day = slots[0].line.day
-    marks = labels(audited.view, day.index)
+    marks = labels(audited.evaluated, day.index)
     table, told = [], []
     for slot in slots:
         mark, name = marks[slot.line.place], slot.line.exercise.name
@@ -136,7 +136,7 @@ def swaps_document(audited: Audit, slots: tuple[Slot, ...]) -> dict[str, Any]:
         "score": rounded(audited.score),
         "entries": [
             {
-                "entry": address(audited.view, slot.line),
+                "entry": address(audited.evaluated, slot.line),
                 "exercise": slot.line.exercise.id,
                 "swaps": [swap_document(swap) for swap in slot.swaps],
                 "refused": [{"exercise": s.exercise.id, "breaks": list(rules_broken(s))} for s in slot.refused],
@@ -168,17 +168,17 @@ def swap_document(swap: Swap) -> dict[str, Any]:
 
 def swap_asked(audited: Audit, line: Line, exercise: Exercise, settle: bool) -> Swap:
     """The swap asked for; raises with every rule that it would break, unless it is to be settled afterwards."""
-    view = audited.view
-    where = address(view, line)
-    if exercise.id in {other.exercise.id for other in view.on[line.day.index]}:
+    evaluated = audited.evaluated
+    where = address(evaluated, line)
+    if exercise.id in {other.exercise.id for other in evaluated.on[line.day.index]}:
         raise UsageFault(Fault(where, f"{exercise.name} stands on that day already", "name another exercise"))
-    closing = with_pin(view.terms, exercise, line.day.weekday).closed_by(exercise, line.day)
+    closing = with_pin(evaluated.resolved, exercise, line.day.weekday).excluded_by(exercise, line.day)
     if closing:
         said = f"{exercise.name} is not open that day: "
         raise UsageFault([Fault(where, said + RULES[rule].sentence, RULES[rule].remedy) for rule in closing])
     swap = swap_to(audited, line, exercise)
     if swap is None:
-        partner = view.terms.catalogue.exercises[line.entry.partner or line.exercise.id].name
+        partner = evaluated.resolved.catalogue.exercises[line.entry.partner or line.exercise.id].name
         said = f"{exercise.name} cannot be done in turn with {partner} in the same rounds"
         raise UsageFault(Fault(where, said, "swap its partner first, or name another"))
     if swap.effect.broken and not settle:
@@ -190,6 +190,6 @@ def swap_asked(audited: Audit, line: Line, exercise: Exercise, settle: bool) -> 
 def swapped_text(before: Audit, after: Audit, day: int, width: int) -> str:
     """The swapped day as it is now, and what the swap changed."""
     width = held(width)
-    parts = [day_lines(after.view, day, width), ["What changes:", *difference_lines(Effect(before, after), width)]]
+    parts = [day_lines(after.evaluated, day, width), ["What changes:", *difference_lines(Effect(before, after), width)]]
     parts.append(wrapped("`-o new.json` writes the new week.", width))
     return "\n\n".join("\n".join(part) for part in parts) + "\n"

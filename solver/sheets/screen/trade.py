@@ -8,8 +8,8 @@ from setwright.solver.sheets.document.week_document import rounded
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
-    from setwright.solver.uses.compare.comparison import Beside, Compared
     from setwright.solver.uses.compare.break_even import Pays
+    from setwright.solver.uses.compare.comparison import Beside, Compared
 
 ALIKE = 0.01
 """Shares of time nearer to the whole than this are called the same time."""
@@ -18,12 +18,12 @@ ALIKE = 0.01
 def trade_words(compared: Compared) -> list[str]:
     """One sentence a week: its share of the time of the longest for its share of the stimulus."""
     said = [begun(beside_words(compared, beside)) for beside in compared.beside]
-    return said + [cut_words(compared.cases[i].label, end) for i, end in compared.solved if end.shortened]
+    return said + [cut_words(compared.cases[i].label, end) for i, end in compared.solved if end.shortest]
 
 
 def cut_words(label: str, end: Solved) -> str:
     """That a week's minutes were cut, and to what share of the best."""
-    return f"The minutes of {label} were cut while {percent(end.terms.keep_share)} of its best week was kept."
+    return f"The minutes of {label} were cut while {percent(end.resolved.keep_share)} of its best week was kept."
 
 
 def begun(sentence: str) -> str:
@@ -88,7 +88,7 @@ def pay_words(compared: Compared, found: Pays) -> str:
 
 def session_words(compared: Compared, case: int, more: int) -> str:
     """So many minutes a session; for uneven days how many more than now."""
-    minutes = [day.minutes for day in compared.cases[case].understood.brief.days]
+    minutes = [day.minutes for day in compared.cases[case].parsed.brief.days]
     if len(set(minutes)) == 1:
         return f"{minutes[0] + more} min a session"
     return f"{more} more min in each session" if more else "these minutes"

@@ -5,15 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.uncertainty import intervals, week_interval
+from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
+from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
 from setwright.solver.evaluation.resolving import WIDE_OPEN
+from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.rules import RULES
-from setwright.solver.evaluation.resolved_brief import MuscleTerms, Terms
-from setwright.solver.evaluation.evaluated_week import WHOLE, View
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, caution_sentences, clearance_needed
 from setwright.solver.sheets.common.choices import swaps
 from setwright.solver.sheets.common.costs import points, shown
-from setwright.solver.sheets.document.week_document import UNPROVEN, assumed_of, groups, overridden
 from setwright.solver.sheets.common.findings import spoken
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.ramp import ramp_ups, ramp_words
@@ -29,6 +28,7 @@ from setwright.solver.sheets.common.words import (
     whole_minutes,
     wrapped,
 )
+from setwright.solver.sheets.document.week_document import UNPROVEN, assumed_of, groups, overridden
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
@@ -52,16 +52,16 @@ ENDING_GAP = 0.01
 def week_text(solved: Solved, width: int = 100, private: bool = False) -> str:
     """The week for a coach: days, muscles, what it is worth, what was given up, the caution."""
     width = held(width)
-    audit, view = solved.audit, solved.audit.view
+    audit, evaluated = solved.audit, solved.audit.evaluated
     parts = [
         before(solved, width, private),
-        wrapped(headline(solved.terms), width),
-        *(day_lines(view, day.index, width) for day in view.terms.days),
+        wrapped(headline(solved.resolved), width),
+        *(day_lines(evaluated, day.index, width) for day in evaluated.resolved.days),
         muscle_lines(audit, width),
         worth(solved, width),
         given_up(audit, width),
-        bulleted("Assumed", assumed_of(solved.understood, private), width),
-        bulleted("Overridden", overridden_words(solved.terms), width),
+        bulleted("Assumed", assumed_of(solved.parsed, private), width),
+        bulleted("Overridden", overridden_words(solved.resolved), width),
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
@@ -69,22 +69,22 @@ def week_text(solved: Solved, width: int = 100, private: bool = False) -> str:
 
 def before(solved: Solved, width: int, private: bool) -> list[str]:
     """What is said before the week: clearance that is missing, and the brief's own cautions when private."""
-    brief, catalogue = solved.understood.brief, solved.terms.catalogue
+    brief, catalogue = solved.parsed.brief, solved.resolved.catalogue
     lines = wrapped(CLEARANCE, width) if clearance_needed(brief, catalogue) else []
     for sentence in caution_sentences(brief, catalogue) if private else ():
         lines += wrapped(sentence, width, "  ")
     return lines
 
 
-def headline(terms: Terms) -> str:
+def headline(resolved: ResolvedBrief) -> str:
     """The brief in one sentence."""
-    brief, catalogue = terms.brief, terms.catalogue
-    minutes = [day.minutes for day in terms.days]
+    brief, catalogue = resolved.brief, resolved.catalogue
+    minutes = [day.minutes for day in resolved.days]
     each = f"{minutes[0]} min" if len(set(minutes)) == 1 else f"{', '.join(map(str, minutes))} min"
     days = f"{len(minutes)} day{'s' if len(minutes) > 1 else ''} x {each}"
-    said = [days, f"goal {terms.goal}", brief.client.experience]
-    if terms.priorities:
-        said.append(f"priority: {listed(muscle_name(catalogue, m) for m in terms.priorities)}")
+    said = [days, f"goal {resolved.goal}", brief.client.experience]
+    if resolved.priorities:
+        said.append(f"priority: {listed(muscle_name(catalogue, m) for m in resolved.priorities)}")
     if brief.equipment is not None:
         words = (brief.equipment,) if isinstance(brief.equipment, str) else brief.equipment
         names = (catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
@@ -96,32 +96,32 @@ def headline(terms: Terms) -> str:
 # ---- a day
 
 
-def day_lines(view: View, day: int, width: int) -> list[str]:
+def day_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
     """One session: its minutes, its lines, the warm-up and ramp-up sets in words, the swaps."""
-    terms, lines = view.terms.days[day], view.on[day]
-    focus = f", {terms.focus}" if terms.focus else ""
+    resolved, lines = evaluated.resolved.days[day], evaluated.on[day]
+    focus = f", {resolved.focus}" if resolved.focus else ""
     if not lines:
-        return [f"{day_name(terms)}{focus}: nothing ({terms.minutes} min given)"]
+        return [f"{day_name(resolved)}{focus}: nothing ({resolved.minutes} min given)"]
     return [
-        f"{day_name(terms)}{focus}: {whole_minutes(view.seconds(day))} of {terms.minutes} min",
-        *rows(view, day, width),
-        *warm_up_lines(view, day, width),
-        *swap_lines(view, day, width),
+        f"{day_name(resolved)}{focus}: {whole_minutes(evaluated.seconds(day))} of {resolved.minutes} min",
+        *rows(evaluated, day, width),
+        *warm_up_lines(evaluated, day, width),
+        *swap_lines(evaluated, day, width),
     ]
 
 
-def labels(view: View, day: int) -> list[str]:
+def labels(evaluated: EvaluatedWeek, day: int) -> list[str]:
     """A, B, and A1, A2 for a pair."""
-    found = groups(view, day)
+    found = groups(evaluated, day)
     paired = {g["group"] for g in found if g["place"] == 2}
     return [f"{g['group']}{g['place'] if g['group'] in paired else ''}" for g in found]
 
 
-def rows(view: View, day: int, width: int) -> list[str]:
+def rows(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
     """The lines of a card as a table."""
     table = []
-    marks = labels(view, day)
-    for mark, line in zip(marks, view.on[day], strict=True):
+    marks = labels(evaluated, day)
+    for mark, line in zip(marks, evaluated.on[day], strict=True):
         in_turn = mark.endswith("1") and len(mark) > 1
         rest = "0:00" if in_turn else clock(line.entry.rest)
         doing = sets_by_reps(line.entry, line.exercise)
@@ -130,22 +130,22 @@ def rows(view: View, day: int, width: int) -> list[str]:
     return grid(["", "Exercise", "Sets x reps", "RIR", "Rest", "Note"], table, "lllrrl", widest)
 
 
-def warm_up_lines(view: View, day: int, width: int) -> list[str]:
+def warm_up_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
     """The general warm-up, then each lift's ramp-up sets."""
-    done, planned = view.warm_up(day), view.terms.days[day].warm_up
+    done, planned = evaluated.warm_up(day), evaluated.resolved.days[day].warm_up
     cut = f" (cut from {clock(planned)} to fit the day)" if done < planned else ""
     lines = [f"Warm-up: {clock(done)} easy whole-body movement{cut}"]
-    for place, sets in ramp_ups(view, day).items():
-        lines += wrapped(f"Ramp-up before {ramp_words(view.on[day][place].exercise, sets)}", width, "  ")
+    for place, sets in ramp_ups(evaluated, day).items():
+        lines += wrapped(f"Ramp-up before {ramp_words(evaluated.on[day][place].exercise, sets)}", width, "  ")
     return lines
 
 
-def swap_lines(view: View, day: int, width: int) -> list[str]:
+def swap_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
     """What may stand in for each line, in one paragraph."""
     found = [
         f"{mark} {listed((e.name for e in instead), 'or')}"
-        for mark, line in zip(labels(view, day), view.on[day], strict=True)
-        if (instead := swaps(view, line))
+        for mark, line in zip(labels(evaluated, day), evaluated.on[day], strict=True)
+        if (instead := swaps(evaluated, line))
     ]
     return wrapped(f"Swaps: {'; '.join(found)}", width, "  ") if found else []
 
@@ -155,22 +155,22 @@ def swap_lines(view: View, day: int, width: int) -> list[str]:
 
 def muscle_lines(audit: Audit, width: int) -> list[str]:
     """Sets, band and index of every muscle that is sought or trained."""
-    view = audit.view
-    sure = intervals(view)
+    evaluated = audit.evaluated
+    sure = intervals(evaluated)
     table = []
-    for m in view.terms.muscles.values():
-        sets = view.weekly_sets(m.id) / WHOLE
+    for m in evaluated.resolved.muscles.values():
+        sets = evaluated.weekly_sets(m.id) / WHOLE
         if not sets and not m.weight:
             continue
         low, high = sure[m.id]
         table.append(
             [
-                view.terms.catalogue.muscles[m.id].name,
+                evaluated.resolved.catalogue.muscles[m.id].name,
                 m.emphasis,
                 f"{sets:.2f}".rstrip("0").rstrip("."),
-                str(view.direct_days(m.id)),
+                str(evaluated.direct_days(m.id)),
                 band_words(m),
-                f"{view.index(m.id):.0f}",
+                f"{evaluated.index(m.id):.0f}",
                 f"{low} to {high}",
                 mark(m, sets),
             ]
@@ -179,14 +179,14 @@ def muscle_lines(audit: Audit, width: int) -> list[str]:
     return [*grid(headings, table, "llrrrrrl"), *wrapped(WHAT_INDEX_IS, width)]
 
 
-def band_words(muscle: MuscleTerms) -> str:
+def band_words(muscle: MuscleTarget) -> str:
     """A muscle's band of weekly sets; ends that the brief fixes are hard."""
     if muscle.high >= WIDE_OPEN:
         return f"from {muscle.low:g}" if muscle.low else ""
     return span(muscle.low, muscle.high)
 
 
-def mark(muscle: MuscleTerms, sets: float) -> str:
+def mark(muscle: MuscleTarget, sets: float) -> str:
     """Where the sets stand when outside the band."""
     return "below" if sets < muscle.low else "above" if sets > muscle.high else ""
 
@@ -196,9 +196,9 @@ def mark(muscle: MuscleTerms, sets: float) -> str:
 
 def worth(solved: Solved, width: int) -> list[str]:
     """The week index, the score with what is proven of it, the minutes, and what pairs would add."""
-    view = solved.audit.view
-    low, high = week_interval(view)
-    minutes = sum(whole_minutes(view.seconds(d.index)) for d in view.terms.days if view.on[d.index])
+    evaluated = solved.audit.evaluated
+    low, high = week_interval(evaluated)
+    minutes = sum(whole_minutes(evaluated.seconds(d.index)) for d in evaluated.resolved.days if evaluated.on[d.index])
     lines = [
         f"Week index {solved.stimulus:.1f} (interval {low} to {high}), in {minutes} minutes a week.",
         *wrapped(proven(solved), width, "  "),
@@ -216,7 +216,7 @@ def proven(solved: Solved) -> str:
 
 def proven_minutes(solved: Solved) -> str:
     """Where minutes were cut, what no week that keeps the score takes less than; nothing where it is not known."""
-    cut = solved.shortened
+    cut = solved.shortest
     if cut is None or not cut.least_seconds:
         return ""
     share = max(100 * cut.gap_share, ENDING_GAP)
@@ -225,11 +225,11 @@ def proven_minutes(solved: Solved) -> str:
 
 def proven_score(solved: Solved) -> str:
     """The score, and how far from the best possible it can be at most."""
-    cut = solved.shortened
+    cut = solved.shortest
     score = cut.best_score if cut else solved.score
     said = f"Score {score:.1f} (the index less the costs below)"
     if cut:
-        kept = f"{100 * solved.terms.keep_share:g} %"
+        kept = f"{100 * solved.resolved.keep_share:g} %"
         said = f"The minutes were cut while {kept} of the best week was kept: score {solved.score:.1f} of {score:.1f}"
     if solved.bound >= UNPROVEN:
         return f"{said}; nothing is proven yet of how far the best possible score is ({why_ended(solved)})."
@@ -256,7 +256,7 @@ def given_up(audit: Audit, width: int) -> list[str]:
         return []
     lines = [f"Given up, in index points ({points(audit.cost_units):.1f} in all):"]
     for cost in costs:
-        said = spoken(cost.text, audit.view.terms.catalogue)
+        said = spoken(cost.text, audit.evaluated.resolved.catalogue)
         lines += wrapped(f"{cost.points:6.1f}  {cost.rule}: {said}", width, " " * 10)
     return lines
 
@@ -267,10 +267,10 @@ def bulleted(title: str, sentences: list[str], width: int) -> list[str]:
     return [f"{title}:", *lines] if lines else []
 
 
-def overridden_words(terms: Terms) -> list[str]:
+def overridden_words(resolved: ResolvedBrief) -> list[str]:
     """The rules that the brief turned off, made hard or priced itself."""
     words = {"off": "turned off", "hard": "made hard"}
     return [
         f"{row['id']} {words.get(str(row['said']), 'set to ' + str(row['said']))}: {RULES[row['id']].sentence}"
-        for row in overridden(terms)
+        for row in overridden(resolved)
     ]

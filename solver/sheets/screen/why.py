@@ -7,6 +7,10 @@ from typing import Any
 from setwright.solver.auditing import Audit
 from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.addresses import address
+from setwright.solver.sheets.common.choices import why
+from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.words import clock, day_name, held, muscle_name, span, wrapped
+from setwright.solver.sheets.document.week_document import rounded
 from setwright.solver.sheets.screen.changes import (
     broken_words,
     costs_up,
@@ -15,11 +19,7 @@ from setwright.solver.sheets.screen.changes import (
     muscle_moves,
     signed,
 )
-from setwright.solver.sheets.common.choices import why
-from setwright.solver.sheets.document.week_document import rounded
-from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.screen.week_table import labels
-from setwright.solver.sheets.common.words import clock, day_name, held, muscle_name, span, wrapped
 from setwright.solver.uses.explain.bottlenecks import Held, Trial
 from setwright.solver.uses.explain.reasons import Reason
 
@@ -52,10 +52,10 @@ def why_text(audited: Audit, reasons: tuple[Reason, ...], holds: tuple[Held, ...
 
 def day_lines(audited: Audit, reasons: list[Reason], width: int) -> list[str]:
     """One day's table, then what each line's loss would mean in words."""
-    view = audited.view
-    catalogue = view.terms.catalogue
+    evaluated = audited.evaluated
+    catalogue = evaluated.resolved.catalogue
     day = reasons[0].line.day
-    marks = labels(view, day.index)
+    marks = labels(evaluated, day.index)
     table, told = [], []
     for r in reasons:
         mark, e = marks[r.line.place], r.effect
@@ -125,7 +125,7 @@ def kit_words(hold: Held) -> str:
 
 def trial_words(trial: Trial) -> str:
     """Standing calf raise on Wednesday at 3 sets, or as a new line of 2 sets."""
-    exercise = trial.effect.before.view.terms.catalogue.exercises[trial.entry.exercise]
+    exercise = trial.effect.before.evaluated.resolved.catalogue.exercises[trial.entry.exercise]
     how = f"as a new line of {trial.entry.sets} sets" if trial.new else f"at {trial.entry.sets} sets"
     both = ", its partner too" if trial.entry.partner else ""
     return f"{exercise.name} on {day_name(trial.day)} {how}{both}"
@@ -174,7 +174,7 @@ def cost_words(hold: Held) -> str:
 
 def why_document(audited: Audit, reasons: tuple[Reason, ...], holds: tuple[Held, ...] | None) -> dict[str, Any]:
     """The reasons as JSON; every number is after less before."""
-    view = audited.view
+    evaluated = audited.evaluated
     return {
         "schema": SCHEMA,
         "reckoned": "exactly: the line taken out, the rest left as it is",
@@ -182,10 +182,10 @@ def why_document(audited: Audit, reasons: tuple[Reason, ...], holds: tuple[Held,
         "stimulus": rounded(audited.stimulus),
         "reasons": [
             {
-                "entry": address(view, r.line),
+                "entry": address(evaluated, r.line),
                 "exercise": r.line.exercise.id,
                 "muscle": r.muscle,
-                "serves": why(view, r.line),
+                "serves": why(evaluated, r.line),
                 "sentence": sentence(r),
                 "without": effect_document(r.effect),
             }

@@ -7,8 +7,8 @@ from typing import Any
 
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.variants.rows import Change, Row, changes_of, ended, line_words, signed, summary
 from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.variants.rows import Change, Row, changes_of, ended, line_words, signed, summary
 from setwright.solver.uses.variants.matrix import Matrix
 from setwright.solver.uses.variants.task import SOLVED
 

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from datetime import date
 from typing import TYPE_CHECKING, Any, Final
 
-from setwright.solver.sheets import log_sheet
 from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
+from setwright.solver.sheets.xlsx import log_keys
 from setwright.solver.sheets.xlsx.week_sheet import LINE, SMALL, lines_of, page, paragraph, set_height, text_of
 
 if TYPE_CHECKING:
@@ -30,7 +30,7 @@ def session_sheet(sheet: Worksheet, session: Session, handout: Handout, formats:
     columns(sheet, sets, formats)
     row = paragraph(sheet, 1, notes, heading(session, handout), formats["title"], letters * 0.6)
     set_height(sheet, row - 1, 22 * lines_of(heading(session, handout), letters * 0.6))
-    sheet.write_string(row - 1, notes + 1, f"{log_sheet.SESSION} {session.number} {session.weekday or ''}".strip())
+    sheet.write_string(row - 1, notes + 1, f"{log_keys.SESSION} {session.number} {session.weekday or ''}".strip())
     row = paragraph(sheet, row, notes, about(session, handout), formats["text"], letters)
     row = header(sheet, row, sets, handout, formats)
     sheet.freeze_panes(row, 2)
@@ -54,13 +54,13 @@ def columns(sheet: Worksheet, sets: int, formats: Formats) -> None:
     for number in range(1, sets + 1):
         at = load_column(number)
         sheet.set_column(at, at + 1, BOX)
-        sheet.write_string(0, at, log_sheet.load_key(number))
-        sheet.write_string(0, at + 1, log_sheet.reps_key(number))
+        sheet.write_string(0, at, log_keys.load_key(number))
+        sheet.write_string(0, at + 1, log_keys.reps_key(number))
     notes = load_column(sets + 1)
     sheet.set_column(notes, notes, NOTES)
     sheet.set_column(notes + 1, notes + 1, 24, formats["key"])
-    sheet.write_string(0, notes, log_sheet.NOTES)
-    sheet.write_string(0, notes + 1, log_sheet.ID)
+    sheet.write_string(0, notes, log_keys.NOTES)
+    sheet.write_string(0, notes + 1, log_keys.ID)
     sheet.set_row(0, None, None, {"hidden": True})
 
 
@@ -140,8 +140,8 @@ def box(sheet: Worksheet, row: int, number: int, asked: bool, formats: Formats) 
     at = load_column(number)
     sheet.write_blank(row, at, None, formats["load" if asked else "closed"])
     sheet.write_blank(row, at + 1, None, formats["reps" if asked else "closed"])
-    sheet.data_validation(row, at, row, at, takes("decimal", 0, log_sheet.MOST_LOAD))
-    sheet.data_validation(row, at + 1, row, at + 1, takes("integer", 0, log_sheet.MOST_REPS))
+    sheet.data_validation(row, at, row, at, takes("decimal", 0, log_keys.MOST_LOAD))
+    sheet.data_validation(row, at + 1, row, at + 1, takes("integer", 0, log_keys.MOST_REPS))
 
 
 def takes(kind: str, low: Any, high: Any) -> dict[str, Any]:
@@ -161,10 +161,10 @@ def foot(sheet: Worksheet, row: int, notes: int, handout: Handout, formats: Form
     """Date, minutes taken, how hard and notes of the session; the row after next."""
     words, at, form = handout.coach.words, load_column(1), formats["beside"]
     inputs = (
-        (log_sheet.DATE, words["date"], formats["date"], takes("date", date(2000, 1, 1), date(2099, 12, 31))),
-        (log_sheet.MINUTES, words["minutes"], formats["reps"], takes("integer", 0, log_sheet.MOST_MINUTES)),
-        (log_sheet.HARD, words["how_hard"], formats["load"], takes("decimal", 0, log_sheet.HARDEST)),
-        (log_sheet.REMARKS, words["notes"], formats["cell"], None),
+        (log_keys.DATE, words["date"], formats["date"], takes("date", date(2000, 1, 1), date(2099, 12, 31))),
+        (log_keys.MINUTES, words["minutes"], formats["reps"], takes("integer", 0, log_keys.MOST_MINUTES)),
+        (log_keys.HARD, words["how_hard"], formats["load"], takes("decimal", 0, log_keys.HARDEST)),
+        (log_keys.REMARKS, words["notes"], formats["cell"], None),
     )
     for key, name, cell, valid in inputs:
         sheet.merge_range(row, 2, row, at - 1, "", form)

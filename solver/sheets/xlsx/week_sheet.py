@@ -6,8 +6,8 @@ import math
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Final
 
-from setwright.solver.sheets.handout.handout import Handout
 from setwright.solver.sheets.common.sanitise import isolated
+from setwright.solver.sheets.handout.handout import Handout
 
 if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet
@@ -62,7 +62,7 @@ def page(sheet: Worksheet, handout: Handout, last_row: int, last_column: int, fi
     sheet.fit_to_pages(1, 1)
 
 
-def week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -> None:
+def week_model(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -> None:
     """The week on one portrait page."""
     words, last, letters = handout.coach.words, len(WIDTHS) - 1, sum(WIDTHS)
     for column, width in enumerate(WIDTHS):

@@ -11,7 +11,7 @@ from typing import Any, Final
 from setwright.solver.sheets.handout.handout import Handout, Session
 from setwright.solver.sheets.xlsx.muscle_sheet import muscle_sheet
 from setwright.solver.sheets.xlsx.session_sheet import session_sheet
-from setwright.solver.sheets.xlsx.week_sheet import week_sheet
+from setwright.solver.sheets.xlsx.week_sheet import week_model
 
 CREATED: Final = datetime(2020, 1, 1, tzinfo=UTC)
 """Not when it was made: the same week gives the same bytes."""
@@ -55,7 +55,7 @@ def workbook(handout: Handout) -> bytes:
     book.set_properties({"title": handout.week, "created": CREATED})
     formats = {name: book.add_format(shaded(name, said)) for name, said in FORMATS.items()}
     names = sheet_names(handout)
-    week_sheet(book.add_worksheet(next(names)), handout, formats)
+    week_model(book.add_worksheet(next(names)), handout, formats)
     for session in handout.sessions:
         if session.lines:
             session_sheet(book.add_worksheet(next(names)), session, handout, formats)

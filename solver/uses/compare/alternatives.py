@@ -6,12 +6,12 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.secondary.diverse_weeks import Apart
-from setwright.solver.planning import End, Solved, Watch, plan_apart
 from setwright.solver.auditing import Audit
+from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.evaluated_week import WHOLE
+from setwright.solver.planning import End, Solved, Watch, plan_apart
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.secondary.diverse_weeks import DiverseWeek
 
 MOST_MUSCLES = 4
 """Muscles named whose weekly sets differ most."""
@@ -39,7 +39,7 @@ class Alternative:
 
 
 def alternatives(
-    understood: Understood,
+    parsed: ParsedBrief,
     catalogue: Catalogue,
     count: int,
     share: float,
@@ -48,13 +48,13 @@ def alternatives(
     stopped: Callable[[], bool] = lambda: False,
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The brief's week and up to `count` alternatives whose score is no more than `share` of the stimulus below it."""
-    end, found = plan_apart(understood, catalogue, count, share, limits, watch, stopped)
+    end, found = plan_apart(parsed, catalogue, count, share, limits, watch, stopped)
     if not isinstance(end, Solved):
         return end, ()
     return end, tuple(against(end.audit, other) for other in found)
 
 
-def against(first: Audit, other: Apart) -> Alternative:
+def against(first: Audit, other: DiverseWeek) -> Alternative:
     """Another week set against the first."""
     return Alternative(
         audit=other.audit,
@@ -70,14 +70,14 @@ def against(first: Audit, other: Apart) -> Alternative:
 
 def seconds(audit: Audit) -> int:
     """The week's seconds."""
-    return sum(audit.view.seconds(day.index) for day in audit.view.terms.days)
+    return sum(audit.evaluated.seconds(day.index) for day in audit.evaluated.resolved.days)
 
 
 def differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:
     """The muscles whose weekly sets differ by one or more, the largest differences first."""
     found = []
-    for muscle in first.view.terms.muscles:
-        more = (other.view.weekly_sets(muscle) - first.view.weekly_sets(muscle)) / WHOLE
+    for muscle in first.evaluated.resolved.muscles:
+        more = (other.evaluated.weekly_sets(muscle) - first.evaluated.weekly_sets(muscle)) / WHOLE
         if abs(more) >= 1:
             found.append((muscle, more))
     return tuple(sorted(found, key=lambda m: (-abs(m[1]), m[0]))[:MOST_MUSCLES])

@@ -8,15 +8,15 @@ from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from setwright.catalogue.entries import Catalogue
+from setwright.solver.auditing import Audit
 from setwright.solver.brief.defaults import LIMITS
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.linear.columns import board_of
+from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.planning import End, Solved
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
-from setwright.solver.planning import End, Solved
-from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.uses.time_budget.amounts import with_minutes
 
 if TYPE_CHECKING:
@@ -61,8 +61,8 @@ def pays_from(
         if here[0] >= here[1]:
             continue
         for place, end in ((i, longer), (j, shorter)):
-            trials.setdefault(place, Trials(cases[place].understood, catalogue, stopped, {0: end.audit}))
-        found.append(Pays(i, j, here, *crossing(trials[i], trials[j], room(cases[i].understood))))
+            trials.setdefault(place, Trials(cases[place].parsed, catalogue, stopped, {0: end.audit}))
+        found.append(Pays(i, j, here, *crossing(trials[i], trials[j], room(cases[i].parsed))))
     return tuple(found)
 
 
@@ -77,15 +77,15 @@ def pairs(cases: Sequence[Case]) -> tuple[tuple[int, int], ...]:
 
 def uncut(solved: Solved) -> float:
     """The week index before any minutes were cut: efficiency's floor and share say what it was."""
-    cut = solved.shortened
-    if cut is None or solved.terms.keep_share >= 1.0:
+    cut = solved.shortest
+    if cut is None or solved.resolved.keep_share >= 1.0:
         return solved.stimulus
-    return (cut.best_units - cut.floor) / (1.0 - solved.terms.keep_share) / UNITS
+    return (cut.best_units - cut.floor) / (1.0 - solved.resolved.keep_share) / UNITS
 
 
-def room(understood: Understood) -> int:
+def room(parsed: ParsedBrief) -> int:
     """How many minutes each session may still grow by, in whole steps."""
-    longest = max(day.minutes for day in understood.brief.days)
+    longest = max(day.minutes for day in parsed.brief.days)
     return min(FARTHEST, int(LIMITS["minutes"][1]) - longest) // STEP * STEP
 
 
@@ -93,7 +93,7 @@ def room(understood: Understood) -> int:
 class Trials:
     """One goal's best weeks at more minutes, each searched once, from the week of the most minutes below it."""
 
-    understood: Understood
+    parsed: ParsedBrief
     catalogue: Catalogue
     stopped: Callable[[], bool]
     weeks: dict[int, Audit]
@@ -103,17 +103,17 @@ class Trials:
     def stimulus(self, more: int) -> float:
         """The week index of the best week with so many more minutes a session."""
         if more not in self.known:
-            brief = with_minutes(self.understood, tuple(d.minutes + more for d in self.understood.brief.days)).brief
+            brief = with_minutes(self.parsed, tuple(d.minutes + more for d in self.parsed.brief.days)).brief
             before = self.weeks[max(m for m in self.weeks if m <= more)]
-            board = board_of(resolve(brief, self.catalogue))
-            outcome = search(board, QUICK, None, self.stopped, start=before.view.week)
+            instance = instance_of(resolve(brief, self.catalogue))
+            outcome = search(instance, QUICK, None, self.stopped, start=before.evaluated.week)
             if outcome.best is not None:
                 self.weeks[more] = outcome.best
             self.known[more] = outcome.best.stimulus if outcome.best else 0.0
         return self.known[more]
 
 
-QUICK = replace(SEARCHES["quick"], nodes=1, theme_nodes=0)
+QUICK = replace(SEARCHES["quick"], nodes=1, pattern_nodes=0)
 """Only the weeks are asked for, so next to nothing is spent on bounds."""
 
 

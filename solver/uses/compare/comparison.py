@@ -6,11 +6,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Goal
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.search.limits import Limits
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.planning import Clash, End, OutOfTime, Solved, Watch, plan
-from setwright.solver.evaluation.evaluated_week import View
+from setwright.solver.search.limits import Limits
 from setwright.solver.uses.compare.break_even import Pays, pays_from
 from setwright.solver.uses.compare.rank_stability import Order, order_of
 
@@ -21,11 +21,11 @@ class Case:
 
     label: str
     place: int
-    understood: Understood
+    parsed: ParsedBrief
 
     @property
     def goal(self) -> Goal:
-        return self.understood.brief.goal or "balanced"
+        return self.parsed.brief.goal or "balanced"
 
 
 @dataclass(frozen=True)
@@ -57,14 +57,14 @@ class Compared:
         return tuple((i, end) for i, end in enumerate(self.ends) if isinstance(end, Solved))
 
 
-def cases_of(briefs: Sequence[Understood], goals: Sequence[Goal]) -> tuple[Case, ...]:
+def cases_of(briefs: Sequence[ParsedBrief], goals: Sequence[Goal]) -> tuple[Case, ...]:
     """Every brief under every goal, or under its own where no goal is named; labels are letters and goals."""
     found: list[Case] = []
-    for place, understood in enumerate(briefs):
+    for place, parsed in enumerate(briefs):
         letter = chr(ord("A") + place) if len(briefs) > 1 else ""
-        for goal in goals or (understood.brief.goal or "balanced",):
-            brief = understood.brief.model_copy(update={"goal": goal})
-            found.append(Case(f"{letter} {goal}".strip(), place, replace(understood, brief=brief)))
+        for goal in goals or (parsed.brief.goal or "balanced",):
+            brief = parsed.brief.model_copy(update={"goal": goal})
+            found.append(Case(f"{letter} {goal}".strip(), place, replace(parsed, brief=brief)))
     return tuple(found)
 
 
@@ -76,11 +76,13 @@ def compare(
     stopped: Callable[[], bool] = lambda: False,
 ) -> Compared:
     """The cases planned one after the other and set side by side."""
-    ends = tuple(plan(case.understood, catalogue, limits, watch, stopped, with_pairs_note=False) for case in cases)
+    ends = tuple(plan(case.parsed, catalogue, limits, watch, stopped, with_pairs_note=False) for case in cases)
     solved = [(i, end) for i, end in enumerate(ends) if isinstance(end, Solved)]
-    views = [end.audit.view for _, end in solved]
-    comparable = len(views) > 1 and all(weights(view) == weights(views[0]) for view in views)
-    order = order_of(views) if comparable else None
+    evaluated_weeks = [end.audit.evaluated for _, end in solved]
+    comparable = len(evaluated_weeks) > 1 and all(
+        weights(evaluated) == weights(evaluated_weeks[0]) for evaluated in evaluated_weeks
+    )
+    order = order_of(evaluated_weeks) if comparable else None
     longer = () if stopped() else pays_from(cases, ends, catalogue, stopped)
     return Compared(tuple(cases), ends, beside(solved), order, longer)
 
@@ -89,34 +91,34 @@ def beside(solved: Sequence[tuple[int, Solved]]) -> tuple[Beside, ...]:
     """Each week beside the one that takes the most time (the first of equals)."""
     if len(solved) < 2:
         return ()
-    most, reference = max(solved, key=lambda found: (seconds(found[1].audit.view), -found[0]))
+    most, reference = max(solved, key=lambda found: (seconds(found[1].audit.evaluated), -found[0]))
     return tuple(
         Beside(
             i,
             most,
-            seconds(end.audit.view) / seconds(reference.audit.view),
+            seconds(end.audit.evaluated) / seconds(reference.audit.evaluated),
             end.stimulus / reference.stimulus if reference.stimulus else 0.0,
-            weights(end.audit.view) == weights(reference.audit.view),
+            weights(end.audit.evaluated) == weights(reference.audit.evaluated),
         )
         for i, end in solved
         if i != most
     )
 
 
-def weights(view: View) -> dict[str, float]:
+def weights(evaluated: EvaluatedWeek) -> dict[str, float]:
     """Each muscle's part of the week index."""
-    whole = view.terms.weight_sum
-    return {m.id: round(m.weight / whole, 9) for m in view.terms.muscles.values()}
+    whole = evaluated.resolved.weight_sum
+    return {m.id: round(m.weight / whole, 9) for m in evaluated.resolved.muscles.values()}
 
 
-def seconds(view: View) -> int:
+def seconds(evaluated: EvaluatedWeek) -> int:
     """The week's seconds on the days that have a session."""
-    return sum(view.seconds(day.index) for day in view.terms.days if view.on[day.index])
+    return sum(evaluated.seconds(day.index) for day in evaluated.resolved.days if evaluated.on[day.index])
 
 
 def only_in(solved: Sequence[tuple[int, Solved]]) -> tuple[tuple[int, tuple[str, ...]], ...]:
     """For each week the exercises that none of the others has, by id in the order of the week."""
-    used = {i: dict.fromkeys(entry.exercise for entry in end.audit.view.week.entries) for i, end in solved}
+    used = {i: dict.fromkeys(entry.exercise for entry in end.audit.evaluated.week.entries) for i, end in solved}
     return tuple(
         (i, tuple(e for e in mine if all(e not in others for j, others in used.items() if j != i)))
         for i, mine in used.items()

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import DRAWS, drawn, week_draws
-from setwright.solver.evaluation.evaluated_week import View
 from setwright.solver.uses.compare.sensitivity import Turn, turns
 
 
@@ -32,20 +32,20 @@ class Order:
     steps: tuple[Step, ...]
 
 
-def order_of(views: Sequence[View], count: int = DRAWS) -> Order:
+def order_of(evaluated_weeks: Sequence[EvaluatedWeek], count: int = DRAWS) -> Order:
     """The order of some weeks' stimulus and how far the evidence holds it; equal weeks keep the order given."""
     import numpy
 
-    ranked = tuple(sorted(range(len(views)), key=lambda i: (-round(views[i].stimulus, 6), i)))
-    weeks = [week_draws(views[i], drawn(views[i], numpy, count), numpy) for i in ranked]
+    ranked = tuple(sorted(range(len(evaluated_weeks)), key=lambda i: (-round(evaluated_weeks[i].stimulus, 6), i)))
+    weeks = [week_draws(evaluated_weeks[i], drawn(evaluated_weeks[i], numpy, count), numpy) for i in ranked]
     kept = [higher > lower for higher, lower in pairwise(weeks)]
     steps = tuple(
         Step(
             a,
             b,
-            round(views[a].stimulus - views[b].stimulus, 4),
+            round(evaluated_weeks[a].stimulus - evaluated_weeks[b].stimulus, 4),
             float(holds.mean()),
-            turns(views[a], views[b]),
+            turns(evaluated_weeks[a], evaluated_weeks[b]),
         )
         for (a, b), holds in zip(pairwise(ranked), kept, strict=True)
     )

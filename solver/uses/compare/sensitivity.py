@@ -6,8 +6,8 @@ import math
 from dataclasses import dataclass
 from typing import Any
 
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import week_draws
-from setwright.solver.evaluation.evaluated_week import View
 
 
 @dataclass(frozen=True)
@@ -47,17 +47,17 @@ class Turn:
     """Whether the order turns within the published interval."""
 
 
-def turns(higher: View, lower: View) -> tuple[Turn, ...]:
+def turns(higher: EvaluatedWeek, lower: EvaluatedWeek) -> tuple[Turn, ...]:
     """Every knob moved alone, those that turn the order first, the nearest first."""
     found = [turn(higher, lower, knob) for knob in KNOBS]
     return tuple(sorted(found, key=lambda t: math.inf if t.factor is None else abs(math.log(t.factor))))
 
 
-def turn(higher: View, lower: View, knob: Knob) -> Turn:
+def turn(higher: EvaluatedWeek, lower: EvaluatedWeek, knob: Knob) -> Turn:
     """One knob moved over a grid of factors and to its two ends, all else at its value."""
     import numpy
 
-    evidence, numbers = higher.terms.catalogue.evidence, higher.terms.curves.numbers
+    evidence, numbers = higher.resolved.catalogue.evidence, higher.resolved.curves.numbers
     values = tuple(numbers[key] for key in knob.keys)
     most = min(FARTHEST, *(knob.most / value for value in values))
     # The grid meets 1 exactly, so that a crossing is looked for on either side of the value itself.
@@ -79,10 +79,10 @@ def turn(higher: View, lower: View, knob: Knob) -> Turn:
     return Turn(knob, values, (low, high), factor, inside)
 
 
-def differences(higher: View, lower: View, moved: dict[str, Any], numpy: Any) -> Any:
+def differences(higher: EvaluatedWeek, lower: EvaluatedWeek, moved: dict[str, Any], numpy: Any) -> Any:
     """The difference of two weeks' index at each of the moved values, all other numbers as they are."""
     count = len(next(iter(moved.values())))
-    draws = {key: numpy.full(count, value) for key, value in higher.terms.curves.numbers.items()} | moved
+    draws = {key: numpy.full(count, value) for key, value in higher.resolved.curves.numbers.items()} | moved
     return week_draws(higher, draws, numpy) - week_draws(lower, draws, numpy)
 
 

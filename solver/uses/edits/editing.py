@@ -6,71 +6,77 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.prescriptions import Option, reps_of, rests_of, rir_of
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.order import in_order
-from setwright.solver.evaluation.resolved_brief import DayTerms, Terms
-from setwright.solver.evaluation.evaluated_week import Line, View
+from setwright.solver.evaluation.prescriptions import Prescription, reps_of, rests_of, rir_of
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 
 
-def entry_as(terms: Terms, exercise: Exercise, day: DayTerms, option: Option, partner: str | None = None) -> Entry:
+def entry_as(
+    resolved: ResolvedBrief,
+    exercise: Exercise,
+    day: ResolvedDay,
+    prescription: Prescription,
+    partner: str | None = None,
+) -> Entry:
     """A line of an exercise done one way, with the repetitions and RIR that the brief gives it."""
     return Entry(
         exercise=exercise.id,
-        sets=option.sets,
-        reps=reps_of(terms, exercise, day),
-        rir=rir_of(terms, exercise),
-        rest=option.rest,
-        technique=option.technique,
-        drops=option.drops,
+        sets=prescription.sets,
+        reps=reps_of(resolved, exercise, day),
+        rir=rir_of(resolved, exercise),
+        rest=prescription.rest,
+        technique=prescription.technique,
+        drops=prescription.drops,
         partner=partner,
     )
 
 
-def without(view: View, line: Line) -> Week:
+def without(evaluated: EvaluatedWeek, line: Line) -> Week:
     """The week without a line; a partner left behind goes on alone, at its shortest straight rest."""
-    left = [other.entry for other in view.on[line.day.index] if other.place != line.place]
-    return with_day(view, line.day.index, [alone(view.terms, e, line.exercise.id) for e in left])
+    left = [other.entry for other in evaluated.on[line.day.index] if other.place != line.place]
+    return with_day(evaluated, line.day.index, [alone(evaluated.resolved, e, line.exercise.id) for e in left])
 
 
-def alone(terms: Terms, entry: Entry, gone: str) -> Entry:
+def alone(resolved: ResolvedBrief, entry: Entry, gone: str) -> Entry:
     if entry.partner != gone:
         return entry
-    return replace(entry, partner=None, rest=rests_of(terms, terms.catalogue.exercises[entry.exercise])[0])
+    return replace(entry, partner=None, rest=rests_of(resolved, resolved.catalogue.exercises[entry.exercise])[0])
 
 
-def exchanged(view: View, line: Line, entry: Entry) -> Week:
+def exchanged(evaluated: EvaluatedWeek, line: Line, entry: Entry) -> Week:
     """The week with one line exchanged for an entry; a partner goes on with the new one."""
     entries = []
-    for other in view.on[line.day.index]:
+    for other in evaluated.on[line.day.index]:
         partner = other.entry.partner
         met = partner == line.exercise.id and other.place != line.place
         entries.append(
             entry if other.place == line.place else replace(other.entry, partner=entry.exercise) if met else other.entry
         )
-    return with_day(view, line.day.index, entries)
+    return with_day(evaluated, line.day.index, entries)
 
 
-def added(view: View, day: int, entry: Entry) -> Week:
+def added(evaluated: EvaluatedWeek, day: int, entry: Entry) -> Week:
     """The week with one more line on a day."""
-    return with_day(view, day, [*(line.entry for line in view.on[day]), entry])
+    return with_day(evaluated, day, [*(line.entry for line in evaluated.on[day]), entry])
 
 
-def with_day(view: View, day: int, entries: Iterable[Entry]) -> Week:
+def with_day(evaluated: EvaluatedWeek, day: int, entries: Iterable[Entry]) -> Week:
     """The week with other entries on one day, sorted where the day was in its due order before."""
-    before = [line.entry for line in view.on[day]]
+    before = [line.entry for line in evaluated.on[day]]
     entries = tuple(entries)
-    if names(sorted_as_done(view.terms, before)) == names(before):
-        entries = sorted_as_done(view.terms, entries)
-    days = view.week.days
+    if names(sorted_as_done(evaluated.resolved, before)) == names(before):
+        entries = sorted_as_done(evaluated.resolved, entries)
+    days = evaluated.week.days
     return Week((*days[:day], entries, *days[day + 1 :]))
 
 
-def sorted_as_done(terms: Terms, entries: Iterable[Entry]) -> tuple[Entry, ...]:
+def sorted_as_done(resolved: ResolvedBrief, entries: Iterable[Entry]) -> tuple[Entry, ...]:
     """The entries of a day in the order they are done."""
     by_id = {entry.exercise: entry for entry in entries}
-    lifts = [(terms.catalogue.exercises[key], entry.partner) for key, entry in by_id.items()]
-    return tuple(by_id[exercise.id] for exercise in in_order(terms, lifts))
+    lifts = [(resolved.catalogue.exercises[key], entry.partner) for key, entry in by_id.items()]
+    return tuple(by_id[exercise.id] for exercise in in_order(resolved, lifts))
 
 
 def names(entries: Iterable[Entry]) -> list[str]:

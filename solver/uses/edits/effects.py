@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.evaluation.finding import UNITS, Finding
 from setwright.solver.evaluation.evaluated_week import WHOLE
+from setwright.solver.evaluation.finding import UNITS, Finding
 from setwright.solver.evaluation.week import Week
 
 TIME = "day-minutes"
@@ -78,24 +78,24 @@ class Effect:
     @cached_property
     def overfilled(self) -> bool:
         """Whether a day is beyond its minutes and longer than before."""
-        old, new = self.before.view, self.after.view
-        return any(new.seconds(d.index) > max(d.limit, old.seconds(d.index)) for d in new.terms.days)
+        old, new = self.before.evaluated, self.after.evaluated
+        return any(new.seconds(d.index) > max(d.limit, old.seconds(d.index)) for d in new.resolved.days)
 
     @cached_property
     def sets(self) -> tuple[tuple[str, float, float], ...]:
         """(muscle, weekly sets before, after) where they differ."""
-        old, new = self.before.view, self.after.view
-        pairs = [(m, old.weekly_sets(m) / WHOLE, new.weekly_sets(m) / WHOLE) for m in old.terms.muscles]
+        old, new = self.before.evaluated, self.after.evaluated
+        pairs = [(m, old.weekly_sets(m) / WHOLE, new.weekly_sets(m) / WHOLE) for m in old.resolved.muscles]
         return tuple(row for row in pairs if row[1] != row[2])
 
     def index(self, muscle: str) -> float:
         """The points by which a muscle's index differs."""
-        return self.after.view.index(muscle) - self.before.view.index(muscle)
+        return self.after.evaluated.index(muscle) - self.before.evaluated.index(muscle)
 
     def moved(self, muscle: str) -> float:
         """The points by which a muscle moves the week index."""
-        terms = self.before.view.terms
-        return terms.muscles[muscle].weight * self.index(muscle) / terms.weight_sum
+        resolved = self.before.evaluated.resolved
+        return resolved.muscles[muscle].weight * self.index(muscle) / resolved.weight_sum
 
 
 def fresh(finding: Finding, breadths: Mapping[tuple[str, str], float], more: bool) -> bool:
@@ -117,10 +117,10 @@ def breadth(text: str) -> float:
 
 def effect(before: Audit, week: Week) -> Effect:
     """What it does to put another week in the place of an audited one."""
-    return Effect(before, audit(before.view.terms, week))
+    return Effect(before, audit(before.evaluated.resolved, week))
 
 
 def total_seconds(found: Audit) -> int:
     """The seconds of a week's sessions; a day without lines takes none."""
-    view = found.view
-    return sum(view.seconds(day.index) for day in view.terms.days if view.on[day.index])
+    evaluated = found.evaluated
+    return sum(evaluated.seconds(day.index) for day in evaluated.resolved.days if evaluated.on[day.index])

@@ -4,13 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
-from setwright.solver.engines.build import day_sheet
-from setwright.solver.linear.columns import Atom, Board, Cell, Column, board_of, cells_of_days, pair_columns
-from setwright.solver.engines.cpsat import Program
-from setwright.solver.linear.linear_model import Sheet
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.evaluation.resolved_brief import Terms
+from setwright.solver.engines.build import day_model
+from setwright.solver.engines.cpsat import CpSatModel
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.linear.columns import (
+    Assignment,
+    Column,
+    DayGroup,
+    Instance,
+    day_groups,
+    instance_of,
+    pair_columns,
+)
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.uses.edits.editing import entry_as, sorted_as_done
 
 WORK = 6.0
@@ -21,52 +29,54 @@ Lines = Mapping[tuple[int, int], str]
 """(class, day) -> the exercise of that class that stands on the day."""
 
 
-def settled(terms: Terms, week: Week, keep: tuple[tuple[int, str], ...] = ()) -> Audit | None:
+def settled(resolved: ResolvedBrief, week: Week, keep: tuple[tuple[int, str], ...] = ()) -> Audit | None:
     """The best week of these lines on these days; lines not in `keep`, (day, exercise id), may be left out.
 
     None when no way of doing them, with `keep` among them, passes the audit. The same week gives the same answer.
     """
-    board = board_of(terms)
-    lines = lines_of(board, week)
-    sheet = day_sheet(board, columns_of(board, week, lines))
+    instance = instance_of(resolved)
+    lines = lines_of(instance, week)
+    model = day_model(instance, columns_of(instance, week, lines))
     for day, exercise in keep:
-        if (here := standing(sheet, lines, day, exercise)) is None:
+        if (here := standing(model, lines, day, exercise)) is None:
             return None
-        sheet.row("kept", here, low=1)
-    program = Program(sheet)
+        model.constrain("kept", here, low=1)
+    program = CpSatModel(model)
     program.maximise()
     seen: list[frozenset[int]] = []
     program.solve(WORK, SECONDS, seen.append)
-    found = (audit(terms, week_of(sheet, lines, columns)) for columns in reversed(seen))
+    found = (audit(resolved, week_of(model, lines, columns)) for columns in reversed(seen))
     return max((a for a in found if not a.broken), key=lambda a: a.score_units, default=None)
 
 
-def lines_of(board: Board, week: Week) -> dict[tuple[int, int], str]:
+def lines_of(instance: Instance, week: Week) -> dict[tuple[int, int], str]:
     """The lines whose exercise is open on its day, by class."""
-    classes = {member.id: i for i, cls in enumerate(board.classes) for member in cls.members}
+    classes = {member.id: i for i, cls in enumerate(instance.classes) for member in cls.members}
     found: dict[tuple[int, int], str] = {}
     for day, entries in enumerate(week.days):
         for entry in entries:
             cls = classes.get(entry.exercise)
-            if cls is not None and board.classes[cls].options[board.group_of[day]]:
+            if cls is not None and instance.classes[cls].prescriptions[instance.like_of[day]]:
                 found.setdefault((cls, day), entry.exercise)
     return found
 
 
-def columns_of(board: Board, week: Week, lines: Lines) -> list[Column]:
+def columns_of(instance: Instance, week: Week, lines: Lines) -> list[Column]:
     """Every way to do each line alone, and each pair of the week as a pair."""
     found: list[Column] = []
-    for cell in cells_of_days(board):
-        atoms = {name: atoms_of(board, cell, cls) for (cls, day), name in lines.items() if day == cell.index}
-        found += [Column(cell.index, (a,)) for here in atoms.values() for a in here if not a.option.paired]
-        for one, other in pairs_of(week.days[cell.index]):
-            halves = [a for name in (one, other) for a in atoms.get(name, ()) if a.option.paired]
-            found += pair_columns(board, cell, halves)
+    for group in day_groups(instance):
+        assignments = {
+            name: assignments_of(instance, group, cls) for (cls, day), name in lines.items() if day == group.index
+        }
+        found += [Column(group.index, (a,)) for here in assignments.values() for a in here if not a.prescription.paired]
+        for one, other in pairs_of(week.days[group.index]):
+            halves = [a for name in (one, other) for a in assignments.get(name, ()) if a.prescription.paired]
+            found += pair_columns(instance, group, halves)
     return found
 
 
-def atoms_of(board: Board, cell: Cell, cls: int) -> list[Atom]:
-    return [Atom(cls, option) for option in board.classes[cls].options[cell.group]]
+def assignments_of(instance: Instance, group: DayGroup, cls: int) -> list[Assignment]:
+    return [Assignment(cls, prescription) for prescription in instance.classes[cls].prescriptions[group.like]]
 
 
 def pairs_of(entries: tuple[Entry, ...]) -> Iterator[tuple[str, str]]:
@@ -76,22 +86,24 @@ def pairs_of(entries: tuple[Entry, ...]) -> Iterator[tuple[str, str]]:
             yield entry.exercise, entry.partner
 
 
-def standing(sheet: Sheet, lines: Lines, day: int, exercise: str) -> dict[int, int] | None:
+def standing(model: LinearModel, lines: Lines, day: int, exercise: str) -> dict[int, int] | None:
     """The columns that hold an exercise on a day, or None where there are none."""
     mine = {key for key, name in lines.items() if name == exercise and key[1] == day}
-    here = {j: 1 for j, c in enumerate(sheet.columns) if any((a.cls, c.cell) in mine for a in c.atoms)}
+    here = {j: 1 for j, c in enumerate(model.columns) if any((a.cls, c.group) in mine for a in c.assignments)}
     return here or None
 
 
-def week_of(sheet: Sheet, lines: Lines, columns: frozenset[int]) -> Week:
+def week_of(model: LinearModel, lines: Lines, columns: frozenset[int]) -> Week:
     """The week of some columns, every line under its own name."""
-    terms = sheet.terms
-    days: list[list[Entry]] = [[] for _ in terms.days]
+    resolved = model.resolved
+    days: list[list[Entry]] = [[] for _ in resolved.days]
     for j in sorted(columns):
-        column = sheet.columns[j]
-        names = [lines[a.cls, column.cell] for a in column.atoms]
-        for name, atom, partner in zip(names, column.atoms, reversed(names), strict=True):
-            exercise = terms.catalogue.exercises[name]
+        column = model.columns[j]
+        names = [lines[a.cls, column.group] for a in column.assignments]
+        for name, assignment, partner in zip(names, column.assignments, reversed(names), strict=True):
+            exercise = resolved.catalogue.exercises[name]
             paired = partner if len(names) == 2 else None
-            days[column.cell].append(entry_as(terms, exercise, terms.days[column.cell], atom.option, paired))
-    return Week(tuple(sorted_as_done(terms, entries) for entries in days))
+            days[column.group].append(
+                entry_as(resolved, exercise, resolved.days[column.group], assignment.prescription, paired)
+            )
+    return Week(tuple(sorted_as_done(resolved, entries) for entries in days))

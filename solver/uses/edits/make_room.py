@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.prescriptions import make, set_span
 from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.evaluation.prescriptions import make, set_span
 from setwright.solver.evaluation.week import Week
 from setwright.solver.uses.edits.editing import entry_as, exchanged, without
 from setwright.solver.uses.edits.effects import Effect, effect
@@ -27,7 +27,7 @@ def room_for(before: Audit, crowded: Audit, day: int, kept: str) -> tuple[Cut, E
     What change and cut do together is reckoned against `before`; None where no one cut does without breaking a rule.
     """
     found: list[tuple[Cut, Effect]] = []
-    for line in crowded.view.on[day]:
+    for line in crowded.evaluated.on[day]:
         if line.exercise.id != kept:
             for sets, week in cuts(crowded, line):
                 both = effect(before, week)
@@ -39,10 +39,10 @@ def room_for(before: Audit, crowded: Audit, day: int, kept: str) -> tuple[Cut, E
 
 def cuts(audited: Audit, line: Line) -> Iterator[tuple[int, Week]]:
     """A line with ever fewer sets, as far as its least, and then the week without it; pairs are only taken apart."""
-    view, entry = audited.view, line.entry
+    evaluated, entry = audited.evaluated, line.entry
     if entry.partner is None:
-        for sets in range(line.sets - 1, set_span(view.terms, line.exercise)[0] - 1, -1):
+        for sets in range(line.sets - 1, set_span(evaluated.resolved, line.exercise)[0] - 1, -1):
             way = (sets, entry.rest, entry.technique, entry.drops, False)
-            option = make(view.terms, line.exercise, line.day, *way)
-            yield sets, exchanged(view, line, entry_as(view.terms, line.exercise, line.day, option))
-    yield 0, without(view, line)
+            prescription = make(evaluated.resolved, line.exercise, line.day, *way)
+            yield sets, exchanged(evaluated, line, entry_as(evaluated.resolved, line.exercise, line.day, prescription))
+    yield 0, without(evaluated, line)

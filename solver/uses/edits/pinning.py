@@ -6,24 +6,24 @@ from typing import Any
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Pin
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.rules.pinned import meets
-from setwright.solver.evaluation.resolved_brief import Terms
-from setwright.solver.evaluation.evaluated_week import Line, View
 
 
-def with_pin(terms: Terms, exercise: Exercise, weekday: Any = None) -> Terms:
+def with_pin(resolved: ResolvedBrief, exercise: Exercise, weekday: Any = None) -> ResolvedBrief:
     """The terms with an exercise pinned, on a weekday if one is named, unless it is pinned already."""
-    if exercise.id in terms.pinned:
-        return terms
+    if exercise.id in resolved.pinned:
+        return resolved
     pin = Pin(exercise=exercise.id, day=weekday)
-    return resolve(terms.brief.model_copy(update={"pins": (*terms.brief.pins, pin)}), terms.catalogue)
+    return resolve(resolved.brief.model_copy(update={"pins": (*resolved.brief.pins, pin)}), resolved.catalogue)
 
 
-def with_pins_moved(view: View, line: Line, exercise: Exercise) -> Terms:
+def with_pins_moved(evaluated: EvaluatedWeek, line: Line, exercise: Exercise) -> ResolvedBrief:
     """The terms in which every pin that only this line meets asks for another exercise; the same terms if none does."""
-    brief = view.terms.brief
-    others = [x for x in view.lines if (x.day.index, x.place) != (line.day.index, line.place)]
+    brief = evaluated.resolved.brief
+    others = [x for x in evaluated.lines if (x.day.index, x.place) != (line.day.index, line.place)]
     pins = tuple(
         pin.model_copy(update={"exercise": exercise.id})
         if meets(pin, line) and not any(meets(pin, other) for other in others)
@@ -31,5 +31,5 @@ def with_pins_moved(view: View, line: Line, exercise: Exercise) -> Terms:
         for pin in brief.pins
     )
     if pins == brief.pins:
-        return view.terms
-    return resolve(brief.model_copy(update={"pins": pins}), view.terms.catalogue)
+        return evaluated.resolved
+    return resolve(brief.model_copy(update={"pins": pins}), evaluated.resolved.catalogue)

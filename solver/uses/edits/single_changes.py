@@ -7,11 +7,11 @@ from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.prescriptions import Option, options_of
-from setwright.solver.rules import RULES
-from setwright.solver.evaluation.resolved_brief import DayTerms
 from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
+from setwright.solver.evaluation.resolved_brief import ResolvedDay
 from setwright.solver.evaluation.week import Week
+from setwright.solver.rules import RULES
 from setwright.solver.uses.edits.editing import added, entry_as, exchanged, without
 from setwright.solver.uses.edits.effects import TIME, Effect, effect
 from setwright.solver.uses.edits.make_room import Cut, room_for
@@ -34,7 +34,7 @@ class Change:
 
     kind: str
     """out | in | exchange | done otherwise"""
-    day: DayTerms
+    day: ResolvedDay
     old: str | None
     new: str | None
     room: Cut | None
@@ -50,7 +50,7 @@ class Idea:
     day: int
     old: str | None
     new: Exercise | None
-    option: Option | None
+    prescription: Prescription | None
 
 
 @dataclass(frozen=True)
@@ -76,7 +76,7 @@ def best_changes(found: Audit, most: int) -> tuple[Change, ...]:
         if not able or value(able[0].after) < value(now) + LEAST:
             break
         best, idea = able[0], able[0].idea
-        day = now.view.terms.days[idea.day]
+        day = now.evaluated.resolved.days[idea.day]
         made.append(Change(idea.kind, day, idea.old, new_of(idea), best.room, Effect(now, best.after)))
         now = best.after
     return tuple(made)
@@ -98,8 +98,8 @@ def hard_breaches(found: Audit) -> int:
 
 def seconds_over(found: Audit) -> int:
     """The seconds by which days are beyond their minutes."""
-    view = found.view
-    return sum(max(0, view.seconds(d.index) - d.limit) for d in view.terms.days if view.on[d.index])
+    evaluated = found.evaluated
+    return sum(max(0, evaluated.seconds(d.index) - d.limit) for d in evaluated.resolved.days if evaluated.on[d.index])
 
 
 def ranked(now: Audit, tried: Iterator[Idea]) -> list[Tried]:
@@ -128,17 +128,17 @@ def fitted(now: Audit, trial: Tried) -> Tried | None:
 
 def carried_out(now: Audit, idea: Idea) -> Week | None:
     """The week after a change, or None where its line is gone or its exercise there already."""
-    view, day = now.view, now.view.terms.days[idea.day]
-    line = next((x for x in view.on[idea.day] if x.exercise.id == idea.old), None)
+    evaluated, day = now.evaluated, now.evaluated.resolved.days[idea.day]
+    line = next((x for x in evaluated.on[idea.day] if x.exercise.id == idea.old), None)
     if idea.old is not None and line is None:
         return None
-    if idea.new is None or idea.option is None:
-        return without(view, line) if line else None
-    if idea.new.id != idea.old and any(x.exercise.id == idea.new.id for x in view.on[idea.day]):
+    if idea.new is None or idea.prescription is None:
+        return without(evaluated, line) if line else None
+    if idea.new.id != idea.old and any(x.exercise.id == idea.new.id for x in evaluated.on[idea.day]):
         return None
-    partner = line.entry.partner if line and idea.option.paired else None
-    entry = entry_as(view.terms, idea.new, day, idea.option, partner)
-    return added(view, idea.day, entry) if line is None else exchanged(view, line, entry)
+    partner = line.entry.partner if line and idea.prescription.paired else None
+    entry = entry_as(evaluated.resolved, idea.new, day, idea.prescription, partner)
+    return added(evaluated, idea.day, entry) if line is None else exchanged(evaluated, line, entry)
 
 
 # ---- ideas
@@ -146,57 +146,57 @@ def carried_out(now: Audit, idea: Idea) -> Week | None:
 
 def ideas(now: Audit) -> Iterator[Idea]:
     """Every single change that is looked at: lines out, done otherwise, exchanged, and new lines."""
-    view = now.view
-    for day in view.terms.days:
+    evaluated = now.evaluated
+    for day in evaluated.resolved.days:
         openings = list(first_choices(now, day))
-        for line in view.on[day.index]:
+        for line in evaluated.on[day.index]:
             yield Idea("out", day.index, line.exercise.id, None, None)
             yield from otherwise(now, line)
             for exercise in openings:
                 yield from placed(now, line, exercise)
         for exercise in openings:
-            option = shortest(options_of(view.terms, exercise, day))
-            if option:
-                yield Idea("in", day.index, None, exercise, option)
+            prescription = shortest(prescriptions_of(evaluated.resolved, exercise, day))
+            if prescription:
+                yield Idea("in", day.index, None, exercise, prescription)
 
 
-def first_choices(now: Audit, day: DayTerms) -> Iterator[Exercise]:
+def first_choices(now: Audit, day: ResolvedDay) -> Iterator[Exercise]:
     """The best-ranked open exercise of each slot."""
-    terms = now.view.terms
+    resolved = now.evaluated.resolved
     seen: set[str] = set()
-    for exercise in sorted(terms.open_on[day.index], key=lambda e: terms.rank(e, day)):
-        if exercise.slot.id not in seen and exercise.id not in terms.brief.dislike:
+    for exercise in sorted(resolved.open_on[day.index], key=lambda e: resolved.rank(e, day)):
+        if exercise.slot.id not in seen and exercise.id not in resolved.brief.dislike:
             seen.add(exercise.slot.id)
             yield exercise
 
 
 def otherwise(now: Audit, line: Line) -> Iterator[Idea]:
     """A line's exercise at a set more or less, or at another rest or technique; pairs are left as they are."""
-    if line.entry.partner is not None or now.view.terms.closed_by(line.exercise, line.day):
+    if line.entry.partner is not None or now.evaluated.resolved.excluded_by(line.exercise, line.day):
         return
-    for option in options_of(now.view.terms, line.exercise, line.day):
-        if not option.paired and abs(option.sets - line.sets) <= 1:
-            yield Idea("done otherwise", line.day.index, line.exercise.id, line.exercise, option)
+    for prescription in prescriptions_of(now.evaluated.resolved, line.exercise, line.day):
+        if not prescription.paired and abs(prescription.sets - line.sets) <= 1:
+            yield Idea("done otherwise", line.day.index, line.exercise.id, line.exercise, prescription)
 
 
 def placed(now: Audit, line: Line, exercise: Exercise) -> Iterator[Idea]:
     """Another exercise in a line's place, at sets as near as there are and at the shortest rest; in step in a pair."""
     if exercise.id == line.exercise.id:
         return
-    options = options_of(now.view.terms, exercise, line.day)
+    prescriptions = prescriptions_of(now.evaluated.resolved, exercise, line.day)
     if line.entry.partner is not None:
         in_step = (line.sets, line.entry.rest, True)
-        same = [o for o in options if (o.sets, o.rest, o.paired) == in_step]
-        yield from (Idea("exchange", line.day.index, line.exercise.id, exercise, option) for option in same)
+        same = [o for o in prescriptions if (o.sets, o.rest, o.paired) == in_step]
+        yield from (Idea("exchange", line.day.index, line.exercise.id, exercise, prescription) for prescription in same)
         return
-    straight = [o for o in options if not o.paired]
+    straight = [o for o in prescriptions if not o.paired]
     near = min((abs(o.sets - line.sets) for o in straight), default=0)
-    option = shortest(tuple(o for o in straight if abs(o.sets - line.sets) == near))
-    if option:
-        yield Idea("exchange", line.day.index, line.exercise.id, exercise, option)
+    prescription = shortest(tuple(o for o in straight if abs(o.sets - line.sets) == near))
+    if prescription:
+        yield Idea("exchange", line.day.index, line.exercise.id, exercise, prescription)
 
 
-def shortest(options: tuple[Option, ...]) -> Option | None:
+def shortest(prescriptions: tuple[Prescription, ...]) -> Prescription | None:
     """The straight option of fewest sets and least time."""
-    straight = [o for o in options if not o.paired and o.technique == "straight"]
+    straight = [o for o in prescriptions if not o.paired and o.technique == "straight"]
     return min(straight, key=lambda o: (o.sets, o.half_seconds, o.rest), default=None)

@@ -8,14 +8,14 @@ from itertools import islice
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.evaluation.prescriptions import Option, options_of
 from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
 from setwright.solver.evaluation.week import Entry
-from setwright.solver.uses.edits.substitutes import candidates
 from setwright.solver.uses.edits.editing import entry_as, exchanged
 from setwright.solver.uses.edits.effects import TIME, Effect, effect
-from setwright.solver.uses.edits.pinning import with_pin, with_pins_moved
 from setwright.solver.uses.edits.make_room import Cut, room_for
+from setwright.solver.uses.edits.pinning import with_pin, with_pins_moved
+from setwright.solver.uses.edits.substitutes import candidates
 
 
 @dataclass(frozen=True)
@@ -39,7 +39,7 @@ def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
     of the better rank. None is avoided, disliked or closed by a caution, none loads the spine more than the lift it
     replaces.
     """
-    same, others = candidates(audited.view, line)
+    same, others = candidates(audited.evaluated, line)
     found = fitting(audited, line, same, most)
     if len(found) < most:
         found += with_room(audited, line, same, most - len(found))
@@ -75,10 +75,10 @@ def swapped(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
 def as_named(audited: Audit, line: Line, exercise: Exercise) -> Audit:
     """The week audited as a swap by name has it: pins of the line go over to the exercise, and what only a name opens
     is pinned there."""
-    terms = with_pins_moved(audited.view, line, exercise)
-    if terms.closed_by(exercise, line.day):
-        terms = with_pin(terms, exercise, line.day.weekday)
-    return audited if terms is audited.view.terms else audit(terms, audited.view.week)
+    resolved = with_pins_moved(audited.evaluated, line, exercise)
+    if resolved.excluded_by(exercise, line.day):
+        resolved = with_pin(resolved, exercise, line.day.weekday)
+    return audited if resolved is audited.evaluated.resolved else audit(resolved, audited.evaluated.week)
 
 
 def better(a: Swap, b: Swap) -> bool:
@@ -89,17 +89,19 @@ def better(a: Swap, b: Swap) -> bool:
 def ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, Iterator[Swap]]]:
     """The ways to do an exercise in a line's place, by number of sets, the nearest to the line's own first."""
     base, partner = as_named(audited, line, exercise), line.entry.partner
-    options = [o for o in options_of(base.view.terms, exercise, line.day) if o.paired == (partner is not None)]
+    prescriptions = [
+        o for o in prescriptions_of(base.evaluated.resolved, exercise, line.day) if o.paired == (partner is not None)
+    ]
     if partner is not None:
-        options = [o for o in options if (o.sets, o.rest) == (line.sets, line.entry.rest)]
+        prescriptions = [o for o in prescriptions if (o.sets, o.rest) == (line.sets, line.entry.rest)]
 
-    def tried(option: Option) -> Swap:
-        entry = entry_as(base.view.terms, exercise, line.day, option, partner)
-        done = effect(base, exchanged(base.view, line, entry))
+    def tried(prescription: Prescription) -> Swap:
+        entry = entry_as(base.evaluated.resolved, exercise, line.day, prescription, partner)
+        done = effect(base, exchanged(base.evaluated, line, entry))
         return Swap(exercise, entry, done, named=base is not audited)
 
-    for sets in sorted({o.sets for o in options}, key=lambda n: (abs(n - line.sets), -n)):
-        yield sets, (tried(o) for o in options if o.sets == sets)
+    for sets in sorted({o.sets for o in prescriptions}, key=lambda n: (abs(n - line.sets), -n)):
+        yield sets, (tried(o) for o in prescriptions if o.sets == sets)
 
 
 # ---- where the day is full
@@ -121,8 +123,8 @@ def roomed(line: Line, swap: Swap) -> Swap | None:
 def for_card(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
     """For a card: swaps that break nothing, then those that only run a full day over its minutes, by movement."""
     names: list[Exercise] = []
-    for kind in candidates(audited.view, line):
-        exercises = [e for e in kind if not audited.view.terms.closed_by(e, line.day)]
+    for kind in candidates(audited.evaluated, line):
+        exercises = [e for e in kind if not audited.evaluated.resolved.excluded_by(e, line.day)]
         names += [swap.exercise for swap in fitting(audited, line, exercises, most - len(names))]
         if len(names) < most:
             rest = [e for e in exercises if e not in names]

@@ -9,9 +9,9 @@ from typing import Literal
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.prescriptions import options_of
-from setwright.solver.evaluation.resolved_brief import DayTerms, MuscleTerms
 from setwright.solver.evaluation.evaluated_week import WHOLE, Line
+from setwright.solver.evaluation.prescriptions import prescriptions_of
+from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedDay
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.uses.edits.editing import added, entry_as, exchanged, with_day
 from setwright.solver.uses.edits.effects import TIME, Effect, effect
@@ -27,7 +27,7 @@ SPACING = frozenset({"hard-days", "exercise-days"})
 class Trial:
     """One way to give a muscle more: a line with a set more, or a new line, and what that does."""
 
-    day: DayTerms
+    day: ResolvedDay
     entry: Entry
     new: bool
     effect: Effect
@@ -40,14 +40,14 @@ class Trial:
     @property
     def over(self) -> int:
         """Seconds by which its day is over its minutes."""
-        return max(0, self.effect.after.view.seconds(self.day.index) - self.day.limit)
+        return max(0, self.effect.after.evaluated.seconds(self.day.index) - self.day.limit)
 
 
 @dataclass(frozen=True)
 class Held:
     """A muscle below its band and what holds it there."""
 
-    muscle: MuscleTerms
+    muscle: MuscleTarget
     name: str
     sets: float
     hold: Hold
@@ -63,16 +63,20 @@ class Held:
 
 def held_below(audited: Audit) -> tuple[Held, ...]:
     """What holds each sought muscle that is below its band, in the catalogue's order."""
-    view = audited.view
-    low = [m for m in view.terms.muscles.values() if m.weight and view.weekly_sets(m.id) < round(m.low * WHOLE)]
+    evaluated = audited.evaluated
+    low = [
+        m
+        for m in evaluated.resolved.muscles.values()
+        if m.weight and evaluated.weekly_sets(m.id) < round(m.low * WHOLE)
+    ]
     return tuple(held(audited, m) for m in low)
 
 
-def held(audited: Audit, muscle: MuscleTerms) -> Held:
+def held(audited: Audit, muscle: MuscleTarget) -> Held:
     """What holds one muscle, found by trying."""
-    terms, sets = audited.view.terms, audited.view.weekly_sets(muscle.id) / WHOLE
-    name = terms.catalogue.muscles[muscle.id].name.lower()
-    able = {e.id for day in terms.days for e in terms.open_on[day.index] if muscle.id in e.direct}
+    resolved, sets = audited.evaluated.resolved, audited.evaluated.weekly_sets(muscle.id) / WHOLE
+    name = resolved.catalogue.muscles[muscle.id].name.lower()
+    able = {e.id for day in resolved.days for e in resolved.open_on[day.index] if muscle.id in e.direct}
     if not able:
         return Held(muscle, name, sets, "kit", 0, closed(audited, muscle.id), None, None)
     nearest = min(trials(audited, muscle.id), key=nearness, default=None)
@@ -95,7 +99,7 @@ def hold_of(audited: Audit, trial: Trial) -> Hold:
         return "cap"
     if trial.effect.score <= 0:
         return "cost"
-    return "minutes kept" if audited.view.terms.goal == "efficiency" else "open"
+    return "minutes kept" if audited.evaluated.resolved.goal == "efficiency" else "open"
 
 
 def nearness(trial: Trial) -> tuple[object, ...]:
@@ -114,11 +118,11 @@ def nearness(trial: Trial) -> tuple[object, ...]:
 
 def closed(audited: Audit, muscle: str) -> tuple[tuple[str, int], ...]:
     """The rules that close a muscle's direct exercises, by how many each closes first."""
-    terms = audited.view.terms
+    resolved = audited.evaluated.resolved
     found: Counter[str] = Counter()
-    for exercise in terms.catalogue.exercises.values():
+    for exercise in resolved.catalogue.exercises.values():
         if muscle in exercise.direct:
-            found[terms.closed_by(exercise, terms.days[0])[0]] += 1
+            found[resolved.excluded_by(exercise, resolved.days[0])[0]] += 1
     return tuple(sorted(found.items(), key=lambda pair: (-pair[1], pair[0])))
 
 
@@ -127,9 +131,9 @@ def closed(audited: Audit, muscle: str) -> tuple[tuple[str, int], ...]:
 
 def trials(audited: Audit, muscle: str) -> Iterator[Trial]:
     """Every line of the muscle's with a set more, and every open exercise for it as a new line of fewest sets."""
-    view = audited.view
-    for day in view.terms.days:
-        for line in view.on[day.index]:
+    evaluated = audited.evaluated
+    for day in evaluated.resolved.days:
+        for line in evaluated.on[day.index]:
             if muscle in line.exercise.direct:
                 yield from longer(audited, line)
         for exercise in firsts(audited, muscle, day):
@@ -139,29 +143,29 @@ def trials(audited: Audit, muscle: str) -> Iterator[Trial]:
 def longer(audited: Audit, line: Line) -> Iterator[Trial]:
     """A line with a set more, and its partner too; a pair goes on in step."""
     entry = replace(line.entry, sets=line.sets + 1)
-    week = exchanged(audited.view, line, entry)
+    week = exchanged(audited.evaluated, line, entry)
     if line.entry.partner is not None:
         entries = [replace(e, sets=entry.sets) if e.exercise == entry.partner else e for e in week.days[line.day.index]]
-        week = with_day(audited.view, line.day.index, entries)
+        week = with_day(audited.evaluated, line.day.index, entries)
     yield Trial(line.day, entry, False, effect(audited, week))
 
 
-def newly(audited: Audit, exercise: Exercise, day: DayTerms) -> Iterator[Trial]:
+def newly(audited: Audit, exercise: Exercise, day: ResolvedDay) -> Iterator[Trial]:
     """A new line of fewest sets at the shortest rest."""
-    terms = audited.view.terms
-    straight = [o for o in options_of(terms, exercise, day) if not o.paired and o.technique == "straight"]
+    resolved = audited.evaluated.resolved
+    straight = [o for o in prescriptions_of(resolved, exercise, day) if not o.paired and o.technique == "straight"]
     if straight:
-        option = min(straight, key=lambda o: (o.sets, o.half_seconds, o.rest))
-        entry = entry_as(terms, exercise, day, option)
-        yield Trial(day, entry, True, effect(audited, added(audited.view, day.index, entry)))
+        prescription = min(straight, key=lambda o: (o.sets, o.half_seconds, o.rest))
+        entry = entry_as(resolved, exercise, day, prescription)
+        yield Trial(day, entry, True, effect(audited, added(audited.evaluated, day.index, entry)))
 
 
-def firsts(audited: Audit, muscle: str, day: DayTerms) -> list[Exercise]:
+def firsts(audited: Audit, muscle: str, day: ResolvedDay) -> list[Exercise]:
     """The best-ranked exercise of each slot that trains a muscle directly and is not in the day yet."""
-    terms = audited.view.terms
-    here = {line.exercise.id for line in audited.view.on[day.index]}
-    able = [e for e in terms.open_on[day.index] if muscle in e.direct and e.id not in here]
+    resolved = audited.evaluated.resolved
+    here = {line.exercise.id for line in audited.evaluated.on[day.index]}
+    able = [e for e in resolved.open_on[day.index] if muscle in e.direct and e.id not in here]
     best: dict[str, Exercise] = {}
-    for exercise in sorted(able, key=lambda e: terms.rank(e, day)):
+    for exercise in sorted(able, key=lambda e: resolved.rank(e, day)):
         best.setdefault(exercise.slot.id, exercise)
     return list(best.values())

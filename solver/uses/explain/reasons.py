@@ -26,16 +26,16 @@ class Reason:
 
 def reasons(audited: Audit) -> tuple[Reason, ...]:
     """The reason of each line of a week, in the order they are done."""
-    return tuple(reason(audited, line) for line in audited.view.lines)
+    return tuple(reason(audited, line) for line in audited.evaluated.lines)
 
 
 def reason(audited: Audit, line: Line) -> Reason:
     """The reason of one line: the week is reckoned again without it."""
-    gone = effect(audited, without(audited.view, line))
+    gone = effect(audited, without(audited.evaluated, line))
     return Reason(line, most_served(line, gone), gone)
 
 
 def most_served(line: Line, gone: Effect) -> str:
     """The muscle whose loss moves the week index most; among muscles that do not count, the one that loses most."""
-    muscles = [m for m in gone.before.view.terms.muscles if m in line.exercise.muscles]
+    muscles = [m for m in gone.before.evaluated.resolved.muscles if m in line.exercise.muscles]
     return min(muscles, key=lambda m: (round(gone.moved(m), 9), round(gone.index(m), 9), muscles.index(m)))

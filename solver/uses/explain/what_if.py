@@ -6,19 +6,19 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.schema import Brief
-from setwright.solver.search.limits import Limits
-from setwright.solver.auditing import Audit, audit
-from setwright.solver.evaluation.resolved_brief import DayTerms
 from setwright.solver.evaluation.evaluated_week import Line
+from setwright.solver.evaluation.resolved_brief import ResolvedDay
 from setwright.solver.evaluation.week import Week
+from setwright.solver.search.limits import Limits
 from setwright.solver.uses.edits.editing import without
 from setwright.solver.uses.edits.effects import Effect, effect
-from setwright.solver.uses.explain.bottlenecks import newly
 from setwright.solver.uses.edits.pinning import with_pin
-from setwright.solver.uses.explain.reoptimise import Reoptimised, Unsolved, reoptimised
 from setwright.solver.uses.edits.swaps import swapped
+from setwright.solver.uses.explain.bottlenecks import newly
+from setwright.solver.uses.explain.reoptimise import Reoptimised, Unsolved, reoptimised
 
 Stopped = Callable[[], bool]
 MOST_SEEDS = 4
@@ -48,14 +48,14 @@ class Closed:
 
 def solved_without(found: Audit, line: Line, limits: Limits, stopped: Stopped = lambda: False) -> Answer | Unsolved:
     """The best week found when a line's exercise is left out of the whole week; both reckoned by the brief's terms."""
-    terms, gone = found.view.terms, line.exercise.id
+    resolved, gone = found.evaluated.resolved, line.exercise.id
     removed = emptied(found, gone)
-    end = reoptimised(left_out(terms.brief, gone), terms.catalogue, limits, removed, (), stopped)
+    end = reoptimised(left_out(resolved.brief, gone), resolved.catalogue, limits, removed, (), stopped)
     if isinstance(end, Unsolved):
         return end
-    as_asked = [audit(terms, end.audit.view.week), audit(terms, removed)]
+    as_asked = [audit(resolved, end.audit.evaluated.week), audit(resolved, removed)]
     best = max(enumerate(as_asked), key=lambda pair: (lawful(found, pair[1]), pair[1].score_units, -pair[0]))[1]
-    pinned = any(gone in (pin.exercise, pin.pair_with) for pin in terms.brief.pins)
+    pinned = any(gone in (pin.exercise, pin.pair_with) for pin in resolved.brief.pins)
     return Answer(Effect(found, best), end.gap, end.ended_by, pinned)
 
 
@@ -67,10 +67,10 @@ def lawful(before: Audit, after: Audit) -> bool:
 def emptied(found: Audit, exercise: str) -> Week:
     """The week without an exercise on any day, the rest as it is."""
     now = found
-    while any(line.exercise.id == exercise for line in now.view.lines):
-        line = next(line for line in now.view.lines if line.exercise.id == exercise)
-        now = audit(now.view.terms, without(now.view, line))
-    return now.view.week
+    while any(line.exercise.id == exercise for line in now.evaluated.lines):
+        line = next(line for line in now.evaluated.lines if line.exercise.id == exercise)
+        now = audit(now.evaluated.resolved, without(now.evaluated, line))
+    return now.evaluated.week
 
 
 def left_out(brief: Brief, exercise: str) -> Brief:
@@ -87,13 +87,13 @@ def solved_with(
     found: Audit, exercise: Exercise, limits: Limits, stopped: Stopped = lambda: False
 ) -> Answer | Unsolved | Closed:
     """The best week found that holds an exercise, against the week as it is; both reckoned as if it were pinned."""
-    terms = with_pin(found.view.terms, exercise)
-    before = audit(terms, found.view.week)
-    closing = [terms.closed_by(exercise, day) for day in terms.days]
+    resolved = with_pin(found.evaluated.resolved, exercise)
+    before = audit(resolved, found.evaluated.week)
+    closing = [resolved.excluded_by(exercise, day) for day in resolved.days]
     if all(closing):
         return Closed(tuple(dict.fromkeys(rule for rules in closing for rule in rules)))
     seeds = holding(before, exercise)
-    end = reoptimised(terms.brief, terms.catalogue, limits, found.view.week, seeds, stopped)
+    end = reoptimised(resolved.brief, resolved.catalogue, limits, found.evaluated.week, seeds, stopped)
     if isinstance(end, Unsolved):
         return end
     alone = effect(before, seeds[0]) if seeds else None
@@ -102,15 +102,17 @@ def solved_with(
 
 def holding(before: Audit, exercise: Exercise) -> tuple[Week, ...]:
     """The best weeks that hold an exercise by one exchange or one more line, by exact reckoning."""
-    view = before.view
+    evaluated = before.evaluated
     found: list[Audit] = []
-    for day in view.terms.days:
-        if not view.terms.closed_by(exercise, day) and day.index not in view.days_of.get(exercise.id, ()):
-            trials = [swapped(before, line, exercise) for line in view.on[day.index]]
+    for day in evaluated.resolved.days:
+        if not evaluated.resolved.excluded_by(exercise, day) and day.index not in evaluated.days_of.get(
+            exercise.id, ()
+        ):
+            trials = [swapped(before, line, exercise) for line in evaluated.on[day.index]]
             found += [trial.effect.after for trial in trials if trial is not None]
             found += [trial.effect.after for trial in newly(before, exercise, day)]
     sound = [after for after in found if not after.broken]
-    return tuple(a.view.week for a in sorted(sound, key=lambda a: -a.score_units)[:MOST_SEEDS])
+    return tuple(a.evaluated.week for a in sorted(sound, key=lambda a: -a.score_units)[:MOST_SEEDS])
 
 
 # ---- more minutes
@@ -120,7 +122,7 @@ def holding(before: Audit, exercise: Exercise) -> tuple[Week, ...]:
 class Longer:
     """What so many more minutes on one day buy, against the best week found in the minutes as they are."""
 
-    day: DayTerms
+    day: ResolvedDay
     answer: Answer
 
 
@@ -141,17 +143,17 @@ def more_minutes(
     tell: Callable[[str], None] = lambda _: None,
 ) -> MoreMinutes | Unsolved:
     """The week solved anew with more minutes on each day in turn, the day that gains most score first."""
-    terms = found.view.terms
+    resolved = found.evaluated.resolved
     tell("solving in the minutes as they are")
-    base = reoptimised(terms.brief, terms.catalogue, limits, found.view.week, (), stopped)
+    base = reoptimised(resolved.brief, resolved.catalogue, limits, found.evaluated.week, (), stopped)
     if isinstance(base, Unsolved):
         return base
     days = []
-    for day in terms.days:
+    for day in resolved.days:
         if day.minutes + minutes <= LIMITS["minutes"][1]:
             tell(f"solving with {minutes} more minutes on {day.name}")
-            longer = lengthened(terms.brief, day.index, minutes)
-            end = reoptimised(longer, terms.catalogue, limits, base.audit.view.week, (), stopped)
+            longer = lengthened(resolved.brief, day.index, minutes)
+            end = reoptimised(longer, resolved.catalogue, limits, base.audit.evaluated.week, (), stopped)
             if isinstance(end, Reoptimised):
                 days.append(Longer(day, Answer(Effect(base.audit, end.audit), end.gap, end.ended_by)))
     ranked = sorted(days, key=lambda d: (-d.answer.effect.score, d.day.index))

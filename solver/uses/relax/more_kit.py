@@ -6,8 +6,8 @@ from collections.abc import Iterator
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
-from setwright.solver.uses.relax.relaxation import Case, Mend
 from setwright.solver.uses.relax.more_time import listed
+from setwright.solver.uses.relax.relaxation import Case, Mend
 
 MOST_KITS = 3
 """Additions offered for one wish."""
@@ -27,7 +27,7 @@ def kit_mends(case: Case, lifts: list[Exercise], all_of_them: bool) -> Iterator[
 
 def missing(case: Case, lifts: list[Exercise], all_of_them: bool) -> list[tuple[str, ...]]:
     """Sets of items that would open the lifts on every day, none of which holds another; smallest first."""
-    lacks = [frozenset(e.needs) - frozenset.intersection(*(d.items for d in case.terms.days)) for e in lifts]
+    lacks = [frozenset(e.needs) - frozenset.intersection(*(d.items for d in case.resolved.days)) for e in lifts]
     if all_of_them:
         lacks = [frozenset().union(*lacks)]
     able = {lack for lack in lacks if lack}

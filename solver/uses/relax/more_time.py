@@ -55,16 +55,16 @@ def more_times(case: Case) -> Iterator[Mend]:
 
 def in_less_time(case: Case) -> Iterator[Mend]:
     """The same work in less time: pairs, or the rests of another goal."""
-    terms = case.terms
-    if not terms.pairs:
+    resolved = case.resolved
+    if not resolved.pairs:
         brief = case.changed(pairs=True)
         if brief is not None and case.possible(brief):
             yield Mend("pairs", "do exercises in pairs", brief)
     shorter = {"growth": ("balanced", "efficiency"), "balanced": ("efficiency",)}
-    for goal in shorter.get(terms.goal, ()):
+    for goal in shorter.get(resolved.goal, ()):
         brief = case.changed(goal=goal)
         if brief is not None and case.possible(brief):
-            yield Mend("goal", f"take the goal {goal}, with shorter rests, instead of {terms.goal}", brief)
+            yield Mend("goal", f"take the goal {goal}, with shorter rests, instead of {resolved.goal}", brief)
             return
 
 
@@ -102,7 +102,7 @@ def other_weekdays(case: Case) -> Iterator[Mend]:
     """The days spread over the week, where consecutive days are part of the clash."""
     days = case.brief.days
     spread = SPREAD[len(days)]
-    if case.brief.any_order or not case.terms.adjacent or tuple(d.weekday for d in days) == spread:
+    if case.brief.any_order or not case.resolved.adjacent or tuple(d.weekday for d in days) == spread:
         return
     moved: tuple[DayAsk, ...] = tuple(d.model_copy(update={"weekday": w}) for d, w in zip(days, spread, strict=True))
     brief = case.changed(days=moved)

@@ -9,9 +9,9 @@ from setwright.solver.brief.schema import Pin
 from setwright.solver.evaluation.pairs import fits
 from setwright.solver.rules import RULES
 from setwright.solver.rules.pinned import pin_words
-from setwright.solver.uses.relax.relaxation import Case, Mend, first_able, least
 from setwright.solver.uses.relax.more_kit import kit_mends
 from setwright.solver.uses.relax.more_time import listed, name_of
+from setwright.solver.uses.relax.relaxation import Case, Mend, first_able, least
 
 LET_GO = ("movement-once", "slot-once", "exercise-count", "day-sets", "exercise-days", "day-share")
 """Hard rules of order and variety that a coach may let go; those of safety, kit and time never."""
@@ -97,7 +97,7 @@ def other_partners(case: Case, place: int, pin: Pin, name: str) -> Iterator[Mend
     one, two = exercises[pin.exercise], exercises[pin.pair_with or ""]
     slots: list[str] = []
     for other in like_it(case, two):
-        if len(slots) < MOST_PARTNERS and other.slot.id not in slots and fits(case.terms, one, other):
+        if len(slots) < MOST_PARTNERS and other.slot.id not in slots and fits(case.resolved, one, other):
             brief = case.changed(pins=with_pin(case, place, pin.model_copy(update={"pair_with": other.id})))
             if brief is not None and case.possible(brief):
                 slots.append(other.slot.id)
@@ -107,8 +107,8 @@ def other_partners(case: Case, place: int, pin: Pin, name: str) -> Iterator[Mend
 
 def like_it(case: Case, exercise: Exercise) -> list[Exercise]:
     """Open exercises of the same movement, the same slot and the best ranks first."""
-    terms = case.terms
-    listed_ = {e.id: e for day in terms.open_on for e in day if e.movement == exercise.movement and e != exercise}
+    resolved = case.resolved
+    listed_ = {e.id: e for day in resolved.open_on for e in day if e.movement == exercise.movement and e != exercise}
     return sorted(listed_.values(), key=lambda e: (e.slot.id != exercise.slot.id, e.rank, e.id))
 
 
@@ -138,7 +138,7 @@ def allowed_mends(case: Case, lifts: list[Exercise]) -> Iterator[Mend]:
 def rule_mends(case: Case) -> Iterator[Mend]:
     """A rule made hard let cost instead, or a rule of order let go."""
     for rule in dict.fromkeys(c.rule for c in case.conflicts if not c.words):
-        if case.terms.forced(rule):
+        if case.resolved.forced(rule):
             rules = {r: v for r, v in case.brief.rules.items() if r != rule}
             words = f"let the rule {rule} cost instead of forbid"
         elif rule in LET_GO:

@@ -8,14 +8,14 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
+from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.brief.schema import Brief
-from setwright.solver.brief.parsed_brief import raw_of, understand
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.linear.columns import Board, board_of
-from setwright.solver.search.feasibility import Possible, possible
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import Instance, instance_of
 from setwright.solver.rules import RULES
-from setwright.solver.evaluation.resolved_brief import Terms
+from setwright.solver.search.feasibility import Possible, possible
 
 
 @dataclass(frozen=True)
@@ -33,18 +33,18 @@ class Mend:
 class Case:
     """A brief that clashes, with its terms and what clashes."""
 
-    terms: Terms
+    resolved: ResolvedBrief
     conflicts: tuple[Conflict, ...]
     seen: dict[str, Possible] = field(default_factory=dict, repr=False, compare=False)
     """What was found of each changed brief, for whoever asks again."""
 
     @property
     def brief(self) -> Brief:
-        return self.terms.brief
+        return self.resolved.brief
 
     @property
     def catalogue(self) -> Catalogue:
-        return self.terms.catalogue
+        return self.resolved.catalogue
 
     def about(self, rule: str) -> bool:
         """Whether a rule is part of the clash."""
@@ -58,12 +58,12 @@ class Case:
         """The brief with some fields changed, or None where that is no sound brief."""
         raw = raw_of(self.brief.model_copy(update=changes))
         try:
-            return understand(raw, self.catalogue, "", tuple(RULES)).brief
+            return parse_brief(raw, self.catalogue, "", tuple(RULES)).brief
         except UsageFault:
             return None
 
-    def board(self, brief: Brief) -> Board:
-        return board_of(resolve(brief, self.catalogue))
+    def instance(self, brief: Brief) -> Instance:
+        return instance_of(resolve(brief, self.catalogue))
 
     def possible(self, brief: Brief | None) -> bool:
         """Whether a brief has a week, by solving it."""
@@ -73,12 +73,12 @@ class Case:
         """What was found of a brief, by solving it once."""
         words = brief.model_dump_json()
         if words not in self.seen:
-            self.seen[words] = possible(self.board(brief))
+            self.seen[words] = possible(self.instance(brief))
         return self.seen[words]
 
     def after(self, brief: Brief) -> Case:
         """The same clash with another brief to change further."""
-        return replace(self, terms=resolve(brief, self.catalogue))
+        return replace(self, resolved=resolve(brief, self.catalogue))
 
 
 def least(make: Callable[[int], Brief | None], most: int, able: Callable[[Brief | None], bool]) -> int | None:

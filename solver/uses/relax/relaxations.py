@@ -5,15 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from setwright.solver.brief.schema import Brief
-from setwright.solver.search.feasibility import first_week
-from setwright.solver.planning import Clash
 from setwright.solver.auditing import Audit
+from setwright.solver.brief.schema import Brief
+from setwright.solver.planning import Clash
+from setwright.solver.search.feasibility import first_week
 from setwright.solver.uses.relax.arithmetic import arithmetic
 from setwright.solver.uses.relax.fewer_sets import asked, lowered, set_mends
-from setwright.solver.uses.relax.relaxation import Case, Mend
 from setwright.solver.uses.relax.more_time import longer, more_times, time_mends
 from setwright.solver.uses.relax.other_lifts import choice_mends
+from setwright.solver.uses.relax.relaxation import Case, Mend
 
 MINUTE = 0.2
 """Index points that a minute more a week weighs in the ranking (convention)."""
@@ -62,12 +62,12 @@ def concede(clash: Clash) -> Conceded:
     Amounts are the smallest whose brief has a week, by bisection on solves. Costs compare weeks by little work each,
     so they are good to about a point. The same clash gives the same concessions.
     """
-    case = Case(clash.terms, clash.conflicts)
+    case = Case(clash.resolved, clash.conflicts)
     found = list(distinct(mends(case)))
     if len(found) < FEW:
         found += together(case)
     weeks = [solved(case, mend) for mend in found]
-    return Conceded(arithmetic(clash.terms), ranked([c for c in weeks if c is not None])[:MOST])
+    return Conceded(arithmetic(clash.resolved), ranked([c for c in weeks if c is not None])[:MOST])
 
 
 def mends(case: Case) -> Iterator[Mend]:
@@ -118,7 +118,7 @@ def distinct(found: Iterator[Mend]) -> Iterator[Mend]:
 
 def solved(case: Case, mend: Mend) -> Concession | None:
     """The mend with a week of its brief, or None where none was found."""
-    week = first_week(case.board(mend.brief), case.looked(mend.brief).week)
+    week = first_week(case.instance(mend.brief), case.looked(mend.brief).week)
     if week is None or week.broken:
         return None
     return Concession(mend.kind, mend.words, mend.brief, mend.minutes, mend.sets, week)

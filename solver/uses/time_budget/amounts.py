@@ -7,29 +7,29 @@ from dataclasses import replace
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.parsed_brief import ParsedBrief, settled
 from setwright.solver.brief.schema import Brief, DayAsk
-from setwright.solver.brief.parsed_brief import Understood, settled
 
 
-def with_minutes(understood: Understood, minutes: tuple[int, ...]) -> Understood:
+def with_minutes(parsed: ParsedBrief, minutes: tuple[int, ...]) -> ParsedBrief:
     """The brief with each day's minutes replaced; raises UsageFault outside the minutes that a day may have."""
     low, high = LIMITS["minutes"]
     wrong = sorted({m for m in minutes if not low <= m <= high})
     if wrong:
         said = f"{' and '.join(str(m) for m in wrong)} minutes a session, expected {low:g} to {high:g}"
         raise UsageFault(Fault("minutes", said, "ask for another range"))
-    days = [day.model_copy(update={"minutes": m}) for day, m in zip(understood.brief.days, minutes, strict=True)]
-    return replace(understood, brief=understood.brief.model_copy(update={"days": tuple(days)}))
+    days = [day.model_copy(update={"minutes": m}) for day, m in zip(parsed.brief.days, minutes, strict=True)]
+    return replace(parsed, brief=parsed.brief.model_copy(update={"days": tuple(days)}))
 
 
-def each_session(understood: Understood, minutes: int) -> Understood:
+def each_session(parsed: ParsedBrief, minutes: int) -> ParsedBrief:
     """The brief with every session at the same minutes."""
-    return with_minutes(understood, (minutes,) * len(understood.brief.days))
+    return with_minutes(parsed, (minutes,) * len(parsed.brief.days))
 
 
-def each_week(understood: Understood, minutes: int) -> Understood:
+def each_week(parsed: ParsedBrief, minutes: int) -> ParsedBrief:
     """The brief with so many minutes a week, shared among its days as it shares its own."""
-    return with_minutes(understood, shared(minutes, tuple(day.minutes for day in understood.brief.days)))
+    return with_minutes(parsed, shared(minutes, tuple(day.minutes for day in parsed.brief.days)))
 
 
 def shared(minutes: int, parts: tuple[int, ...]) -> tuple[int, ...]:
@@ -45,21 +45,21 @@ def shared(minutes: int, parts: tuple[int, ...]) -> tuple[int, ...]:
     return tuple(held)
 
 
-def so_many_days(understood: Understood, days: int) -> Understood:
+def so_many_days(parsed: ParsedBrief, days: int) -> ParsedBrief:
     """The brief on so many days, its own where the number is its own, else spread over the week anew.
 
     Raises UsageFault where its days differ in minutes, place or focus, and where it names a day that is gone.
     """
-    brief = understood.brief
+    brief = parsed.brief
     if days == len(brief.days):
-        return understood
+        return parsed
     kinds = {(day.minutes, day.equipment, day.focus) for day in brief.days}
     if len(kinds) > 1:
         said = "the days differ in minutes, place or focus, so it is not clear what a further day would be"
         raise UsageFault(Fault("days", said, "give a brief of like days, such as '3 days x 40 min'"))
     like = brief.days[0]
     asked = DayAsk(minutes=like.minutes, equipment=like.equipment, focus=like.focus)
-    return replace(understood, brief=agreed(settled(brief.model_copy(update={"days": (asked,) * days})), days))
+    return replace(parsed, brief=agreed(settled(brief.model_copy(update={"days": (asked,) * days})), days))
 
 
 def agreed(brief: Brief, days: int) -> Brief:

@@ -8,14 +8,14 @@ from itertools import pairwise
 from typing import Literal
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.linear.columns import board_of
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.planning import Solved, checked
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.searching import search
-from setwright.solver.planning import Solved, checked
-from setwright.solver.auditing import Audit, audit
-from setwright.solver.evaluation.resolving import resolve
-from setwright.solver.evaluation.resolved_brief import Terms
 from setwright.solver.uses.time_budget.amounts import each_session, each_week, so_many_days
 from setwright.solver.uses.time_budget.knee import bend
 
@@ -51,7 +51,7 @@ class Curve:
     """Rows by rising amount, and the place of the bend among them (None: no bend)."""
 
     kind: Kind
-    understood: Understood
+    parsed: ParsedBrief
     limits: Limits
     rows: tuple[Row, ...]
     searches: int
@@ -77,8 +77,8 @@ class Stand:
     """One amount while the curve is made: its brief, and the best week and lowest bound so far."""
 
     amount: int
-    understood: Understood
-    terms: Terms
+    parsed: ParsedBrief
+    resolved: ResolvedBrief
     best: Audit | None = None
     week_of: int | None = None
     bound: float = float("inf")
@@ -96,14 +96,14 @@ class Stand:
 
     def reckoned(self, found: Audit) -> Audit | None:
         """A week audited in this amount's terms; None where it does not pass."""
-        if len(found.view.week.days) != len(self.terms.days):
+        if len(found.evaluated.week.days) != len(self.resolved.days):
             return None
-        again = audit(self.terms, found.view.week)
+        again = audit(self.resolved, found.evaluated.week)
         return None if again.broken else again
 
 
 def curve_of(
-    understood: Understood,
+    parsed: ParsedBrief,
     kind: Kind,
     amounts: Sequence[int],
     catalogue: Catalogue,
@@ -118,12 +118,12 @@ def curve_of(
     Days: each number of days is searched by itself, and a day may be left unused.
     """
     limits = replace(limits, seconds=NET * limits.seconds)
-    briefs = [(amount, AMOUNTS[kind](understood, amount)) for amount in amounts]
+    briefs = [(amount, AMOUNTS[kind](parsed, amount)) for amount in amounts]
     stands = [Stand(amount, brief, resolve(brief.brief, catalogue)) for amount, brief in briefs]
     line = Line(stands, limits, tell or (lambda *_: None), stopped)
     line.by_days() if kind == "days" else line.by_minutes()
     rows = tuple(row_of(stand, limits) for stand in stands)
-    return Curve(kind, understood, limits, rows, line.searches, line.ended_by)
+    return Curve(kind, parsed, limits, rows, line.searches, line.ended_by)
 
 
 @dataclass
@@ -172,8 +172,8 @@ class Line:
         self.tell(stand.amount, left)
         self.searches += 1
         limits = self.limits if stand is self.stands[-1] else lighter(self.limits)
-        week = None if start is None else start.view.week
-        outcome = search(board_of(stand.terms), limits, None, self.stopped, start=week)
+        week = None if start is None else start.evaluated.week
+        outcome = search(instance_of(stand.resolved), limits, None, self.stopped, start=week)
         stand.bound, stand.ended_by = min(stand.bound, outcome.bound), outcome.ended_by
         if outcome.ended_by in ("stopped", "time limit"):
             self.ended_by = outcome.ended_by
@@ -186,7 +186,7 @@ def lighter(limits: Limits) -> Limits:
 
     Branching on themes takes two thirds of a quick search of four days and lowers the bound by about one point.
     """
-    return replace(limits, theme_nodes=0) if limits.name == "quick" else limits
+    return replace(limits, pattern_nodes=0) if limits.name == "quick" else limits
 
 
 def near(stand: Stand) -> bool:
@@ -197,14 +197,14 @@ def near(stand: Stand) -> bool:
 
 def row_of(stand: Stand, limits: Limits) -> Row:
     """The row of one amount, its week audited once more on the way out."""
-    given = sum(day.minutes for day in stand.terms.days)
+    given = sum(day.minutes for day in stand.resolved.days)
     if stand.best is None:
         return Row(stand.amount, given, None, None)
     bound = max(min(stand.bound, UNBOUNDED), float(stand.best.score_units))
-    own = stand.best.view.terms
-    found = audit(own, stand.best.view.week)
+    own = stand.best.evaluated.resolved
+    found = audit(own, stand.best.evaluated.week)
     checked(found, bound)
-    understood = replace(stand.understood, brief=own.brief)
+    parsed = replace(stand.parsed, brief=own.brief)
     proved = bound - found.score_units <= 1e-4 * abs(bound)
     ended = "proved" if proved else stand.ended_by
-    return Row(stand.amount, given, Solved(understood, own, found, round(bound), ended, limits), stand.week_of)
+    return Row(stand.amount, given, Solved(parsed, own, found, round(bound), ended, limits), stand.week_of)

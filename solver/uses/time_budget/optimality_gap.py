@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from setwright.solver.linear.columns import board_of
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.searching import search
-from setwright.solver.search.secondary.minimal_change import settle_near
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.linear.columns import instance_of
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.searching import search
+from setwright.solver.search.secondary.minimal_change import nearest_week
 from setwright.solver.uses.explain.reoptimise import Unsolved, unsolved
 
 SHARE = 0.05
@@ -34,12 +34,12 @@ class Far:
 
 def far_from_best(found: Audit, limits: Limits, stopped: Callable[[], bool] = lambda: False) -> Far | Unsolved:
     """The best week of the brief that a week is held against, and the least change of the week that nears it."""
-    board = board_of(found.view.terms)
-    outcome = search(board, limits, None, stopped)
+    instance = instance_of(found.evaluated.resolved)
+    outcome = search(instance, limits, None, stopped)
     if outcome.best is None:
-        return unsolved(board, outcome.ended_by, limits)
+        return unsolved(instance, outcome.ended_by, limits)
     best = outcome.best
-    near = settle_near(outcome.climb, found.view.week, SHARE, limits)
+    near = nearest_week(outcome.lns, found.evaluated.week, SHARE, limits)
     way = best.score_units - found.score_units
     won = (near.audit.score_units - found.score_units) / way if way > 0 else 1.0
     gap = max(0.0, outcome.bound - best.score_units) / UNITS

@@ -16,7 +16,7 @@ from unicodedata import normalize
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.parsed_brief import understand
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.uses.variants.axes import Value, one_of
 from setwright.solver.uses.variants.template import Match, Template
 
@@ -161,7 +161,7 @@ def extendable(template: Template, values: Mapping[str, Value]) -> bool:
 
 def misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules: Sequence[str]) -> tuple[Fault, ...]:
     try:
-        understand(raw, catalogue, name, tuple(rules))
+        parse_brief(raw, catalogue, name, tuple(rules))
     except UsageFault as error:
         return error.faults
     return ()

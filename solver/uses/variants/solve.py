@@ -8,12 +8,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.parsed_brief import Understood
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.secondary.minimal_change import Near
-from setwright.solver.planning import End, plan, plan_near
+from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.planning import End, plan, plan_near
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.secondary.minimal_change import NearestWeek
 
 NET = 3600.0
 """Seconds after which a cell counts as not finished: so generous that only a stuck machine meets it."""
@@ -48,7 +48,7 @@ def limits_in(stamp: Mapping[str, Any]) -> Limits:
 
 
 def solve(
-    understood: Understood, catalogue: Catalogue, limits: Limits, previous: Week | None, share: float | None
+    parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, previous: Week | None, share: float | None
 ) -> Ended:
     """One cell's end, audited; one process, no wall clock in the result.
 
@@ -56,21 +56,21 @@ def solve(
     took longer than the net inside the search, which then cannot be ruled out.
     """
     begun = time.monotonic()
-    near: Near | None = None
+    near: NearestWeek | None = None
     if previous is None or share is None:
-        end = plan(understood, catalogue, limits, side_by_side=False, with_pairs_note=False)
+        end = plan(parsed, catalogue, limits, side_by_side=False, with_pairs_note=False)
     else:
-        end, near = plan_near(understood, catalogue, previous, share, limits, side_by_side=False)
+        end, near = plan_near(parsed, catalogue, previous, share, limits, side_by_side=False)
     taken = time.monotonic() - begun
     late = taken >= limits.seconds
     return Ended(end, None if near is None or previous is None else kept_of(end, near, previous), late)
 
 
-def kept_of(end: End, near: Near, previous: Week) -> Kept:
+def kept_of(end: End, near: NearestWeek, previous: Week) -> Kept:
     """What the near week keeps, drops and adds."""
-    days = end.understood.brief.days
+    days = end.parsed.brief.days
     names = [day.weekday or f"session-{place + 1}" for place, day in enumerate(days)]
-    before, now = lines_of(previous.days, names), lines_of(near.audit.view.week.days, names)
+    before, now = lines_of(previous.days, names), lines_of(near.audit.evaluated.week.days, names)
     return Kept(
         kept=tuple(line for line in now if line in before),
         dropped=tuple(line for line in before if line not in now),
