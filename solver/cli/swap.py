@@ -47,7 +47,7 @@ def command(
     setwright swap week.json mon:B "cable curl" -o new.json
     """
     from setwright.solver.sheets.common.addresses import line_at
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.swaps import slots_of, swaps_document, swaps_text
 
     check_target(target, force)
@@ -69,7 +69,7 @@ def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) 
     """The week with the swap made, as a document or as what it changes."""
     from setwright.solver.cli.exercises import one
     from setwright.solver.sheets.document.changed_week import changed_week
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.swaps import swap_asked, swapped_text
 
     exercise = one(name, found.audit.evaluated.resolved.catalogue)

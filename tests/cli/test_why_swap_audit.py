@@ -15,7 +15,7 @@ from setwright.solver.auditing import audit
 from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.sheets.document.changed_week import changed_week
-from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.sheets.document.json_values import dumped
 
 Run = Callable[..., Result]
 TABLE = (

@@ -268,7 +268,7 @@ def test_a_strange_name_that_cannot_be_drawn_is_refused(key: str) -> None:
 @pytest.mark.parametrize(("name", "coach"), [(LONG, COACH), (UNBROKEN, LETTER)], ids=["words-a4", "unbroken-letter"])
 def test_names_of_300_letters_everywhere_stay_on_their_page(name: str, coach: Coach) -> None:
     """Every name, swap, the goal, the kit, the client and the letterhead at once; nothing lies outside a page."""
-    loud = replace(coach, name=name, lines=(name,) * 6)
+    loud = coach.model_copy(update={"name": name, "lines": (name,) * 6})
     week = with_lines(handed(SIX, loud), lambda x: replace(x, name=name, swaps=(name, name), partner=""))
     week = replace(week, goal=name, client=name, title=name, why=(name,) * 3, left_out=(name,))
     week = replace(week, sessions=tuple(replace(s, place=name, title=name) for s in week.sessions))

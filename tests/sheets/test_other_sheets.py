@@ -11,7 +11,8 @@ from setwright.solver.engines.infeasibility import Conflict
 from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Clash, Solved
 from setwright.solver.rules import RULES
-from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.document.week_document import week_document
 from setwright.solver.sheets.document.week_schema import week_schema
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 from setwright.solver.sheets.screen.clash import clash_document, clash_text

@@ -13,7 +13,8 @@ from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Solved
 from setwright.solver.sheets.common.addresses import address, line_at
 from setwright.solver.sheets.document.changed_week import changed_week
-from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.document.week_document import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.answers import minutes_text, with_text, without_text
 from setwright.solver.sheets.screen.mending import changes_document, changes_text

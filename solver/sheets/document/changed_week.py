@@ -8,7 +8,8 @@ from typing import Any
 from setwright.catalogue.version import own_version
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.sheets.document.week_document import PRIVATE, evidence_digest, rounded, said_of
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.week_document import PRIVATE, brief_and_week, evidence_digest
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {
@@ -30,7 +31,7 @@ def changed_week(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit)
     resolved = audit.evaluated.resolved
     made_by = {"version": own_version(), "catalogue": resolved.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
     return {
-        **said_of(parsed, audit, private),
+        **brief_and_week(parsed, audit, private),
         "made_by": {"evidence": evidence_digest(resolved.catalogue), **made_by, **document.get("made_by", {})},
         "score": rounded(audit.score),
         "bound": None,

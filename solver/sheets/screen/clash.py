@@ -12,7 +12,7 @@ from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rules import RULES
 from setwright.solver.rules.pinned import pin_words
 from setwright.solver.sheets.common.words import held, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 
 if TYPE_CHECKING:
     from setwright.solver.engines.infeasibility import Conflict
