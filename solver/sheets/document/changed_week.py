@@ -9,7 +9,8 @@ from setwright.catalogue.version import own_version
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.sheets.document.json_values import rounded
-from setwright.solver.sheets.document.week_document import PRIVATE, brief_and_week, evidence_digest
+from setwright.solver.sheets.document.provenance import evidence_digest
+from setwright.solver.sheets.document.week_document import PRIVATE, brief_and_week
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {

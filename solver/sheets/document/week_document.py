@@ -2,28 +2,23 @@
 
 from __future__ import annotations
 
-import hashlib
 from typing import TYPE_CHECKING, Any
 
-from setwright.catalogue.entries import Catalogue
-from setwright.catalogue.version import own_version
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief, raw_of
 from setwright.solver.brief.schema import Brief
-from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import WIDE_OPEN
-from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.caution import clearance_needed
-from setwright.solver.sheets.common.costs import missed, points
-from setwright.solver.sheets.document.day_parts import day_part, swaps_digest
+from setwright.solver.sheets.common.costs import points
+from setwright.solver.sheets.document.day_parts import swaps_digest
+from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.provenance import made_by
 from setwright.solver.sheets.document.week_model import SCHEMA
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
-    from setwright.solver.search.limits import Limits
 
 UNPROVEN = 1e6
 """Index points: a bound as high as this was never brought down."""
@@ -65,57 +60,6 @@ def brief_and_week(parsed: ParsedBrief, audit: Audit, private: bool) -> dict[str
     }
 
 
-def evaluated_part(audit: Audit) -> dict[str, Any]:
-    """What any week's document says of it, whoever planned it."""
-    evaluated = audit.evaluated
-    days = [day_part(evaluated, day.index) for day in evaluated.resolved.days]
-    return {
-        "stimulus": rounded(audit.stimulus),
-        "interval": list(week_interval(evaluated)),
-        "costs": [{"rule": rule, "cost": rounded(points(cost))} for rule, cost in sorted(audit.costs().items())],
-        "days": days,
-        "muscles": muscles_part(evaluated),
-        "missed": [
-            {"id": f.rule, "sentence": RULES[f.rule].sentence, "text": f.text, "cost": rounded(points(f.cost))}
-            for f in missed(audit)
-        ],
-    }
-
-
-def made_by(solved: Solved) -> dict[str, Any]:
-    """What the week was made with: the same of all these gives the same week."""
-    from setwright.solver.engines.cpsat import SEED
-
-    return {
-        "version": own_version(),
-        "catalogue": solved.resolved.catalogue.digest,
-        "evidence": evidence_digest(solved.resolved.catalogue),
-        "seed": SEED,
-        "limits": limits_part(solved.limits),
-    }
-
-
-def limits_part(limits: Limits) -> dict[str, str | int | float]:
-    """How hard the search worked, by the names of the document's first version."""
-    return {
-        "search": limits.name,
-        "rounds": limits.rounds,
-        "work": limits.work,
-        "columns": limits.columns,
-        "nodes": limits.nodes,
-        "theme_nodes": limits.pattern_nodes,
-        "leap_nodes": limits.heuristic_nodes,
-        "settle_nodes": limits.fixing_nodes,
-        "seconds": limits.seconds,
-    }
-
-
-def evidence_digest(catalogue: Catalogue) -> str:
-    """Twelve letters that change with any number's value or interval."""
-    said = "\n".join(f"{n.id} {n.value!r} {n.low!r} {n.high!r}" for n in catalogue.evidence.values())
-    return hashlib.sha256(said.encode()).hexdigest()[:12]
-
-
 def brief_part(brief: Brief, private: bool) -> dict[str, Any]:
     """The brief as understood, without health notes unless `private`."""
     raw = raw_of(brief)
@@ -127,24 +71,6 @@ def brief_part(brief: Brief, private: bool) -> dict[str, Any]:
 def assumed_of(parsed: ParsedBrief, private: bool) -> list[str]:
     """The sentences of the assumptions; health notes only when `private`."""
     return [said.text for said in parsed.assumed if private or said.kind != "health"]
-
-
-def muscles_part(evaluated: EvaluatedWeek) -> list[dict[str, Any]]:
-    """Every muscle with its weekly sets, band and index."""
-    sure = intervals(evaluated)
-    return [
-        {
-            "muscle": m.id,
-            "emphasis": m.emphasis,
-            "sets": rounded(evaluated.weekly_sets(m.id) / WHOLE),
-            "direct_sets": rounded(evaluated.direct_sets(m.id) / WHOLE),
-            "days": evaluated.direct_days(m.id),
-            "band": None if m.high >= WIDE_OPEN and not m.low else [m.low, None if m.high >= WIDE_OPEN else m.high],
-            "index": round(evaluated.index(m.id)),
-            "interval": list(sure[m.id]),
-        }
-        for m in evaluated.resolved.muscles.values()
-    ]
 
 
 def overridden(resolved: ResolvedBrief) -> list[dict[str, Any]]:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.sheets.common.words import held, listed, muscle_name, wrapped
+from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.json_values import rounded
-from setwright.solver.sheets.document.week_document import evaluated_part
 from setwright.solver.sheets.screen.week_table import day_lines
 
 if TYPE_CHECKING:

@@ -14,7 +14,7 @@ from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import spoken
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import day_name, held, whole_minutes, wrapped
-from setwright.solver.sheets.document.week_document import evaluated_part
+from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
 
 SCHEMA = "setwright.audit/1"

@@ -10,7 +10,8 @@ from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import held, listed, whole_minutes, wrapped
 from setwright.solver.sheets.document.json_values import rounded
-from setwright.solver.sheets.document.week_document import UNPROVEN, made_by, week_document
+from setwright.solver.sheets.document.provenance import made_by
+from setwright.solver.sheets.document.week_document import UNPROVEN, week_document
 from setwright.solver.sheets.screen.week_table import headline
 
 if TYPE_CHECKING:
