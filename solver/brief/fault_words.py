@@ -23,14 +23,14 @@ def path_of(loc: Sequence[int | str]) -> str:
     return text
 
 
-def shown(value: Any) -> str:
+def shown(value: Any, form: Form = "json") -> str:
     """A value in a fault: as it was written, cut short when long; a list or an object by its kind."""
     if value is None:
-        return "null"
+        return "nothing" if form == "toml" else "null"
     if isinstance(value, bool):
         return "true" if value else "false"
     if isinstance(value, Mapping):
-        return "an object"
+        return "a table" if form == "toml" else "an object"
     if isinstance(value, list | tuple):
         return "a list"
     text = f"{value:g}" if isinstance(value, float) else repr(value) if isinstance(value, str) else _digits(value)

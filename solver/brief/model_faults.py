@@ -62,7 +62,7 @@ def _position(raw: Any, loc: Sequence[int | str]) -> tuple[int, ...]:
 def _fault(detail: ErrorDetails, schema: Mapping[str, Any], where: str, form: Form) -> Fault:
     loc, kind, got = detail["loc"], detail["type"], detail["input"]
     of_key = loc[-1:] == (KEY,)
-    loc = loc[:-1] if of_key or (loc and loc[-1] in UNION_TAGS) else loc
+    loc = loc[:-1] if of_key or _ends_in_tag(loc, schema) else loc
     place = ": ".join(part for part in (where, path_of(loc)) if part)
     if kind == REFUSED:
         return Fault(place, str(detail["ctx"]["said"]), str(detail["ctx"]["remedy"]))
@@ -79,7 +79,12 @@ def _fault(detail: ErrorDetails, schema: Mapping[str, Any], where: str, form: Fo
     if kind == "string_too_long":
         return Fault(place, f"is {len(got)} letters long, expected at most {node['maxLength']}")
     near = did_you_mean(got, words_of(node)) if isinstance(got, str) else ""
-    return Fault(place, f"got {shown(got)}, expected {expected(node, form)}", near)
+    return Fault(place, f"got {shown(got, form)}, expected {expected(node, form)}", near)
+
+
+def _ends_in_tag(loc: Sequence[int | str], schema: Mapping[str, Any]) -> bool:
+    """Whether a path ends in the tag of a choice between kinds, which is no part of the file."""
+    return bool(loc) and loc[-1] in UNION_TAGS and loc[-1] not in node_at(schema, loc[:-1]).get("properties", {})
 
 
 def _unknown(got: Any, beside: Mapping[str, Any]) -> list[str]:

@@ -26,7 +26,7 @@ _CLOCK_TIME: Final = re.compile(r"([01]\d|2[0-3]):[0-5]\d")
 def _one_line(value: object) -> str:
     """Words in quotes; none of their letters steers a printer."""
     if not isinstance(value, str):
-        raise refusal(f"got {shown(value)}, expected text in quotes")
+        raise refusal(f"got {shown(value, 'toml')}, expected text in quotes")
     if len(value) > MOST_LETTERS:
         raise refusal(f"is {len(value)} letters long, expected at most {MOST_LETTERS}")
     if any(ord(letter) < 32 or ord(letter) == 127 for letter in value):
@@ -43,7 +43,7 @@ def _not_empty(value: str) -> str:
 
 def _language_tag(value: object) -> str:
     if not isinstance(value, str) or not _LANGUAGE.match(value):
-        raise refusal(f"got {shown(value)}, expected a language tag such as 'en' or 'de-CH'")
+        raise refusal(f"got {shown(value, 'toml')}, expected a language tag such as 'en' or 'de-CH'")
     return value
 
 
