@@ -27,7 +27,7 @@ from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.provenance import evidence_digest
-from setwright.solver.sheets.document.week_document import UNPROVEN, week_document
+from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.week_table import week_text

@@ -10,7 +10,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.week import Week
 from setwright.solver.foreign.raw_rows import looks_like_json, rows_of_csv, rows_of_json
-from setwright.solver.foreign.table_week import table_week
+from setwright.solver.foreign.table_week import week_of_table
 from setwright.solver.sheets.document.json_values import parse_json
 from setwright.solver.sheets.document.week_reader import read_document
 
@@ -38,5 +38,5 @@ def read_any(
         found = read_document(document, catalogue, where, asked)
         return LoadedWeek(found.parsed, found.week, dict(document))
     rows = rows_of_csv(data, where) if document is None else rows_of_json(document, where)
-    table = table_week(rows, where, catalogue, asked, accept_near)
+    table = week_of_table(rows, where, catalogue, asked, accept_near)
     return LoadedWeek(table.parsed, table.week, {}, table.notes)

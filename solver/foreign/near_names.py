@@ -6,8 +6,8 @@ import difflib
 from typing import Final
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.model_faults import refusal
 from setwright.solver.brief.phrase.lexicon import NEAR, key_of
+from setwright.solver.brief.validation_faults import refusal
 from setwright.solver.sheets.common.words import listed
 from setwright.solver.sheets.document.exercise_names import ExerciseNames
 

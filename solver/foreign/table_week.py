@@ -16,10 +16,10 @@ from setwright.solver.evaluation.prescriptions import pair_rests, reps_of, rests
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.foreign.implied_brief import fewest_minutes, implied_brief
+from setwright.solver.foreign.brief_from_week import fewest_minutes, implied_brief
 from setwright.solver.foreign.near_names import NearNames
 from setwright.solver.foreign.raw_rows import TableRow, columns_passed_over
-from setwright.solver.foreign.table_line import TableLine, table_line
+from setwright.solver.foreign.table_rows import TableLine, line_of_row
 from setwright.solver.sheets.common.words import clock, listed
 
 MOST_ROWS: Final = 500
@@ -42,7 +42,7 @@ class TableWeek:
     notes: tuple[str, ...]
 
 
-def table_week(
+def week_of_table(
     rows: Sequence[TableRow], where: str, catalogue: Catalogue, asked: ParsedBrief | None, accept_near: bool
 ) -> TableWeek:
     """The rows as a week of the brief `asked`, or of the brief that they imply; raises UsageFault with every fault."""
@@ -78,7 +78,7 @@ def _lines(
     found = []
     for at, row in rows:
         names = NearNames(catalogue, accept_near)
-        found.append(table_line(row, at, names, where, faults))
+        found.append(line_of_row(row, at, names, where, faults))
         notes += [f"{at}: {said!r} was read as {name}" for said, name in names.taken]
     if faults:
         raise UsageFault(faults)

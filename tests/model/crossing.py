@@ -25,7 +25,7 @@ from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES, Limits
 from setwright.solver.search.searching import Outcome, search
 from setwright.solver.sheets.document.json_values import dumped, parse_json
-from setwright.solver.sheets.document.week_document import week_document
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 
 KITS = ("bands", "bodyweight-and-bands", "home-dumbbells", "hotel-gym", "barbell-garage", "machine-gym")

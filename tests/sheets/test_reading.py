@@ -15,7 +15,7 @@ from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Solved
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.json_values import dumped, parse_json
-from setwright.solver.sheets.document.week_document import week_document
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 
 

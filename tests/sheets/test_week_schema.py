@@ -14,10 +14,10 @@ from pydantic import BaseModel
 
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.document.week_document import week_document
+from setwright.solver.sheets.document.printed_schema import week_schema
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_model import WeekDocument
 from setwright.solver.sheets.document.week_reader import read_week
-from setwright.solver.sheets.document.week_schema import week_schema
 
 READ = Draft202012Validator(week_schema())
 WRITTEN = Draft202012Validator(week_schema("serialization"))

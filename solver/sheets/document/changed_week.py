@@ -10,7 +10,7 @@ from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.provenance import evidence_digest
-from setwright.solver.sheets.document.week_document import PRIVATE, brief_and_week
+from setwright.solver.sheets.document.solved_week import PRIVATE, brief_and_week
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {
@@ -26,7 +26,7 @@ NO_SEARCH: dict[str, str | int | float] = {
 }
 
 
-def changed_week(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
+def changed_week_document(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
     """The changed week; cautions and clearance are in it only if they were in the document it came from."""
     private = any(document.get("brief", {}).get("client", {}).get(key) for key in PRIVATE)
     resolved = audit.evaluated.resolved

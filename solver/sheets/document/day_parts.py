@@ -10,7 +10,7 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.sheets.common.choices import swaps, why
 from setwright.solver.sheets.common.ramp import ramp_ups
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
-from setwright.solver.sheets.document.line_labels import is_second, line_labels
+from setwright.solver.sheets.document.card_labels import is_second, line_labels
 
 
 def day_part(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.model_faults import refusal
 from setwright.solver.brief.phrase.lexicon import lexicon_of
+from setwright.solver.brief.validation_faults import refusal
 
 
 class ExerciseNames:

@@ -9,7 +9,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.assumed import NO_CAUTIONS
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief
-from setwright.solver.sheets.document.week_document import PRIVATE
+from setwright.solver.sheets.document.solved_week import PRIVATE
 
 TELLING: Final = ("caution", "injur", "rehab", "surgery", "clearance", "pain", "doctor", "physio", "pregnan")
 """Beginnings of words that tell of health in a title or a name."""

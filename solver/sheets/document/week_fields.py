@@ -6,7 +6,7 @@ from typing import Annotated, Literal, Protocol, TypeVar
 
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field, ValidationInfo
 
-from setwright.solver.brief.model_faults import refusal
+from setwright.solver.brief.validation_faults import refusal
 
 T = TypeVar("T")
 Many = Annotated[tuple[T, ...], Field(strict=False)]

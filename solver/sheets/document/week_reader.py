@@ -12,8 +12,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.brief.model_faults import model_faults
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.evaluation.week import Week
 from setwright.solver.rules import RULES
 from setwright.solver.sheets.document.exercise_names import ExerciseNames

@@ -11,7 +11,7 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.model_faults import model_faults
+from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.sheets.common.labels import LABELS
 from setwright.solver.sheets.handout.coach_fields import (
     Alarm,

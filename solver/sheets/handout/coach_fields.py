@@ -12,8 +12,8 @@ from pydantic import AfterValidator, BeforeValidator, Field, ValidationInfo
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.brief.model_faults import refusal
 from setwright.solver.brief.schema import Weekday
+from setwright.solver.brief.validation_faults import refusal
 from setwright.solver.sheets.common.labels import LABELS
 
 MOST_LETTERS: Final = 300

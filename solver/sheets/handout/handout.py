@@ -18,8 +18,8 @@ from setwright.solver.sheets.document.redaction import redacted
 from setwright.solver.sheets.document.week_model import WeekDocument
 from setwright.solver.sheets.document.week_reader import WRITE_ONE, read_document
 from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
-from setwright.solver.sheets.handout.muscle_rows import asked_words, goal_words, muscle_names, muscle_rows
-from setwright.solver.sheets.handout.reasons import reasons
+from setwright.solver.sheets.handout.muscle_words import asked_words, goal_words, muscle_names, muscle_rows
+from setwright.solver.sheets.handout.reasons import why_this_week
 from setwright.solver.sheets.handout.session_cards import exercise_name, session_of
 from setwright.solver.sheets.handout.values import CardLine, Handout, MuscleRow, Session
 
@@ -59,7 +59,7 @@ def handout_of(
         muscles=muscle_rows(evaluated, coach),
         index=round(evaluated.stimulus, 1),
         interval=week_interval(evaluated),
-        why=reasons(evaluated, {row.rule: row.cost for row in said.costs}, muscle_names(catalogue, coach)),
+        why=why_this_week(evaluated, {row.rule: row.cost for row in said.costs}, muscle_names(catalogue, coach)),
         left_out=tuple(exercise_name(catalogue.exercises[e], coach) for e in brief.avoid if e in catalogue.exercises),
         caution=f"{CAUTION} {coach.caution}".strip(),
         review=_review_day(start, coach),

@@ -19,8 +19,8 @@ from setwright.solver.sheets.common.words import (
     one_set,
     whole_minutes,
 )
+from setwright.solver.sheets.document.card_labels import LineLabel, line_labels
 from setwright.solver.sheets.document.day_model import WeekDay, WeekLine
-from setwright.solver.sheets.document.line_labels import LineLabel, line_labels
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.values import CardLine, Session
 

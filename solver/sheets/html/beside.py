@@ -11,7 +11,7 @@ from pydantic import AfterValidator, Field, ValidationError
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.brief.model_faults import model_faults, refusal
+from setwright.solver.brief.validation_faults import model_faults, refusal
 from setwright.solver.sheets.charts.pairs import FILLS
 from setwright.solver.sheets.document.week_fields import Many, Part
 from setwright.solver.sheets.html.page import Plots

@@ -13,7 +13,7 @@ UNSAFE = {ord(letter): f"\\u{ord(letter):04x}" for letter in "<>&\u2028\u2029"}
 """Letters that could end the script element that holds the JSON."""
 
 
-def exercise_plan(handout: Handout) -> dict[str, Any]:
+def schema_org_plan(handout: Handout) -> dict[str, Any]:
     """The week as schema.org/ExercisePlan; without the client's code, the coach and everything private."""
     sessions = [session for session in handout.sessions if session.lines]
     return {

@@ -28,8 +28,8 @@ from setwright.solver.sheets.common.words import (
     whole_minutes,
     wrapped,
 )
-from setwright.solver.sheets.document.line_labels import line_labels
-from setwright.solver.sheets.document.week_document import UNPROVEN, assumed_of, overridden
+from setwright.solver.sheets.document.card_labels import line_labels
+from setwright.solver.sheets.document.solved_week import UNPROVEN, assumed_of, overridden
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved

@@ -9,7 +9,7 @@ from pydantic import BeforeValidator, ValidationError, ValidationInfo, field_val
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.brief.model_faults import model_faults, refusal
+from setwright.solver.brief.validation_faults import model_faults, refusal
 from setwright.solver.foreign.cells import day_key, hold_seconds, rep_range, rest_seconds, technique_parts, whole_number
 from setwright.solver.foreign.near_names import NearNames
 from setwright.solver.sheets.common.words import breaths
@@ -86,7 +86,7 @@ class TableLine(Part):
         return value
 
 
-def table_line(row: Mapping[str, Any], at: str, names: NearNames, where: str, faults: list[Fault]) -> TableLine | None:
+def line_of_row(row: Mapping[str, Any], at: str, names: NearNames, where: str, faults: list[Fault]) -> TableLine | None:
     """A row's line, or None where faults were kept; each is led by the row's place `at` and its column."""
     technique, number = technique_parts(row.get("technique"))
     drops = (number if number is not None else whole_number(row.get("drops") or 1)) if technique == "drop" else 0

@@ -8,7 +8,7 @@ import pytest
 from pydantic import AfterValidator, BaseModel, ConfigDict, Field, ValidationError
 
 from setwright.solver.brief.fault_words import Form
-from setwright.solver.brief.model_faults import model_faults, refusal
+from setwright.solver.brief.validation_faults import model_faults, refusal
 
 
 def _even(value: int) -> int:

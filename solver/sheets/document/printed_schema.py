@@ -15,6 +15,7 @@ class _WithoutDefaults(GenerateJsonSchema):
     """What stands in for a field that was left out is read by nothing, so that it is not printed."""
 
     def default_schema(self, schema: core_schema.WithDefaultSchema) -> JsonSchemaValue:
+        """The schema of a field with a default, without it."""
         return self.generate_inner(schema["schema"])
 
 
