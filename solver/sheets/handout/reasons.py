@@ -54,14 +54,10 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
 def why_this_week(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> tuple[str, ...]:
     """Three sentences: what comes first, what the minutes hold, and what was given up at the largest cost.
 
-    `costs` holds each rule's cost as the week was planned, in index points; `names` the muscles' names inside a sentence.
+    `costs` holds each rule's cost as the week was planned, in index points; `names` the muscles' names in a sentence.
     """
-    said = (
-        _first_reason(evaluated, names),
-        _minutes_reason(evaluated, names),
-        _given_up_reason(evaluated, costs, names),
-    )
-    return tuple(_capital(sentence) for sentence in said)
+    first, minutes = _first_reason(evaluated, names), _minutes_reason(evaluated, names)
+    return tuple(_capital(sentence) for sentence in (first, minutes, _given_up_reason(evaluated, costs, names)))
 
 
 def _capital(sentence: str) -> str:
