@@ -12,6 +12,11 @@ import pytest
 from handed import PAIRS, THREE, document, shipped
 
 from setwright.catalogue.faults import UsageFault
+from setwright.solver.auditing import audit
+from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.json_values import parse_json
 from setwright.solver.sheets.document.own_figures import STALE
@@ -95,6 +100,18 @@ def test_what_the_sheets_read_is_refused_where_it_is_of_another_kind(value: Any)
             continue
         said[name] = value
         assert any(fault.startswith(f"w.json: {name}: ") for fault in faults_of(said))
+
+
+@pytest.mark.parametrize("brief", [None, 3, [], "mon 40 min"])
+def test_a_week_held_against_another_brief_is_read_whatever_its_own_says(brief: Any) -> None:
+    asked = parse_brief(document()["brief"], shipped())
+    said = {**document(), "brief": {"client": [1], "nonsense": 2}}
+    found = read_any(json.dumps(said).encode(), "w.json", shipped(), asked)
+    assert changed_week_document(found.document, found.parsed, audit(resolve(asked.brief, shipped()), found.week))
+    del said["brief"]
+    assert read_any(json.dumps(said).encode(), "w.json", shipped(), asked).week == found.week
+    with pytest.raises(UsageFault, match=r"w\.json: brief: got .*, expected an object"):
+        read_any(json.dumps({**said, "brief": brief}).encode(), "w.json", shipped(), asked)
 
 
 # ---- swaps changed by hand

@@ -28,7 +28,8 @@ NO_SEARCH: dict[str, str | int | float] = {
 
 def changed_week_document(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
     """The changed week; cautions and clearance are in it only if they were in the document it came from."""
-    private = any(document.get("brief", {}).get("client", {}).get(key) for key in PRIVATE)
+    client = document.get("brief", {}).get("client")
+    private = isinstance(client, Mapping) and any(client.get(key) for key in PRIVATE)
     resolved = audit.evaluated.resolved
     made_by = {"version": own_version(), "catalogue": resolved.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
     return {

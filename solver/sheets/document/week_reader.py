@@ -51,15 +51,14 @@ def read_document(
     refuse_unwritable(document, where)
     faults: list[Fault] = []
     parsed = asked or _brief(document, catalogue, where, faults)
-    said_brief = document if asked is None else {**document, "brief": {}}
+    whole = document if asked is None else {"brief": {}, **document}
     try:
-        found = WeekDocument.model_validate(said_brief, context=ExerciseNames(catalogue))
+        found = WeekDocument.model_validate(whole, context=ExerciseNames(catalogue))
     except ValidationError as error:
-        raise UsageFault(
-            [*faults, *model_faults(error, WeekDocument, document, where), *_days_apart(document, parsed, where)]
-        ) from None
+        found = None
+        faults += model_faults(error, WeekDocument, document, where)
     faults += _days_apart(document, parsed, where)
-    if faults or parsed is None:
+    if faults or found is None or parsed is None:
         raise UsageFault(faults)
     return ReadWeek(found, parsed, Week(tuple(tuple(line.as_entry() for line in day.entries) for day in found.days)))
 
