@@ -119,6 +119,3 @@ def check_numbers(catalogue: Catalogue) -> Iterator[Fault]:
         high = number.value if number.high is None else number.high
         if not low <= number.value <= high:
             yield Fault(f"evidence {number.id}", f"{number.value} lies outside [{low}, {high}]", "mend the interval")
-    for rule in catalogue.rules.values():
-        if rule.cost is None and rule.limit is None:
-            yield Fault(f"rule {rule.id}", "has neither a cost nor a limit", "give one")

@@ -55,6 +55,10 @@ class MuscleTarget:
     days_at_least: int = 0
 
 
+Excluder = Callable[["ResolvedBrief", Exercise, ResolvedDay], bool]
+"""Whether a rule excludes an exercise on a day of a brief."""
+
+
 @dataclass(frozen=True)
 class ResolvedBrief:
     """The brief in the reckoning's own terms."""
@@ -70,7 +74,9 @@ class ResolvedBrief:
     keep_share: float
     adjacent: tuple[tuple[int, int], ...]
     """Pairs of day indices (earlier, later) on consecutive dates, the week's turn included."""
-    _open: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
+    excluders: tuple[tuple[str, Excluder], ...] = field(default=(), repr=False, compare=False)
+    """(rule id, what it excludes) of every rule that can close an exercise, in the rules' order."""
+    _closed: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def experience(self) -> str:
@@ -147,17 +153,19 @@ class ResolvedBrief:
     # ---- what is open
 
     def excluded_by(self, exercise: Exercise, day: ResolvedDay) -> tuple[str, ...]:
-        """The ids of the rules that close an exercise on a day; empty when it is open."""
+        """The ids of the rules that exclude an exercise on a day; empty when it is open."""
         key = (exercise.id, day.index)
-        if key not in self._open:
-            from setwright.solver.rules import EXCLUDERS
-
-            self._open[key] = tuple(
-                rule.id
-                for rule in EXCLUDERS
-                if not self.off(rule.id) and rule.excludes and rule.excludes(self, exercise, day)
+        if key not in self._closed:
+            self._closed[key] = tuple(
+                rule for rule, excludes in self.excluders if not self.off(rule) and excludes(self, exercise, day)
             )
-        return self._open[key]
+        return self._closed[key]
+
+    def open_but_for(self, rule: str, exercise: Exercise, day: ResolvedDay) -> bool:
+        """Whether no rule but this one excludes an exercise on a day; the rule itself is not asked."""
+        return not any(
+            excludes(self, exercise, day) for other, excludes in self.excluders if other != rule and not self.off(other)
+        )
 
     @cached_property
     def open_on(self) -> tuple[tuple[Exercise, ...], ...]:
@@ -228,6 +236,14 @@ class ResolvedBrief:
     def builds(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether a session can be built around an exercise: a main lift that is no second choice there."""
         return exercise.main_lift and not self.second_choice(exercise, day)
+
+    def likes(self, exercise: Exercise) -> bool:
+        """Whether the client likes an exercise or a piece of its kit."""
+        return exercise.id in self.brief.like or any(item in self.brief.like for item in exercise.needs)
+
+    def dislikes(self, exercise: Exercise) -> bool:
+        """Whether the client dislikes an exercise or a piece of its kit."""
+        return exercise.id in self.brief.dislike or any(item in self.brief.dislike for item in exercise.needs)
 
     @cached_property
     def full_body(self) -> bool:

@@ -11,7 +11,7 @@ from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.curves import Curves
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import Excluder, MuscleTarget, ResolvedBrief, ResolvedDay
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 CLOCK_NUMBERS = {
@@ -27,8 +27,8 @@ KG_IN_LB = 0.45359237
 """The international pound, in kg (exact by definition)."""
 
 
-def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
-    """The terms of a brief whose words are already the catalogue's."""
+def resolve_with(brief: Brief, catalogue: Catalogue, excluders: tuple[tuple[str, Excluder], ...]) -> ResolvedBrief:
+    """A brief, whose words are already the catalogue's, with every default settled and the rules that exclude."""
     curves = Curves(clock_numbers(brief, catalogue))
     goal = brief.goal or "balanced"
     days = tuple(resolved_day(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
@@ -43,6 +43,7 @@ def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
         techniques=techniques_open(brief, goal),
         keep_share=brief.keep_share if brief.keep_share is not None else 0.90,
         adjacent=adjacent_days(brief),
+        excluders=excluders,
     )
 
 

@@ -16,12 +16,11 @@ from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.prescriptions import pair_rests, reps_of, rests_of, rir_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.foreign.cells import hold, seconds, span, whole
 from setwright.solver.foreign.near_names import Names
 from setwright.solver.foreign.raw_rows import BESIDE, READ, Row, looks_like_json, rows_of_csv, rows_of_json
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.sheets.common.words import breaths, clock, listed
 from setwright.solver.sheets.document.week_document import SCHEMA
 from setwright.solver.sheets.document.week_reader import Reader, parse_week, read_week

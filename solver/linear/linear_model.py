@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from functools import partial
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.prescriptions import Prescription
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.linear.columns import Column, DayGroup, Instance
@@ -25,8 +26,13 @@ class Constraint:
     coefficient: tuple[int, ...]
     low: int | None
     high: int | None
-    label: str = ""
-    """What a wish says, for rows that stand for one."""
+    wish: Wish | None = None
+    """The brief's wish that the constraint stands for, where it stands for one."""
+
+    @property
+    def member(self) -> ClashMember:
+        """What the constraint is in a clash: all constraints of one rule, or of one wish, are one member."""
+        return ClashMember(self.rule, self.wish)
 
 
 @dataclass(frozen=True)
@@ -158,7 +164,12 @@ class LinearModel:
     # ---- rows
 
     def constrain(
-        self, rule: str, expression: Expression, low: int | None = None, high: int | None = None, label: str = ""
+        self,
+        rule: str,
+        expression: Expression,
+        low: int | None = None,
+        high: int | None = None,
+        wish: Wish | None = None,
     ) -> None:
         """Post a row, divided by what its numbers share; a row that cannot bind is left out."""
         expression = {j: v for j, v in expression.items() if v}
@@ -175,13 +186,13 @@ class LinearModel:
                 tuple(expression[j] // shared for j in index),
                 None if low is None else low // shared,
                 None if high is None else high // shared,
-                label,
+                wish,
             )
         )
 
-    def demand(self, rule: str, label: str, expression: Expression, low: int) -> None:
-        """Post a wish of the brief, in its own words, as a row."""
-        self.constrain(rule, expression, low=low, label=label)
+    def demand(self, wish: Wish, expression: Expression, low: int) -> None:
+        """Ask for at least `low`, as a wish of the brief."""
+        self.constrain(wish.rule, expression, low=low, wish=wish)
 
     def reopen(self) -> None:
         """Turn closed columns into rows of the rules that close them, so that a clash can name those rules."""

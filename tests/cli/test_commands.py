@@ -13,8 +13,8 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.cli import week as week_command
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Clash, End, OutOfTime
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 
 Run = Callable[..., Result]

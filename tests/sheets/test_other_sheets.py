@@ -8,9 +8,8 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Clash, Solved
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.sheets.document.week_document import dumped, week_document
 from setwright.solver.sheets.document.week_schema import week_schema
 from setwright.solver.sheets.screen.audit import audit_document, audit_text

@@ -11,8 +11,8 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Solved
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.document.week_document import dumped, reckoned, week_document
 from setwright.solver.sheets.document.week_reader import parse_week, read_week
 

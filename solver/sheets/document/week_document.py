@@ -17,10 +17,11 @@ from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek, Lin
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.evaluation.uncertainty import intervals, week_interval
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.choices import swaps, why
 from setwright.solver.sheets.common.costs import missed, points
+from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.ramp import ramp_ups
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 
@@ -79,7 +80,12 @@ def reckoned(audit: Audit) -> dict[str, Any]:
         "days": [day_of(evaluated, day.index) for day in evaluated.resolved.days],
         "muscles": muscles_of(evaluated),
         "missed": [
-            {"id": f.rule, "sentence": RULES[f.rule].sentence, "text": f.text, "cost": rounded(points(f.cost))}
+            {
+                "id": f.rule,
+                "sentence": sentence_of(f.rule, evaluated.resolved),
+                "text": finding_words(f, evaluated.resolved),
+                "cost": rounded(points(f.cost)),
+            }
             for f in missed(audit)
         ],
     }
@@ -204,7 +210,9 @@ def muscles_of(evaluated: EvaluatedWeek) -> list[dict[str, Any]]:
 def overridden(resolved: ResolvedBrief) -> list[dict[str, Any]]:
     """The rules that the brief turned off, made hard or priced itself."""
     said = sorted(resolved.brief.rules.items())
-    return [{"id": rule, "said": value, "sentence": RULES[rule].sentence} for rule, value in said if rule in RULES]
+    return [
+        {"id": rule, "said": value, "sentence": sentence_of(rule, resolved)} for rule, value in said if rule in RULES
+    ]
 
 
 def shortest(solved: Solved) -> dict[str, Any] | None:

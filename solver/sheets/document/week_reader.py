@@ -11,7 +11,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.document.week_document import SCHEMA
 
 MOST_BYTES = 4_000_000
