@@ -18,7 +18,7 @@ from setwright.catalogue.entries import (
     RuleNumbers,
     Slot,
 )
-from setwright.catalogue.faults import CatalogueFault, Fault
+from setwright.catalogue.faults import CatalogueFault, Fault, shown
 from setwright.catalogue.fields import Fields
 
 Entry = TypeVar("Entry")
@@ -43,7 +43,8 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
     def tabled(kind: str, parse: Callable[[str, Fields], Entry]) -> dict[str, Entry]:
         found: dict[str, Entry] = {}
         for key, row in tables.get(kind, {}).items():
-            fields = Fields(row, f"{kind} {key}", faults)
+            source = f"{row['_from']}: " if isinstance(row, Mapping) and "_from" in row else ""
+            fields = Fields(row, f"{source}{kind} {key}", faults)
             found[key] = parse(key, fields)
             fields.finish()
         return found
@@ -159,9 +160,9 @@ def parse_exercise(f: Fields, slots: Mapping[str, Slot]) -> Exercise:
         parts[muscle] = part
     for row in f.rows("other"):
         share, why = row.get("part"), str(row.get("why", ""))
-        if not isinstance(share, int | float) or not 0 < share <= 1 or not why:
+        if not isinstance(share, int | float) or isinstance(share, bool) or not 0 < share <= 1 or not why:
             f.fault(
-                f"other contribution {row!r}",
+                f"other contribution of {shown(row.get('muscle'))}",
                 'write { muscle = "...", part = 0.25, why = "source or convention" }',
             )
             continue
@@ -218,7 +219,7 @@ def parse_rule(key: str, f: Fields) -> RuleNumbers:
         id=key,
         cost=f.optional_number("cost"),
         limit=f.optional_number("limit"),
-        more=MappingProxyType({str(k): float(v) for k, v in f.table("more").items()}),
+        more=f.numbers("more"),
         unit=f.text("unit"),
         origin=f.optional_text("origin") or "convention",
     )
