@@ -148,7 +148,8 @@ ODD: tuple[Any, ...] = (
 PLACES = (
     *(f"[[exercise]]\nid = 'pull-up'\n{field}" for field in (
         "name", "slot", "rank", "needs", "direct", "indirect", "other", "fatigue", "limb", "reps", "alternating",
-        "change_over", "axial", "techniques", "joints", "load", "load_step", "light_below", "setting", "link", "aliases",
+        "change_over", "axial", "techniques", "joints", "load", "load_step", "light_below", "setting", "link",
+        "aliases",
     )),
     *(f"[[kit]]\nid = 'bands'\n{field}" for field in ("name", "items", "dumbbell_max", "cannot", "aliases")),
     *(f"[[muscle]]\nid = 'chest'\n{field}" for field in ("id", "name", "size", "isolate", "default_weight", "aliases")),
