@@ -47,6 +47,7 @@ def check_catalogue(catalogue: Catalogue) -> Iterator[Fault]:
     yield from check_words(catalogue)
     yield from check_kits(catalogue)
     yield from check_numbers(catalogue)
+    yield from check_defaults(catalogue)
 
 
 def check_exercise(e: Exercise, catalogue: Catalogue) -> Iterator[Fault]:
@@ -158,3 +159,20 @@ def _check_number(number: Number) -> Iterator[Fault]:
             if not 0 < value < 1:
                 remedy = "give a number above 0 and below 1"
                 yield Fault(where, f"{value:g} does not lie between 0 and 1", remedy)
+
+
+def check_defaults(catalogue: Catalogue) -> Iterator[Fault]:
+    """Defaults that name an unknown muscle, weigh nothing where they are divided by, or are upside down."""
+    defaults, scale = catalogue.defaults, catalogue.defaults.cost_scale
+    yield from unknown("defaults: bands-growth-minor", "muscle", defaults.minor_growth.muscles, catalogue.muscles)
+    for emphasis, weight in defaults.weights.items():
+        if weight <= 0 and emphasis != "none":
+            yield Fault("defaults: weights", f"{emphasis} {weight:g} is divided by", "give a number above 0")
+    if scale.reference <= 0:
+        yield Fault("defaults: cost-scale", f"reference {scale.reference:g}", "give a number above 0")
+    if not 0 < scale.least <= scale.most:
+        said = f"least {scale.least:g} and most {scale.most:g}"
+        yield Fault("defaults: cost-scale", said, "give least above 0 and most not below it")
+    if not 0 < defaults.keep_share <= 1:
+        said = f"keep-share {defaults.keep_share:g}"
+        yield Fault("defaults: fewest-minutes", said, "give a share above 0, at most 1")

@@ -25,7 +25,7 @@ LONGEST_SHOWN = 60
 
 
 def shown(value: object) -> str:
-    """A value as a fault repeats it: a text in quotes, a short list as it stands, anything long or nested by its kind."""
+    """A value as a fault repeats it: a text in quotes, a short list as it stands, all else that is long by its kind."""
     if value is None:
         return "nothing"
     if isinstance(value, Mapping):

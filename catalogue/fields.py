@@ -88,12 +88,34 @@ class Fields:
     def span(self, key: str) -> tuple[int, int]:
         """Two whole numbers, the least and the most."""
         value = self._take(key, list, "[least, most]", ...)
-        if value is None or len(value) != 2 or not all(type(v) is int for v in value):
+        if value is None:
+            return (1, 1)
+        if len(value) != 2 or not all(type(v) is int for v in value):
             self.fault(f"{key} is {shown(value)}", "expected [least, most] in whole numbers")
             return (1, 1)
         if value[0] > value[1]:
             self.fault(f"{key} is {shown(value)}: upside down", f"write [{value[1]}, {value[0]}]")
         return (value[0], value[1])
+
+    def wholes(self, key: str) -> tuple[int, ...]:
+        """A list of whole numbers, one at least."""
+        value = self._take(key, list, "a list of whole numbers", ...)
+        if value is None:
+            return ()
+        if not value or not all(type(v) is int for v in value):
+            self.fault(f"{key} is {shown(value)}", "expected a list of whole numbers")
+            return ()
+        return tuple(value)
+
+    def pairs(self, key: str) -> tuple[tuple[int, int], ...]:
+        """A list of pairs of whole numbers, one at least."""
+        value = self._take(key, list, "a list of pairs of whole numbers", ...)
+        if value is None:
+            return ()
+        if not value or not all(isinstance(v, list) and len(v) == 2 and all(type(n) is int for n in v) for v in value):
+            self.fault(f"{key} is {shown(value)}", "expected a list of pairs of whole numbers")
+            return ()
+        return tuple((first, second) for first, second in value)
 
     def choice(self, key: str, known: tuple[str, ...]) -> Any:
         """One of the known words; the first of them where it is faulted."""

@@ -20,8 +20,23 @@ from setwright.catalogue.entries import (
 )
 from setwright.catalogue.faults import CatalogueFault, Fault, shown
 from setwright.catalogue.fields import Fields
+from setwright.catalogue.near import did_you_mean
+from setwright.catalogue.parse_defaults import DEFAULT_TABLES, parse_defaults
 
 Entry = TypeVar("Entry")
+KINDS = (
+    "muscle",
+    "group",
+    "slot",
+    "item",
+    "kit",
+    "caution",
+    "exercise",
+    "number",
+    "published",
+    "rule",
+)
+"""The kinds of entry, each a table or a list of the data files; the other tables are defaults."""
 
 
 def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, ...]) -> Catalogue:
@@ -52,7 +67,9 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
     muscles = listed("muscle", parse_muscle)
     slots = tabled("slot", parse_slot)
     items = tabled("item", parse_item)
-    known = dict(tables)
+    for name in tables:
+        if name not in KINDS + DEFAULT_TABLES:
+            faults.append(Fault(name, "is no part of a catalogue", did_you_mean(name, KINDS + DEFAULT_TABLES)))
     catalogue = Catalogue(
         muscles=MappingProxyType(muscles),
         groups=MappingProxyType(listed("group", parse_group)),
@@ -63,13 +80,7 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
         exercises=MappingProxyType(listed("exercise", lambda f: parse_exercise(f, slots))),
         evidence=MappingProxyType(tabled("number", parse_number) | tabled("published", parse_number)),
         rules=MappingProxyType(tabled("rule", parse_rule)),
-        defaults=MappingProxyType(
-            {
-                k: v
-                for k, v in known.items()
-                if isinstance(v, dict) and k not in ("slot", "item", "number", "published", "rule")
-            }
-        ),
+        defaults=parse_defaults(tables, faults),
         digest=digest,
         changed=changed,
     )

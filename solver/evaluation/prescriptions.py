@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.entries import Exercise
@@ -62,19 +61,19 @@ def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 def set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
     """Fewest and most sets of an exercise in a day."""
-    sets: dict[str, Any] = resolved.default("sets")
+    sets = resolved.catalogue.defaults.sets
     if resolved.minimum_dose:
-        return tuple(sets["minimum-dose"])
+        return sets.minimum_dose
     if exercise.once_a_week:
-        return tuple(sets["once-a-week"])
+        return sets.once_a_week
     if exercise.movement in ("trunk", "trunk-side", "carry"):
-        return tuple(sets["trunk"])
+        return sets.trunk
     if not exercise.multi_joint:
-        return tuple(sets["single"])
-    least, most = sets["multi"]
+        return sets.single
+    least, most = sets.multi
     wanted = any(m in resolved.priorities for m in sorted(exercise.direct))
     growth = resolved.goal == "growth" and len(resolved.days) > 1
-    return (least, sets["multi-most"] if growth or wanted else most)
+    return (least, sets.multi_most if growth or wanted else most)
 
 
 def lift_kind(exercise: Exercise) -> str:
@@ -83,19 +82,16 @@ def lift_kind(exercise: Exercise) -> str:
 
 def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     """The rests an unpaired exercise may have under the goal."""
-    table: Any = resolved.default("rests")
-    return tuple(table[resolved.goal][lift_kind(exercise)])
+    return resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
 
 
 def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
-    table: Any = resolved.default("pair-rests")
-    return tuple(table[resolved.goal])
+    return resolved.catalogue.defaults.pair_rests[resolved.goal]
 
 
 def single_pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
     """Rests a pair may have only when both are single-joint."""
-    table: Any = resolved.default("pair-rests")
-    return tuple(table.get(f"{resolved.goal}-single", ()))
+    return resolved.catalogue.defaults.single_pair_rests.get(resolved.goal, ())
 
 
 def pairable(resolved: ResolvedBrief, exercise: Exercise) -> bool:
@@ -112,8 +108,8 @@ def techniques_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[tuple[st
     """The (technique, drops) that may end an exercise's last set."""
     if not resolved.techniques or exercise.multi_joint or exercise.limb != "both" or not exercise.safe_to_fail:
         return ()
-    table: Any = resolved.default("drops")
-    drops = [("drop", k) for k in table["usual"]] if "drop" in exercise.techniques else []
+    usual = resolved.catalogue.defaults.drops
+    drops = [("drop", k) for k in usual] if "drop" in exercise.techniques else []
     pauses = [("rest-pause", 0)] if "rest-pause" in exercise.techniques else []
     return tuple(drops + pauses)
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Any
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
@@ -87,12 +86,8 @@ class ResolvedBrief:
     @cached_property
     def cost_scale(self) -> float:
         """What costs are multiplied by so that they weigh the same in narrow briefs."""
-        scale = self.default("cost-scale")
-        return min(max(float(scale["reference"]) / self.weight_sum, float(scale["least"])), float(scale["most"]))
-
-    def default(self, table: str) -> dict[str, Any]:
-        """One table of the catalogue's defaults."""
-        return self.catalogue.defaults[table]  # type: ignore[return-value]
+        scale = self.catalogue.defaults.cost_scale
+        return min(max(scale.reference / self.weight_sum, scale.least), scale.most)
 
     def number(self, name: str) -> float:
         return self.curves.numbers[name]
