@@ -15,6 +15,7 @@ def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: 
     return (
         *_of_days(said, settled),
         *_of_place(said, settled, catalogue),
+        *_of_owned(settled),
         *(() if said.goal else (f"goal: {settled.goal}",)),
         *_of_muscles(settled, catalogue),
         *_of_other(raw),
@@ -45,6 +46,16 @@ def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[str
         kit = catalogue.kits.get(word)
         if kit is not None and kit.dumbbell_max is not None:
             yield f"dumbbells in the {kit.name}: up to {kit.dumbbell_max:g} kg"
+
+
+def _of_owned(settled: Brief) -> Iterator[str]:
+    """What is owned and not used: a week names no loads, so no weight can be made from plates or steps."""
+    unit = settled.client.unit
+    if settled.owned.plates:
+        plates = ", ".join(f"{plate:g}" for plate in settled.owned.plates)
+        yield f"plates of {plates} {unit}: not used, the week names no loads"
+    if settled.owned.dumbbell_step is not None:
+        yield f"dumbbells in steps of {settled.owned.dumbbell_step:g} {unit}: not used, the week names no loads"
 
 
 def _of_muscles(settled: Brief, catalogue: Catalogue) -> Iterator[str]:

@@ -1,11 +1,10 @@
-"""A brief resolved against the catalogue: every default, unit and look-up settled before anything is reckoned."""
+"""A brief resolved against the catalogue: every default, unit and look-up settled before anything is evaluated."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Any
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
@@ -38,6 +37,7 @@ class ResolvedDay:
 
     @property
     def name(self) -> str:
+        """Its weekday, mon to sun, or its number."""
         return self.weekday or f"session {self.index + 1}"
 
 
@@ -61,7 +61,7 @@ Excluder = Callable[["ResolvedBrief", Exercise, ResolvedDay], bool]
 
 @dataclass(frozen=True)
 class ResolvedBrief:
-    """The brief in the reckoning's own terms."""
+    """A brief with every default filled in, its catalogue, and what follows from the two."""
 
     brief: Brief
     catalogue: Catalogue
@@ -80,27 +80,27 @@ class ResolvedBrief:
 
     @property
     def experience(self) -> str:
+        """novice, intermediate or advanced."""
         return self.brief.client.experience
 
     @property
     def minimum_dose(self) -> bool:
+        """Whether the brief asks for as little as holds what there is."""
         return self.brief.dose == "minimum"
 
     @cached_property
     def weight_sum(self) -> float:
+        """The sum of the muscles' weights, by which the week index is a mean."""
         return sum(m.weight for m in self.muscles.values())
 
     @cached_property
     def cost_scale(self) -> float:
         """What costs are multiplied by so that they weigh the same in narrow briefs."""
-        scale = self.default("cost-scale")
-        return min(max(float(scale["reference"]) / self.weight_sum, float(scale["least"])), float(scale["most"]))
-
-    def default(self, table: str) -> dict[str, Any]:
-        """One table of the catalogue's defaults."""
-        return self.catalogue.defaults[table]  # type: ignore[return-value]
+        scale = self.catalogue.defaults.cost_scale
+        return min(max(scale.reference / self.weight_sum, scale.least), scale.most)
 
     def number(self, name: str) -> float:
+        """A number of the evidence file, or the brief's own in its place; raises KeyError for an unknown id."""
         return self.curves.numbers[name]
 
     @cached_property
@@ -110,12 +110,14 @@ class ResolvedBrief:
 
     @cached_property
     def pinned(self) -> frozenset[str]:
+        """Ids of pinned exercises and of their pinned partners."""
         pins = self.brief.pins
         return frozenset(p.exercise for p in pins) | frozenset(p.pair_with for p in pins if p.pair_with)
 
     # ---- rules' states and numbers
 
     def off(self, rule: str) -> bool:
+        """Whether the brief turns a rule off."""
         return self.brief.rules.get(rule) == "off"
 
     def forced(self, rule: str) -> bool:
@@ -179,6 +181,7 @@ class ResolvedBrief:
         return any(wanted(e) for e in self.open_on[day.index])
 
     def can_somewhere(self, wanted: Callable[[Exercise], bool]) -> bool:
+        """Whether some day has an open exercise of that kind."""
         return any(self.can(day, wanted) for day in self.days)
 
     # ---- derived facts of exercises
@@ -190,6 +193,7 @@ class ResolvedBrief:
 
     @cached_property
     def priorities(self) -> tuple[str, ...]:
+        """Ids of the muscles at priority."""
         return tuple(m.id for m in self.muscles.values() if m.emphasis == "priority")
 
     def own_muscle(self, exercise: Exercise) -> str | None:

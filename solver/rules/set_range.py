@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
@@ -19,20 +18,27 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
         if line.entry.technique != "straight":
             most = min(most, MOST_WITH_TECHNIQUE)
         if not least <= line.sets <= most:
-            where = {"days": (line.day.index,), "exercise": line.exercise.id}
-            yield Finding("set-range", amount=line.sets, limit=(least, most), **where)  # type: ignore[arg-type]
+            yield Finding(
+                "set-range",
+                amount=line.sets,
+                limit=(least, most),
+                days=(line.day.index,),
+                exercise=line.exercise.id,
+            )
 
 
 def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
     """The catalogue's numbers of sets by kind of lift."""
-    sets: Any = resolved.default("sets")
+    sets = resolved.catalogue.defaults.sets
+    least, most = sets.multi
+    dose_least, dose_most = sets.minimum_dose
     return {
-        "least": sets["multi"][0],
-        "most": sets["multi"][1],
-        "multi_most": sets["multi-most"],
-        "trunk": sets["trunk"][1],
-        "dose_least": sets["minimum-dose"][0],
-        "dose_most": sets["minimum-dose"][1],
+        "least": least,
+        "most": most,
+        "multi_most": sets.multi_most,
+        "trunk": sets.trunk[1],
+        "dose_least": dose_least,
+        "dose_most": dose_most,
     }
 
 

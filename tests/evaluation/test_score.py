@@ -93,7 +93,7 @@ def test_the_same_sets_on_more_days_are_worth_as_much_or_more() -> None:
 
 def test_every_weight_lies_in_the_catalogue() -> None:
     resolved = terms_of(muscles={"biceps": "priority", "quads": "none", "lats": "hold"})
-    weights = CATALOGUE.defaults["weights"]
+    weights = CATALOGUE.defaults.weights
     assert {m: resolved.muscles[m].weight for m in ("biceps", "quads", "lats")} == {
         "biceps": weights["priority"],
         "quads": weights["none"],
