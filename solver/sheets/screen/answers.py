@@ -90,7 +90,8 @@ def without_lines(reason: Reason, end: Answer | Unsolved, width: int) -> list[st
         return wrapped(f"{lead}{unsolved_words(end)}", width, "  ")
     effect = end.effect
     verdict = f"solved anew the score changes by {signed(effect.score, 2)}; "
-    verdict += f"{line.where} alone taken out it changes by {signed(reason.effect.score, 2)}."
+    alone = f"{line.exercise.name} alone taken out on {day_name(line.day)}"
+    verdict += f"{alone} it changes by {signed(reason.effect.score, 2)}."
     if end.pin_dropped:
         verdict += " Its pin was dropped for this."
     if effect.score > ROUNDING:
