@@ -43,7 +43,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="axial-consecutive",
     kind="scored",
-    sentence="Lifts of axial load {axial:g} or more on two consecutive days cost.",
+    sentence="Lifts that load the spine (axial load {axial:g} or more) should not be done on two consecutive days.",
     remedy="move the squat or the hinge a day",
     post=post,
     check=check,

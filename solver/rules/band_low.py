@@ -50,7 +50,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="band-low",
     kind="scored",
-    sentence="Each weekly set of a muscle below its band costs, more for large and priority muscles.",
+    sentence="A muscle should reach the lower end of its band of weekly sets; each set short costs, more for large and priority muscles.",
     remedy="give it a set, or lower its emphasis",
     post=post,
     check=check,

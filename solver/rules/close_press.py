@@ -26,7 +26,7 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
 RULE = Rule(
     id="close-press",
     kind="hard",
-    sentence="A close-grip press is taken only where no flat or incline press or dip is open, for a triceps priority (not a novice's), or when named.",
+    sentence="A close-grip press is used only when no flat press, incline press or dip is available, when triceps are a priority (not for a novice), or when the brief names it.",
     remedy="take a flat or incline press, make triceps a priority, or name it",
     post=held_by_columns,
     excludes=excludes,

@@ -101,37 +101,37 @@ def _rule(rule: str, sentence: str, remedy: str, says: str) -> Rule:
 RULES = (
     _rule(
         "exercise-count",
-        "A day has at most {limit:g} exercises, {long_day:g} above {long_day_minutes:g} minutes, {novice:g} for a novice.",
+        "A day has at most {limit:g} exercises; {long_day:g} when it is longer than {long_day_minutes:g} minutes; {novice:g} for a novice.",
         "drop an exercise",
         "{day} has {amount} exercises, at most {limit}",
     ),
     _rule(
         "seventh",
-        "Each exercise above {exercises:g} on a day of up to {minutes:g} minutes costs.",
+        "A day of up to {minutes:g} minutes should have at most {exercises:g} exercises.",
         "do more sets of fewer exercises",
         "{day} has {amount} exercises in {minutes} minutes",
     ),
     _rule(
         "high-fatigue-sets",
-        "A day has at most {limit:g} sets of high-fatigue multi-joint lifts, {novice:g} for a novice.",
+        "A day has at most {limit:g} sets of high-fatigue multi-joint lifts; {novice:g} for a novice.",
         "swap one for a machine or a single-joint lift",
         "{day} has {amount} high-fatigue sets, at most {limit}",
     ),
     _rule(
         "axial-load",
-        "The day's sets times axial load stay within {limit:g}.",
+        "The load on the spine in a day (sets times axial load) is at most {limit:g}.",
         "swap a lift for one that spares the spine",
         "{day} has {amount} sets x axial load, at most {limit}",
     ),
     _rule(
         "technique-cap",
-        "A day has at most {limit:g} exercises that end in a drop set or rest-pause, {efficiency:g} in efficiency.",
+        "A day has at most {limit:g} exercises that end in a drop set or rest-pause set; {efficiency:g} in efficiency.",
         "make one straight sets",
         "{day} has {amount} technique sets, at most {limit}",
     ),
     _rule(
         "day-sets",
-        "Each working set a day above {intermediate:g} (a novice {novice:g}) costs.",
+        "A day should have at most {intermediate:g} working sets; {novice:g} for a novice.",
         "move sets to another day",
         "{day} has {sets}",
     ),

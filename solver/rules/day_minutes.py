@@ -83,7 +83,7 @@ RULES = (
     Rule(
         id="day-minutes",
         kind="hard",
-        sentence="A session with warm-up, ramp-up, rests and change-overs fits the day's minutes.",
+        sentence="A session, with warm-up, ramp-up sets, rests and change-overs, fits the day's minutes.",
         remedy="cut a set or a rest, or give the day more minutes",
         post=post,
         check=check_minutes,
@@ -93,7 +93,7 @@ RULES = (
     Rule(
         id="warm-up-given",
         kind="scored",
-        sentence="Each second of general warm-up that a full day gives up costs.",
+        sentence="A full day may shorten its general warm-up, at a cost for each second.",
         remedy="cut a set",
         post=post_with_minutes,
         check=check_warm_up,

@@ -34,7 +34,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="days-at-least",
     kind="hard",
-    sentence="A muscle gets direct work on at least the days the brief says.",
+    sentence="A muscle gets direct work on at least as many days as the brief says.",
     remedy="ask for fewer days, or add a day",
     post=post,
     check=check,

@@ -28,7 +28,7 @@ def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
 RULE = Rule(
     id="effort",
     kind="data",
-    sentence="RIR is {high} for high-fatigue lifts, {novice} for novices and lone lifts that can pin, else {other}.",
+    sentence="RIR is {high} for high-fatigue lifts, {novice} for novices and for someone alone under a lift that can trap them, otherwise {other}.",
     remedy="print the RIR of the kind of lift",
     post=held_by_columns,
     check=check,

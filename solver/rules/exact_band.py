@@ -34,7 +34,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="exact-band",
     kind="hard",
-    sentence="A muscle's weekly sets keep the band the brief says.",
+    sentence="A muscle's weekly sets stay within the ends that the brief says.",
     remedy="widen the band, or give the week more time",
     post=post,
     check=check,

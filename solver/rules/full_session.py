@@ -52,7 +52,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="full-session",
     kind="scored",
-    sentence="In weeks of up to {most_days:g} days each session without a focus has a push, a pull and a lower lift.",
+    sentence="In weeks of up to {most_days:g} days each session without a focus should have a push, a pull and a lower-body lift.",
     remedy="give the session one lift of the region",
     post=post,
     check=check,

@@ -47,7 +47,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="hard-days",
     kind="hard",
-    sentence="Two consecutive days do not both give a muscle more than {limit:g} direct or {fractional:g} fractional sets.",
+    sentence="No muscle gets more than {limit:g} direct or {fractional:g} fractional sets on both of two consecutive days.",
     remedy="move its work a day, or cut one of the two",
     post=post,
     check=check,

@@ -48,7 +48,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="hinge-over-knee",
     kind="scored",
-    sentence="Hinges stand on no more days than knee lifts.",
+    sentence="Hinges should be trained on no more days than knee lifts.",
     remedy="swap a hinge for a squat or a leg press",
     post=post,
     check=check,

@@ -25,7 +25,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="line",
     kind="scored",
-    sentence="Each line on a card costs a little.",
+    sentence="Each line on a card costs a little, so that cards stay short.",
     remedy="do more sets of fewer exercises",
     post=post,
     check=check,

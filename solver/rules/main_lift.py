@@ -43,7 +43,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="main-lift",
     kind="scored",
-    sentence="Each session has a high-fatigue multi-joint lift that is no second choice (not in efficiency).",
+    sentence="Each session should have a main lift: a high-fatigue multi-joint lift that is the first choice of its movement (not in efficiency).",
     remedy="build the session around one free-weight lift",
     post=post,
     check=check,

@@ -70,7 +70,7 @@ RULES = (
     Rule(
         id="muscle-day-cram",
         kind="scored",
-        sentence="Above {sets:g} fractional sets for a muscle in a day each further set costs.",
+        sentence="A muscle should get at most {sets:g} fractional sets in a day.",
         remedy="spread its sets over another day",
         post=post_cram,
         check=check_cram,

@@ -27,7 +27,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="must",
     kind="hard",
-    sentence="Every movement the brief says must be there is in the week.",
+    sentence="The week has every movement that the brief says it must have.",
     remedy="drop it from `must`, or add the kit for it",
     post=post,
     check=check,

@@ -22,9 +22,9 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 RULE = Rule(
     id="order",
     kind="data",
-    sentence="Priority lifts come first, multi-joint before single-joint lifts, trunk work last; paired lifts stand together.",
+    sentence="In a day priority lifts come first, multi-joint lifts before single-joint lifts and trunk work last; paired exercises stand together.",
     remedy="sort the day",
     post=held_by_decoding,
     check=check,
-    says="{day} is not in order: {others}",
+    says="{day} is not in order; the order is {others}",
 )

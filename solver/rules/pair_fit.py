@@ -118,7 +118,7 @@ def _families(mates: Mapping[int, set[int]], model: LinearModel) -> list[list[in
 RULE = Rule(
     id="pair-fit",
     kind="hard",
-    sentence="A pair has equal sets and rests, low fatigue, no load on the spine, no shared prime mover, not two grip-limited lifts, not two fixed stations, not two stations of which there is one each, dumbbells only at a bench, a rack or the floor, and partners from different regions or opposing muscles.",
+    sentence="Two exercises are paired only if they have the same sets and rests, tire little, do not load the spine, share no prime mover, are not both limited by grip, do not need two fixed stations or two stations of which there is one each, need no weights carried to a station, and train different regions or opposing muscles.",
     remedy="pair it with another exercise, or make both straight sets",
     post=post,
     check=check,

@@ -35,7 +35,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="pair-shared",
     kind="scored",
-    sentence="A muscle that both members of a pair train indirectly costs.",
+    sentence="The two exercises of a pair should share no indirectly trained muscle.",
     remedy="pair it with another exercise",
     post=post,
     check=check,

@@ -62,7 +62,7 @@ def _can_meet(model: LinearModel, pin: Pin, column: Column) -> bool:
 RULE = Rule(
     id="pinned",
     kind="hard",
-    sentence="A pinned exercise stands in the week, on the day and with the sets and partner it says.",
+    sentence="A pinned exercise is in the week, on the day and with the sets and partner that the brief says.",
     remedy="drop the pin, or give its day room",
     post=post,
     check=check,

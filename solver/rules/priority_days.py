@@ -43,7 +43,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="priority-days",
     kind="scored",
-    sentence="A priority muscle has direct work on {days:g} days or more.",
+    sentence="A priority muscle should have direct work on at least {days:g} days.",
     remedy="give it direct work on another day",
     post=post,
     check=check,

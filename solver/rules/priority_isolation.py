@@ -57,7 +57,7 @@ def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
 RULE = Rule(
     id="priority-isolation",
     kind="scored",
-    sentence="A small priority muscle gets at least {percent} % of its lower band end from single-joint lifts.",
+    sentence="A small priority muscle should get at least {percent} % of the lower end of its band from single-joint lifts.",
     remedy="give it curls, extensions or raises of its own",
     post=post,
     check=check,

@@ -77,7 +77,7 @@ def _post_angles(model: LinearModel, muscle: str, mine: list[int], cost: float) 
 RULE = Rule(
     id="priority-variety",
     kind="scored",
-    sentence="A priority muscle has {exercises:g} exercises, at different angles once it passes {sets:g} weekly sets.",
+    sentence="A priority muscle should have {exercises:g} exercises, and at different angles once it has more than {sets:g} weekly sets.",
     remedy="give it a second exercise at another angle",
     post=post,
     check=check,

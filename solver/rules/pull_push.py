@@ -45,7 +45,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="pull-push",
     kind="scored",
-    sentence="Multi-joint pull sets are at least as many as push sets.",
+    sentence="A week should have at least as many multi-joint pull sets as push sets.",
     remedy="swap a press set for a row set",
     post=post,
     check=check,

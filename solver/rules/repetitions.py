@@ -23,7 +23,7 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 RULE = Rule(
     id="repetitions",
     kind="data",
-    sentence="Repetitions are the exercise's range, moved by the client's liking or by light loads.",
+    sentence="The repetitions printed are the exercise's range, moved by the client's wish or because loads are light.",
     remedy="print the range of the exercise",
     post=held_by_columns,
     check=check,

@@ -37,7 +37,7 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 RULE = Rule(
     id="rest-range",
     kind="hard",
-    sentence="Rests are those of the goal and the kind of lift, from the round list.",
+    sentence="A rest is one of those listed for the goal and the kind of lift.",
     remedy="take a rest of the list",
     post=held_by_columns,
     check=check,

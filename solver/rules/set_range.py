@@ -45,7 +45,7 @@ def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
 RULE = Rule(
     id="set-range",
     kind="hard",
-    sentence="An exercise has its {least} to {most} sets a day: {multi_most} at most for multi-joint lifts in growth (not in a one-day week) or for a priority, {trunk} for trunk work, deadlifts and technique sets, {dose_least} to {dose_most} in a minimum dose.",
+    sentence="An exercise has {least} to {most} sets in a day; up to {multi_most} for a multi-joint lift in growth (not in a one-day week) or for a priority muscle; at most {trunk} for trunk work, deadlifts and drop or rest-pause sets; {dose_least} to {dose_most} in a minimum dose.",
     remedy="change the sets",
     post=held_by_columns,
     check=check,

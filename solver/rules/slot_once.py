@@ -33,9 +33,9 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="slot-once",
     kind="hard",
-    sentence="A day has at most one exercise of a movement at one angle.",
+    sentence="A day has at most one exercise of the same movement and angle.",
     remedy="move one of them to another day",
     post=post,
     check=check,
-    says="{day}: {exercise} repeats the slot of {others}",
+    says="{day}: {exercise} is of the same movement and angle as {others}",
 )

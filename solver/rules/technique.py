@@ -24,7 +24,7 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 RULE = Rule(
     id="technique",
     kind="hard",
-    sentence="A drop set or rest-pause ends only the last set of a single-joint lift of both limbs that is safe to fail and allows it.",
+    sentence="Only the last set of a single-joint lift of both limbs that is safe to fail may be a drop set or rest-pause set.",
     remedy="make it straight sets",
     post=held_by_columns,
     check=check,

@@ -32,7 +32,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="week-sets",
     kind="scored",
-    sentence="Each working set a week above {novice:g}, {intermediate:g} or {advanced:g} (novice, intermediate, advanced) costs.",
+    sentence="A week should have at most {novice:g}, {intermediate:g} or {advanced:g} working sets (novice, intermediate, advanced).",
     remedy="cut sets, or spread them over weeks",
     post=post,
     check=check,

@@ -72,5 +72,5 @@ def test_a_sentence_has_its_numbers(rule: Rule) -> None:
 def test_a_brief_that_changes_a_number_changes_the_words() -> None:
     raw = {**BRIEF, "rules": {"axial-load": 9.0, "exercise-count": 5.0}}
     resolved = resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)
-    assert sentence_of("axial-load", resolved) == "The day's sets times axial load stay within 9."
+    assert sentence_of("axial-load", resolved) == "The load on the spine in a day (sets times axial load) is at most 9."
     assert sentence_of("exercise-count", resolved).startswith("A day has at most 5 exercises")

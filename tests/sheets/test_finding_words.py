@@ -30,7 +30,7 @@ SAID = {
     "Monday: Barbell curl has 6-8 repetitions, not 8-12": Finding(
         "repetitions", amount=(6, 8), limit=(8, 12), days=(0,), exercise="barbell-curl"
     ),
-    "Monday: Barbell curl: Every exercise uses only what is at hand that day": Finding(
+    "Monday: Barbell curl: An exercise uses only equipment that is at hand that day": Finding(
         "equipment", days=(0,), exercise="barbell-curl"
     ),
 }
