@@ -141,7 +141,7 @@ class LinearModel:
 
     def count(self, wanted: Callable[[Exercise], bool], group: int | None = None) -> Expression:
         """How many exercises of a kind stand in a group of days or in the week."""
-        return self.product(lambda e: 1 if wanted(e) else 0, lambda o: 1, group)
+        return self.product(lambda e: 1 if wanted(e) else 0, lambda p: 1, group)
 
     def summed(
         self, weigh: Callable[[Exercise], Callable[[Prescription], int] | None], group: int | None

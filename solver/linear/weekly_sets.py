@@ -11,7 +11,7 @@ from setwright.solver.linear.linear_model import Expression, LinearModel
 
 def sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:
     """A muscle's fractional credited sets."""
-    return model.product(share_of(muscle), lambda o: o.credited, group)
+    return model.product(share_of(muscle), lambda p: p.credited, group)
 
 
 def share_of(muscle: str) -> Callable[[Exercise], int]:
@@ -21,7 +21,7 @@ def share_of(muscle: str) -> Callable[[Exercise], int]:
 
 def direct_sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:
     """A muscle's credited sets of direct work."""
-    return model.product(lambda e: 100 if muscle in e.direct else 0, lambda o: o.credited, group)
+    return model.product(lambda e: 100 if muscle in e.direct else 0, lambda p: p.credited, group)
 
 
 def grain_of(expression: Expression, limit: int) -> int:

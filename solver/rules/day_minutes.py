@@ -33,7 +33,7 @@ def post(model: LinearModel) -> None:
     """Hold each day's seconds within its limit, with a variable for the warm-up it gives up."""
     resolved = model.resolved
     for group in model.groups:
-        seconds = model.total(lambda e, o: o.half_seconds, group.index)
+        seconds = model.total(lambda e, p: p.half_seconds, group.index)
         for region in REGIONS:
             seconds = combined(seconds, scaled(_ramp_up(model, region, group.index), 2))
         model.work[group.index] = seconds

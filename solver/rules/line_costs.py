@@ -59,7 +59,7 @@ def post(rule: str, applies: Applies, sign: int, model: LinearModel) -> None:
     resolved = model.resolved
     for group in model.groups:
         day = resolved.days[group.days[0]]
-        found = model.total(lambda e, o, d=day: 1 if applies(resolved, e, o.sets, d) else 0, group.index)
+        found = model.total(lambda e, p, d=day: 1 if applies(resolved, e, p.sets, d) else 0, group.index)
         model.penalise(rule, found, sign * resolved.cost(rule))
 
 

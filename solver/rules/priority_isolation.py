@@ -41,7 +41,7 @@ def post(model: LinearModel) -> None:
     resolved = model.resolved
     for muscle in resolved.priorities:
         due = round(100 * isolation_due(resolved, muscle))
-        found = model.total(lambda e, o, m=muscle: 0 if e.multi_joint or m not in e.direct else o.credited)
+        found = model.total(lambda e, p, m=muscle: 0 if e.multi_joint or m not in e.direct else p.credited)
         if due and found:
             grain = grain_of(found, due)
             cost = resolved.cost("priority-isolation") * grain / 100

@@ -37,7 +37,7 @@ def post(model: LinearModel) -> None:
     if not applies(resolved):
         return
     sign = {"push": 1, "pull": -1}
-    found = model.total(lambda e, o: o.sets * sign.get(e.region, 0) if e.multi_joint else 0)
+    found = model.total(lambda e, p: p.sets * sign.get(e.region, 0) if e.multi_joint else 0)
     over = model.violation("pull-push", MOST_OVER, resolved.cost("pull-push"))
     model.constrain("pull-push", combined(found, {over: -1}), high=0)
 

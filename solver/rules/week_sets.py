@@ -26,7 +26,7 @@ def post(model: LinearModel) -> None:
     resolved = model.resolved
     most = round(resolved.limit("week-sets", resolved.experience))
     over = model.violation("week-sets", MOST_OVER, resolved.cost("week-sets"))
-    model.constrain("week-sets", combined(model.total(lambda e, o: o.sets), {over: -1}), high=most)
+    model.constrain("week-sets", combined(model.total(lambda e, p: p.sets), {over: -1}), high=most)
 
 
 RULE = Rule(
