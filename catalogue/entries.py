@@ -7,6 +7,8 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
+from setwright.catalogue.defaults import Defaults
+
 Region = Literal["push", "pull", "lower", "arms", "other"]
 Fatigue = Literal["high", "low"]
 Limb = Literal["both", "each, then rest", "each, rest after each"]
@@ -191,7 +193,7 @@ class Catalogue:
     exercises: Mapping[str, Exercise]
     evidence: Mapping[str, Number]
     rules: Mapping[str, RuleNumbers]
-    defaults: Mapping[str, object]
+    defaults: Defaults
     digest: str
     changed: tuple[str, ...] = field(default=())
     """What an overlay added or changed, in sentences."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -18,6 +18,27 @@ class Fault:
     def __str__(self) -> str:
         text = f"{self.where}: {self.said}" if self.where else self.said
         return f"{text}; {self.remedy}" if self.remedy else text
+
+
+LONGEST_SHOWN = 60
+"""The most characters of a value that a fault repeats."""
+
+
+def shown(value: object) -> str:
+    """A value as a fault repeats it: a text in quotes, a short list as it stands, all else that is long by its kind."""
+    if value is None:
+        return "nothing"
+    if isinstance(value, Mapping):
+        return "a table"
+    if isinstance(value, list | tuple):
+        flat = len(value) <= LONGEST_SHOWN and not any(isinstance(part, Mapping | list | tuple) for part in value)
+        text = f"[{', '.join(shown(part) for part in value)}]" if flat else ""
+        return text if text and len(text) <= LONGEST_SHOWN else "a list"
+    if isinstance(value, int) and abs(value) >= 10**LONGEST_SHOWN:
+        digits = len(str(abs(value)))
+        return f"a number of {digits} digits"
+    text = repr(value)
+    return text if len(text) <= LONGEST_SHOWN else f"{text[: LONGEST_SHOWN - 3]}..."
 
 
 class SetwrightError(Exception):

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import hashlib
-import tomllib
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from pathlib import Path
@@ -14,6 +13,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import CatalogueFault, Fault
 from setwright.catalogue.overlay import lay_over
 from setwright.catalogue.parse import parse_catalogue
+from setwright.catalogue.toml_text import decoded, toml_tables
 
 DATA = Path(__file__).parent / "data"
 
@@ -40,16 +40,13 @@ def _load(overlay: Path | None) -> Catalogue:
 
 
 def read_toml(path: Path) -> dict[str, Any]:
-    """The tables of one TOML file; a file that is missing, not UTF-8 or not TOML is a CatalogueFault."""
+    """The tables of one TOML file; raises CatalogueFault where it is missing, not UTF-8 or not TOML."""
     try:
-        return tomllib.loads(path.read_text(encoding="utf-8"))
+        data = path.read_bytes()
     except OSError as error:
         reason = error.strerror or str(error)
         raise CatalogueFault(Fault(str(path), f"cannot be read: {reason}", "name a TOML file")) from None
-    except UnicodeDecodeError:
-        raise CatalogueFault(Fault(str(path), "is not UTF-8 text", "save it as UTF-8")) from None
-    except tomllib.TOMLDecodeError as error:
-        raise CatalogueFault(Fault(str(path), f"is not TOML: {error}", "mend that line")) from None
+    return toml_tables(decoded(data, str(path), CatalogueFault), str(path), CatalogueFault)
 
 
 def merge(into: dict[str, Any], tables: Mapping[str, Any], name: str) -> None:

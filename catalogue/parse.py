@@ -18,10 +18,25 @@ from setwright.catalogue.entries import (
     RuleNumbers,
     Slot,
 )
-from setwright.catalogue.faults import CatalogueFault, Fault
+from setwright.catalogue.faults import CatalogueFault, Fault, shown
 from setwright.catalogue.fields import Fields
+from setwright.catalogue.near import did_you_mean
+from setwright.catalogue.parse_defaults import DEFAULT_TABLES, parse_defaults
 
 Entry = TypeVar("Entry")
+KINDS = (
+    "muscle",
+    "group",
+    "slot",
+    "item",
+    "kit",
+    "caution",
+    "exercise",
+    "number",
+    "published",
+    "rule",
+)
+"""The kinds of entry, each a table or a list of the data files; the other tables are defaults."""
 
 
 def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, ...]) -> Catalogue:
@@ -43,7 +58,8 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
     def tabled(kind: str, parse: Callable[[str, Fields], Entry]) -> dict[str, Entry]:
         found: dict[str, Entry] = {}
         for key, row in tables.get(kind, {}).items():
-            fields = Fields(row, f"{kind} {key}", faults)
+            source = f"{row['_from']}: " if isinstance(row, Mapping) and "_from" in row else ""
+            fields = Fields(row, f"{source}{kind} {key}", faults)
             found[key] = parse(key, fields)
             fields.finish()
         return found
@@ -51,7 +67,9 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
     muscles = listed("muscle", parse_muscle)
     slots = tabled("slot", parse_slot)
     items = tabled("item", parse_item)
-    known = dict(tables)
+    for name in tables:
+        if name not in KINDS + DEFAULT_TABLES:
+            faults.append(Fault(name, "is no part of a catalogue", did_you_mean(name, KINDS + DEFAULT_TABLES)))
     catalogue = Catalogue(
         muscles=MappingProxyType(muscles),
         groups=MappingProxyType(listed("group", parse_group)),
@@ -62,13 +80,7 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
         exercises=MappingProxyType(listed("exercise", lambda f: parse_exercise(f, slots))),
         evidence=MappingProxyType(tabled("number", parse_number) | tabled("published", parse_number)),
         rules=MappingProxyType(tabled("rule", parse_rule)),
-        defaults=MappingProxyType(
-            {
-                k: v
-                for k, v in known.items()
-                if isinstance(v, dict) and k not in ("slot", "item", "number", "published", "rule")
-            }
-        ),
+        defaults=parse_defaults(tables, faults),
         digest=digest,
         changed=changed,
     )
@@ -159,9 +171,9 @@ def parse_exercise(f: Fields, slots: Mapping[str, Slot]) -> Exercise:
         parts[muscle] = part
     for row in f.rows("other"):
         share, why = row.get("part"), str(row.get("why", ""))
-        if not isinstance(share, int | float) or not 0 < share <= 1 or not why:
+        if not isinstance(share, int | float) or isinstance(share, bool) or not 0 < share <= 1 or not why:
             f.fault(
-                f"other contribution {row!r}",
+                f"other contribution of {shown(row.get('muscle'))}",
                 'write { muscle = "...", part = 0.25, why = "source or convention" }',
             )
             continue
@@ -218,7 +230,7 @@ def parse_rule(key: str, f: Fields) -> RuleNumbers:
         id=key,
         cost=f.optional_number("cost"),
         limit=f.optional_number("limit"),
-        more=MappingProxyType({str(k): float(v) for k, v in f.table("more").items()}),
+        more=f.numbers("more"),
         unit=f.text("unit"),
         origin=f.optional_text("origin") or "convention",
     )

@@ -19,10 +19,9 @@ from setwright.solver.auditing import audit
 from setwright.solver.brief.assumed import Assumption
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Week
 from setwright.solver.planning import Clash, OutOfTime, Solved
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
 from setwright.solver.sheets.document.json_values import rounded

@@ -27,6 +27,7 @@ def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: 
     return (
         *_of_days(said, settled),
         *_of_place(said, settled, catalogue),
+        *_of_owned(settled),
         *(() if said.goal else (Assumption("plan", f"goal: {settled.goal}"),)),
         *_of_muscles(settled, catalogue),
         *_of_other(raw),
@@ -57,6 +58,17 @@ def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[Ass
         kit = catalogue.kits.get(word)
         if kit is not None and kit.dumbbell_max is not None:
             yield Assumption("plan", f"dumbbells in the {kit.name}: up to {kit.dumbbell_max:g} kg")
+
+
+def _of_owned(settled: Brief) -> Iterator[Assumption]:
+    """What is owned and not used: a week names no loads, so no weight can be made from plates or steps."""
+    unit = settled.client.unit
+    if settled.owned.plates:
+        plates = ", ".join(f"{plate:g}" for plate in settled.owned.plates)
+        yield Assumption("plan", f"plates of {plates} {unit}: not used, the week names no loads")
+    if settled.owned.dumbbell_step is not None:
+        step = f"{settled.owned.dumbbell_step:g} {unit}"
+        yield Assumption("plan", f"dumbbells in steps of {step}: not used, the week names no loads")
 
 
 def _of_muscles(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:

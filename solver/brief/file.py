@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Sequence
 from pathlib import Path
 from typing import Any, Protocol
@@ -11,6 +10,7 @@ from typing import Any, Protocol
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
+from setwright.catalogue.toml_text import decoded, toml_tables
 from setwright.solver.brief.defaults import FILE_BYTES, PHRASE_LETTERS
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.brief.phrase.parse import read_phrase
@@ -31,7 +31,8 @@ def read_brief(source: str, catalogue: Catalogue, stdin: Input, rule_ids: Sequen
         return _from_input(stdin, catalogue, rule_ids)
     if _LIKE_A_PATH.search(source) or _exists(source):
         path = Path(source)
-        return parse_brief(_tables(_bytes_of(path), source), catalogue, source, rule_ids)
+        tables = toml_tables(_text(_bytes_of(path), source), source, UsageFault)
+        return parse_brief(tables, catalogue, source, rule_ids)
     return understand_phrase(source, catalogue, rule_ids)
 
 
@@ -64,7 +65,8 @@ def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | No
     lines = [line for line in text.splitlines() if line.strip() and not line.lstrip().startswith("#")]
     if len(lines) == 1 and "=" not in lines[0] and not lines[0].lstrip().startswith("["):
         return understand_phrase(lines[0], catalogue, rule_ids)
-    return parse_brief(_toml(text, "standard input"), catalogue, "standard input", rule_ids)
+    tables = toml_tables(text, "standard input", UsageFault)
+    return parse_brief(tables, catalogue, "standard input", rule_ids)
 
 
 def _exists(source: str) -> bool:
@@ -102,31 +104,11 @@ def _neighbour(path: Path) -> str | None:
     return str(folder / near) if near else None
 
 
-def _tables(data: bytes, where: str) -> dict[str, Any]:
-    return _toml(_text(data, where), where)
-
-
 def _text(data: bytes, where: str) -> str:
     """The bytes as text: neither empty, too large, binary nor in another encoding."""
     if len(data) > FILE_BYTES:
         raise UsageFault(Fault(where, "is larger than 1 MB, expected a brief of a page", "name the brief file"))
-    if b"\0" in data:
-        remedy = "save it as UTF-8" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "name a TOML file"
-        raise UsageFault(Fault(where, "is not UTF-8 text", remedy))
-    try:
-        text = data.decode("utf-8-sig")
-    except UnicodeDecodeError as error:
-        line = data[: error.start].count(b"\n") + 1
-        raise UsageFault(Fault(where, f"is not UTF-8 text (line {line})", "save it as UTF-8")) from None
+    text = decoded(data, where, UsageFault)
     if not text.strip():
         raise UsageFault(Fault(where, "is empty", "write at least days = [{ minutes = 40 }]"))
     return text
-
-
-def _toml(text: str, where: str) -> dict[str, Any]:
-    try:
-        return tomllib.loads(text)
-    except tomllib.TOMLDecodeError as error:
-        raise UsageFault(Fault(where, f"is not TOML: {error}", "mend that line")) from None
-    except RecursionError:
-        raise UsageFault(Fault(where, "is not TOML: nested too deeply", "write a flat brief")) from None

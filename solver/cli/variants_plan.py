@@ -53,7 +53,7 @@ def command(
 def matrix_in(template: Path, catalogue: Catalogue, search: str) -> Matrix:
     """The matrix of a template's file."""
     from setwright.solver.batch.variant_task import stamp_of
-    from setwright.solver.rules import RULES
+    from setwright.solver.rulebook import RULES
     from setwright.solver.uses.variants.matrix import matrix_of
     from setwright.solver.uses.variants.template import read_template
 

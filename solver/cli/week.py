@@ -106,7 +106,7 @@ def command(
 def understood_of(source: str, catalogue: Catalogue) -> ParsedBrief:
     """The brief a source names, its rules checked against those there are."""
     from setwright.solver.brief.file import read_brief
-    from setwright.solver.rules import RULES
+    from setwright.solver.rulebook import RULES
 
     return read_brief(source, catalogue, sys.stdin, tuple(RULES))
 

@@ -1,10 +1,9 @@
-"""The ways an exercise may be done on a day: sets, rest and technique, with their seconds and credits in integers."""
+"""The ways an exercise may be done on a day (prescriptions), with their seconds and credits as integers."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.entries import Exercise
@@ -62,40 +61,39 @@ def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 def set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
     """Fewest and most sets of an exercise in a day."""
-    sets: dict[str, Any] = resolved.default("sets")
+    sets = resolved.catalogue.defaults.sets
     if resolved.minimum_dose:
-        return tuple(sets["minimum-dose"])
+        return sets.minimum_dose
     if exercise.once_a_week:
-        return tuple(sets["once-a-week"])
+        return sets.once_a_week
     if exercise.movement in ("trunk", "trunk-side", "carry"):
-        return tuple(sets["trunk"])
+        return sets.trunk
     if not exercise.multi_joint:
-        return tuple(sets["single"])
-    least, most = sets["multi"]
+        return sets.single
+    least, most = sets.multi
     wanted = any(m in resolved.priorities for m in sorted(exercise.direct))
     growth = resolved.goal == "growth" and len(resolved.days) > 1
-    return (least, sets["multi-most"] if growth or wanted else most)
+    return (least, sets.multi_most if growth or wanted else most)
 
 
 def lift_kind(exercise: Exercise) -> str:
+    """The kind that an exercise's rests go by: main, multi or single."""
     return "main" if exercise.main_lift else "multi" if exercise.multi_joint or exercise.fatigue == "high" else "single"
 
 
 def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     """The rests an unpaired exercise may have under the goal."""
-    table: Any = resolved.default("rests")
-    return tuple(table[resolved.goal][lift_kind(exercise)])
+    return resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
 
 
 def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
-    table: Any = resolved.default("pair-rests")
-    return tuple(table[resolved.goal])
+    """The rests in seconds that a pair may have under the goal."""
+    return resolved.catalogue.defaults.pair_rests[resolved.goal]
 
 
 def single_pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
     """Rests a pair may have only when both are single-joint."""
-    table: Any = resolved.default("pair-rests")
-    return tuple(table.get(f"{resolved.goal}-single", ()))
+    return resolved.catalogue.defaults.single_pair_rests.get(resolved.goal, ())
 
 
 def pairable(resolved: ResolvedBrief, exercise: Exercise) -> bool:
@@ -112,8 +110,8 @@ def techniques_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[tuple[st
     """The (technique, drops) that may end an exercise's last set."""
     if not resolved.techniques or exercise.multi_joint or exercise.limb != "both" or not exercise.safe_to_fail:
         return ()
-    table: Any = resolved.default("drops")
-    drops = [("drop", k) for k in table["usual"]] if "drop" in exercise.techniques else []
+    usual = resolved.catalogue.defaults.drops
+    drops = [("drop", k) for k in usual] if "drop" in exercise.techniques else []
     pauses = [("rest-pause", 0)] if "rest-pause" in exercise.techniques else []
     return tuple(drops + pauses)
 
@@ -130,7 +128,7 @@ def make(
     reps: tuple[int, int] | None = None,
     rir: int | None = None,
 ) -> Prescription:
-    """One option with its seconds and credits reckoned, whether or not a rule allows it.
+    """One prescription with its seconds and credits, whether or not a rule allows it.
 
     `reps` and `rir` are those printed on a line; unsaid they are the brief's own.
     """
@@ -156,6 +154,7 @@ def prescriptions_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedD
 
 
 def all_prescriptions(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> Iterator[Prescription]:
+    """Every way that the rules of sets, rests and techniques allow, worse twins included."""
     least, most = set_span(resolved, exercise)
     for sets in range(least, most + 1):
         for rest in rests_of(resolved, exercise):

@@ -1,17 +1,17 @@
-"""From a brief to its terms: defaults of goals, days, kits and muscles filled in."""
+"""From a brief to its resolved form: defaults of goals, days, kits and muscles filled in."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from typing import Any
 
+from setwright.catalogue.defaults import Band, Defaults
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.curves import Curves
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import Excluder, MuscleTarget, ResolvedBrief, ResolvedDay
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 CLOCK_NUMBERS = {
@@ -27,8 +27,8 @@ KG_IN_LB = 0.45359237
 """The international pound, in kg (exact by definition)."""
 
 
-def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
-    """The terms of a brief whose words are already the catalogue's."""
+def resolve_with(brief: Brief, catalogue: Catalogue, excluders: tuple[tuple[str, Excluder], ...]) -> ResolvedBrief:
+    """A brief, whose words are already the catalogue's, with every default settled and the rules that exclude."""
     curves = Curves(clock_numbers(brief, catalogue))
     goal = brief.goal or "balanced"
     days = tuple(resolved_day(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
@@ -41,8 +41,9 @@ def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
         goal=goal,
         pairs=brief.pairs if brief.pairs is not None else goal == "efficiency",
         techniques=techniques_open(brief, goal),
-        keep_share=brief.keep_share if brief.keep_share is not None else 0.90,
+        keep_share=brief.keep_share if brief.keep_share is not None else catalogue.defaults.keep_share,
         adjacent=adjacent_days(brief),
+        excluders=excluders,
     )
 
 
@@ -66,6 +67,7 @@ def techniques_open(brief: Brief, goal: str) -> bool:
 def resolved_day(
     index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]
 ) -> ResolvedDay:
+    """One day with its kit, warm-up and limits in seconds."""
     said = day.equipment if day.equipment is not None else brief.equipment
     items, heaviest = equipment_of(said, catalogue)
     items -= frozenset(brief.without)
@@ -124,9 +126,8 @@ def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:
 def muscle_targets(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, MuscleTarget]:
     """Every muscle's emphasis, weight and band."""
     asked = expand_muscles(brief, catalogue)
-    defaults: dict[str, Any] = dict(catalogue.defaults)
-    weights = defaults["weights"]
-    bands = defaults["novice-bands" if brief.client.experience == "novice" else "bands"][goal]
+    defaults, weights = catalogue.defaults, catalogue.defaults.weights
+    bands = (defaults.novice_bands if brief.client.experience == "novice" else defaults.bands)[goal]
     found: dict[str, MuscleTarget] = {}
     for muscle in catalogue.muscles.values():
         ask = asked.get(muscle.id)
@@ -138,10 +139,10 @@ def muscle_targets(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, M
             emphasis = ask.emphasis or "normal"
             if brief.dose == "minimum" and emphasis in ("normal", "priority"):
                 emphasis = "hold"
-            target = MuscleTarget(muscle.id, emphasis, float(weights[emphasis]), 0.0, WIDE_OPEN)
+            target = MuscleTarget(muscle.id, emphasis, weights[emphasis], 0.0, WIDE_OPEN)
         if emphasis != "none" and not (ask is None and minor):
             low, high = band_of(muscle.id, emphasis, goal, bands, defaults, brief.client.experience)
-            target = replace(target, low=float(low), high=float(high))
+            target = replace(target, low=low, high=high)
         if ask is not None:
             target = exact(target, ask.at_least, ask.at_most, ask.days_at_least or 0)
         found[muscle.id] = target
@@ -156,18 +157,17 @@ def unsaid(muscle: str, emphasis: str, minor: bool, weight: float) -> MuscleTarg
 
 
 def band_of(
-    muscle: str, emphasis: str, goal: str, bands: Any, defaults: Mapping[str, Any], experience: str
-) -> tuple[float, float]:
-    minor_growth = defaults["bands-growth-minor"]
-    if goal == "growth" and experience != "novice" and emphasis == "normal" and muscle in minor_growth["muscles"]:
-        low, high = minor_growth["normal"]
-    else:
-        low, high = bands[emphasis]
-    return float(low), float(high)
+    muscle: str, emphasis: str, goal: str, bands: Mapping[str, Band], defaults: Defaults, experience: str
+) -> Band:
+    """The band in weekly sets of a muscle at an emphasis."""
+    minor = defaults.minor_growth
+    if goal == "growth" and experience != "novice" and emphasis == "normal" and muscle in minor.muscles:
+        return minor.normal
+    return bands[emphasis]
 
 
 def exact(target: MuscleTarget, at_least: float | None, at_most: float | None, days: int) -> MuscleTarget:
-    """The terms with the brief's own band, whose ends are hard."""
+    """The target with the brief's own band, whose ends are hard."""
     if at_least is None and at_most is None:
         return replace(target, days_at_least=days)
     low = at_least if at_least is not None else min(target.low, at_most or 0.0)

@@ -15,7 +15,7 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Week
 from setwright.solver.foreign.table_rows import TableLine
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 
 
 def implied_brief(

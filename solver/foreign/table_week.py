@@ -14,12 +14,12 @@ from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.prescriptions import pair_rests, reps_of, rests_of, rir_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.foreign.brief_from_week import fewest_minutes, implied_brief
 from setwright.solver.foreign.near_names import NearNames
 from setwright.solver.foreign.raw_rows import TableRow, columns_passed_over
 from setwright.solver.foreign.table_rows import TableLine, line_of_row
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.words import clock, listed
 
 MOST_ROWS: Final = 500

@@ -43,7 +43,8 @@ def test_a_file_that_is_no_brief_is_told_why(asker: Any, tmp_path: Path) -> None
         (b"#" * 1_000_001, "is larger than 1 MB, expected a brief of a page; name the brief file"),
         (b"goal = growth\n", "is not TOML: Invalid value (at line 1, column 8); mend that line"),
         (b"a = 1\na = 2\n", "is not TOML: Cannot overwrite a value (at line 2, column 6); mend that line"),
-        (b"a = " + b"[" * 5000, "is not TOML: nested too deeply; write a flat brief"),
+        (b"a = " + b"[" * 5000, "is not TOML: nested too deeply; use fewer brackets inside brackets"),
+        (b"goal = " + b"9" * 5000, "is not TOML: a number has more than 4300 digits; write a shorter one"),
     ):
         assert _faults_of(asker, tmp_path, data) == said
 

@@ -13,8 +13,8 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.cli import week as week_command
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Clash, End, OutOfTime
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 
 Run = Callable[..., Result]
@@ -80,7 +80,7 @@ def test_exercises_are_filtered_by_kit_muscle_and_movement(run: Run) -> None:
 
 def test_a_filter_that_nothing_passes_says_so(run: Run) -> None:
     result = run("exercises", "--kit", "bands", "--movement", "carry")
-    assert (result.exit_code, result.stdout) == (0, "No exercise is like that.\n")
+    assert (result.exit_code, result.stdout) == (0, "No exercise passes all of these filters.\n")
 
 
 @pytest.mark.parametrize("name", ["brief", "week"])

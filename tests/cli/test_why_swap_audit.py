@@ -12,8 +12,8 @@ from click.testing import Result
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.json_values import dumped
 

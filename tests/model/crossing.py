@@ -16,11 +16,10 @@ from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import Column, Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.planning import deliver
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES, Limits
 from setwright.solver.search.searching import Outcome, search

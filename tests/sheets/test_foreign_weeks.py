@@ -10,9 +10,9 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.brief.file import understand_phrase
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.foreign.cells import rep_range, rest_seconds
 from setwright.solver.foreign.foreign_week import LoadedWeek, read_any
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 
 HEAD = "day,exercise,sets,reps,RIR,rest,technique,pair\n"

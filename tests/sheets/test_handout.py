@@ -10,7 +10,7 @@ import pytest
 from handed import PAIRS, THREE, document, handed, shipped
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.costs import ALWAYS
 from setwright.solver.sheets.document.redaction import tells_of_health
 from setwright.solver.sheets.handout.coach import Coach

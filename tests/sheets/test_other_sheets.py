@@ -7,9 +7,8 @@ from collections.abc import Callable
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.engines.infeasibility import Conflict
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Clash, Solved
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.sheets.document.json_values import dumped
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 from setwright.solver.sheets.screen.clash import clash_document, clash_text

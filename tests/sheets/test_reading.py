@@ -11,8 +11,8 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Solved
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.json_values import dumped, parse_json
 from setwright.solver.sheets.document.solved_week import week_document

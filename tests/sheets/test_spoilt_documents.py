@@ -14,8 +14,8 @@ from handed import PAIRS, THREE, document, shipped
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.json_values import parse_json

@@ -9,8 +9,8 @@ import pytest
 from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Solved
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.addresses import address, line_at
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.json_values import dumped

@@ -164,9 +164,9 @@ def test_goals_are_paired_with_their_neighbours_by_rest() -> None:
 def test_the_goals_stand_by_rest_as_the_catalogue_has_them() -> None:
     from setwright.solver.uses.compare.break_even import BY_REST
 
-    rests = CATALOGUE.defaults["rests"]
+    rests = CATALOGUE.defaults.rests
     for kind in ("main", "multi", "single"):
-        most = [max(rests[goal][kind]) for goal in BY_REST]  # type: ignore[index, call-overload]
+        most = [max(rests[goal][kind]) for goal in BY_REST]
         assert most == sorted(most)
 
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 
@@ -41,8 +39,7 @@ def steps(evaluated: EvaluatedWeek, seconds: int) -> tuple[Step, ...]:
 
 def usual(evaluated: EvaluatedWeek) -> tuple[Step, ...]:
     """The ramp-up sets of a cold lift, from the catalogue."""
-    table: Any = evaluated.resolved.default("ramp")
-    return tuple((share, reps) for share, reps in table["steps"])
+    return evaluated.resolved.catalogue.defaults.ramp
 
 
 def ramp_words(exercise: Exercise, sets: tuple[Step, ...]) -> str:

@@ -32,7 +32,12 @@ def whole_minutes(seconds: int) -> int:
 
 def day_name(day: ResolvedDay) -> str:
     """A day's name in full."""
-    return WEEKDAY_NAMES[WEEKDAYS.index(day.weekday)].capitalize() if day.weekday else f"Session {day.index + 1}"
+    return weekday_name(day.weekday) if day.weekday else f"Session {day.index + 1}"
+
+
+def weekday_name(weekday: str) -> str:
+    """A weekday's name in full, from mon to sun."""
+    return WEEKDAY_NAMES[WEEKDAYS.index(weekday)].capitalize()
 
 
 def span(low: float, high: float, between: str = "-") -> str:

@@ -8,8 +8,9 @@ from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.evaluation.uncertainty import intervals, week_interval
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import sentence_of
 from setwright.solver.sheets.common.costs import missed, points
+from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.document.day_parts import day_part
 from setwright.solver.sheets.document.json_values import rounded
 
@@ -25,7 +26,12 @@ def evaluated_part(audit: Audit) -> dict[str, Any]:
         "days": days,
         "muscles": muscles_part(evaluated),
         "missed": [
-            {"id": f.rule, "sentence": RULES[f.rule].sentence, "text": f.text, "cost": rounded(points(f.cost))}
+            {
+                "id": f.rule,
+                "sentence": sentence_of(f.rule, evaluated.resolved),
+                "text": finding_words(f, evaluated.resolved),
+                "cost": rounded(points(f.cost)),
+            }
             for f in missed(audit)
         ],
     }

@@ -8,7 +8,7 @@ from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief, raw_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.costs import points
 from setwright.solver.sheets.document.day_parts import swaps_digest
@@ -76,7 +76,9 @@ def assumed_of(parsed: ParsedBrief, private: bool) -> list[str]:
 def overridden(resolved: ResolvedBrief) -> list[dict[str, Any]]:
     """The rules that the brief turned off, made hard or priced itself."""
     said = sorted(resolved.brief.rules.items())
-    return [{"id": rule, "said": value, "sentence": RULES[rule].sentence} for rule, value in said if rule in RULES]
+    return [
+        {"id": rule, "said": value, "sentence": sentence_of(rule, resolved)} for rule, value in said if rule in RULES
+    ]
 
 
 def shortened_part(solved: Solved) -> dict[str, Any] | None:

@@ -9,8 +9,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.uncertainty import week_interval
+from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
 from setwright.solver.sheets.common.sanitise import one_line
 from setwright.solver.sheets.document.own_figures import foreign_figures

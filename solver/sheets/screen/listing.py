@@ -21,7 +21,7 @@ MARKS = {
 def exercises_text(exercises: Sequence[Exercise], catalogue: Catalogue, width: int = 100) -> str:
     """One line for each exercise: id, what it trains directly, what it needs."""
     if not exercises:
-        return "No exercise is like that.\n"
+        return "No exercise passes all of these filters.\n"
     width = held(width)
     rows = [
         [e.id, e.movement, ", ".join(muscle_name(catalogue, m) for m in sorted(e.direct)), ", ".join(e.needs) or "-"]

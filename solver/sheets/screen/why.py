@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.auditing import Audit
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.addresses import address
 from setwright.solver.sheets.common.choices import why
 from setwright.solver.sheets.common.grid import grid

@@ -1,0 +1,73 @@
+"""The catalogue's defaults as frozen values: weights, bands, rests, sets and ramp-up sets."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+GOALS = ("growth", "balanced", "efficiency")
+EMPHASES = ("priority", "normal", "hold", "none")
+LIFT_KINDS = ("main", "multi", "single")
+"""Kinds of lift that differ in rest: main lifts, other lifts of several joints, lifts of one joint."""
+
+Band = tuple[float, float]
+"""The least and the most weekly fractional sets of a muscle."""
+Bands = Mapping[str, Mapping[str, Band]]
+"""Goal -> emphasis (priority, normal, hold) -> band."""
+Rests = Mapping[str, tuple[int, ...]]
+"""Key -> rests in seconds."""
+
+
+@dataclass(frozen=True)
+class CostScale:
+    """What scales rules' costs to a brief: `reference` / its sum of weights, held between `least` and `most`."""
+
+    reference: float
+    least: float
+    most: float
+
+
+@dataclass(frozen=True)
+class MinorBand:
+    """The band at normal emphasis that the named muscles have in growth, unless the client is a novice."""
+
+    muscles: tuple[str, ...]
+    normal: Band
+
+
+@dataclass(frozen=True)
+class SetSpans:
+    """Fewest and most sets of an exercise in a day, by what kind of exercise it is."""
+
+    multi: tuple[int, int]
+    multi_most: int
+    """The most sets of a lift of several joints in growth, or where it trains a priority."""
+    single: tuple[int, int]
+    trunk: tuple[int, int]
+    once_a_week: tuple[int, int]
+    minimum_dose: tuple[int, int]
+
+
+@dataclass(frozen=True)
+class Defaults:
+    """What is taken where a brief says nothing."""
+
+    weights: Mapping[str, float]
+    """Emphasis -> the weight of a muscle."""
+    cost_scale: CostScale
+    bands: Bands
+    novice_bands: Bands
+    minor_growth: MinorBand
+    rests: Mapping[str, Rests]
+    """Goal -> kind of lift -> rests between sets that are not paired."""
+    pair_rests: Rests
+    """Goal -> rests after a round of a pair."""
+    single_pair_rests: Rests
+    """Goal -> further rests of a pair whose two lifts are of one joint; a goal without any is absent."""
+    sets: SetSpans
+    drops: tuple[int, ...]
+    """How many drops a drop set may have."""
+    ramp: tuple[tuple[int, int], ...]
+    """The ramp-up sets of a cold lift: hundredths of the working load, repetitions."""
+    keep_share: float
+    """The share of the best week's stimulus that is kept when minutes are cut."""
