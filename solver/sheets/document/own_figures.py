@@ -36,7 +36,7 @@ def _index_faults(document: WeekDocument, evaluated: EvaluatedWeek, where: str) 
 
 
 def _swap_faults(document: WeekDocument, evaluated: EvaluatedWeek, where: str) -> Iterator[Fault]:
-    """Each swap that cannot be the line's own; where none can be named, that some are not the ones that were written."""
+    """Each swap that cannot be the line's own; where none can be named, that some are not as written."""
     lines = [[(line.exercise, line.swaps) for line in day.entries] for day in document.days]
     if document.swaps_digest == swaps_digest(lines):
         return
