@@ -180,9 +180,12 @@ class RuleNumbers:
     origin: str
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Catalogue:
-    """Everything known, each part by id in a fixed order."""
+    """Everything known, each part by id in a fixed order.
+
+    A catalogue is equal to itself alone, so that what is made from it can be kept in a cache.
+    """
 
     muscles: Mapping[str, Muscle]
     groups: Mapping[str, Group]

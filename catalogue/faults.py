@@ -28,6 +28,11 @@ def shown(value: object) -> str:
     """A value as a fault repeats it: a text in quotes, a short list as it stands, all else that is long by its kind."""
     if value is None:
         return "nothing"
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, float):
+        short = f"{value:g}"
+        return short if float(short) == value else repr(value)
     if isinstance(value, Mapping):
         return "a table"
     if isinstance(value, list | tuple):

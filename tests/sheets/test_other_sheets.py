@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.file import parse_phrase
 from setwright.solver.engines.infeasibility import Conflict
 from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.planning import Clash, Solved
@@ -40,7 +40,7 @@ def test_an_audit_names_the_rules_broken_with_their_remedy(solved_as: Callable[.
 
 
 def test_a_clash_names_wishes_then_rules_each_with_a_remedy(catalogue: Catalogue) -> None:
-    parsed = understand_phrase("1 day x 30 min", catalogue)
+    parsed = parse_phrase("1 day x 30 min", catalogue)
     conflicts = (Conflict("day-minutes", ""), Conflict("must", "must vertical-pull"))
     clash = Clash(parsed, resolve(parsed.brief, catalogue), conflicts)
     text = clash_text(clash, 80)
@@ -51,7 +51,7 @@ def test_a_clash_names_wishes_then_rules_each_with_a_remedy(catalogue: Catalogue
 
 
 def test_a_wish_that_the_kit_cannot_meet_names_what_closes_it(catalogue: Catalogue) -> None:
-    parsed = understand_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
+    parsed = parse_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
     clash = Clash(parsed, resolve(parsed.brief, catalogue), (Conflict("must", "must vertical-pull"),))
     text = clash_text(clash, 80)
     assert "This cannot be met" in text
