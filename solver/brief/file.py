@@ -22,7 +22,8 @@ _LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom
 class Input(Protocol):
     """Standard input, or anything else that can be read: bytes or text."""
 
-    def read(self, size: int = -1, /) -> Any: ...
+    def read(self, size: int = -1, /) -> Any:
+        """At most `size` bytes or characters; all of them where it is below 0."""
 
 
 def read_brief(source: str, catalogue: Catalogue, stdin: Input, rule_ids: Sequence[str] | None = None) -> ParsedBrief:

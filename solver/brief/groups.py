@@ -20,7 +20,7 @@ def expand_muscles(brief: Brief, catalogue: Catalogue) -> dict[str, MuscleAsk]:
 
 
 def expand_groups(brief: Brief, catalogue: Catalogue) -> tuple[dict[str, MuscleAsk], tuple[Fault, ...]]:
-    """The asks by muscle, with the disagreements between groups."""
+    """What is asked of each muscle as in `expand_muscles`, with a fault for each disagreement of two groups."""
     faults: list[Fault] = []
     found: dict[str, tuple[str, MuscleAsk]] = {
         name: (name, ask) for name, ask in brief.muscles.items() if name in catalogue.muscles

@@ -4,7 +4,16 @@ from __future__ import annotations
 
 from typing import Any
 
-from setwright.solver.brief.defaults import LIMITS, WEEKDAYS
+from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.phrase.day_words import (
+    at_count_of_days,
+    at_weekday,
+    skip_to_minutes,
+    skip_to_weekday,
+    take_endings,
+    take_links,
+    weekdays_between,
+)
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration, take_minutes
 from setwright.solver.brief.phrase.place_clauses import Place, take_place
@@ -12,8 +21,6 @@ from setwright.solver.brief.phrase.themes import LINKS, fault_mistyped_theme, ta
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _TIMES = {"once": 1, "twice": 2, "thrice": 3}
-_EACH = (("each",), ("a", "day"), ("a", "session"), ("a", "time"), ("per", "day"), ("per", "session"))
-_WEEKLY = (("a", "week"), ("per", "week"), ("every", "week"), ("each", "week"), ("weekly",))
 
 
 class DayClauses:
@@ -28,14 +35,14 @@ class DayClauses:
 
 def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
     """Read one clause of days into `days`, and its place into `draft`; whether one stood here."""
-    if _at_weekday(reader):
+    if at_weekday(reader):
         return _named(reader, days)
     start = reader.position
     if reader.take("daily") or reader.take("every", "day"):
         return _counted(reader, draft, days, start, 7)
     if word := reader.take_any(_TIMES):
         return _counted(reader, draft, days, start, _TIMES[word])
-    if reader.number() is not None and _leads_days(reader):
+    if reader.number() is not None and at_count_of_days(reader):
         count = reader.number() or 0
         reader.position += 1
         return _counted(reader, draft, days, start, count)
@@ -44,29 +51,18 @@ def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> boo
     return False
 
 
-def _leads_days(reader: TokenReader) -> bool:
-    """Whether the number here counts days: `3 days`, `3 x 40`, `3 x a week`, `three 40 minute sessions`."""
-    if reader.peek(1).text in DAY_NOUNS or reader.peek(1).text in ("x", "by"):
-        return True
-    return reader.number(1) is not None and at_duration(reader, 1) and reader.peek(3).text in DAY_NOUNS
-
-
-def _at_weekday(reader: TokenReader) -> bool:
-    """Whether a weekday stands here, with or without `on` or `every` before it."""
-    return bool(reader.weekday() or (reader.peek().text in ("on", "every") and reader.weekday(1)))
-
-
 def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: int, count: float) -> bool:
-    linked = _take_links(reader)
+    """What follows a count of days: `3 days a week x 40 min`. True: such a clause is read even where it is faulty."""
+    linked = take_links(reader)
     theme = take_theme(reader)
-    linked = _take_links(reader) or linked
-    _skip_to_minutes(reader)
+    linked = take_links(reader) or linked
+    skip_to_minutes(reader)
     minutes = take_minutes(reader, unit_optional=linked)
     if minutes is None:
         text = reader.text_from(start)
         reader.fault(f"'{text}' does not say for how many minutes", "write for example 3 days x 40 min")
         return True
-    _close(reader)
+    take_endings(reader)
     theme = theme or take_theme(reader)
     _add_counted(reader, days, count, minutes, theme)
     place = take_place(reader)
@@ -76,9 +72,9 @@ def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: in
 
 
 def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
-    """Minutes first: `40 min x 3 days`."""
+    """Minutes first: `40 min x 3 days`. True: such a clause is read even where it is faulty."""
     minutes = take_minutes(reader, unit_optional=False)
-    _close(reader)
+    take_endings(reader)
     reader.take_any(LINKS)
     if reader.at_separator() and reader.number(1) is not None and reader.peek(2).text in DAY_NOUNS:
         reader.skip_separators()
@@ -90,7 +86,7 @@ def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
     else:
         reader.fault(f"'{reader.text_from(start)}' does not say on how many days", "write for example 3 days x 40 min")
         return True
-    _close(reader)
+    take_endings(reader)
     _add_counted(reader, days, count, minutes or 0, take_theme(reader))
     return True
 
@@ -104,6 +100,7 @@ def _add_counted(reader: TokenReader, days: DayClauses, count: float, minutes: i
 
 
 def _named(reader: TokenReader, days: DayClauses) -> bool:
+    """Weekdays, then their minutes: `mon upper, thu lower 60 min`. True: such a clause is read even where it is faulty."""
     start = reader.position
     found: list[tuple[str, str | None]] = []
     while True:
@@ -115,14 +112,14 @@ def _named(reader: TokenReader, days: DayClauses) -> bool:
         reader.position += 1
         if (reader.peek().sort == "range" or reader.sees("to")) and (last := reader.weekday(1)):
             reader.position += 2
-            found.extend((day, None) for day in _between(first, last))
+            found.extend((day, None) for day in weekdays_between(first, last))
         else:
             theme = take_theme(reader)
             if theme is None:
                 fault_mistyped_theme(reader)
             found.append((first, theme))
-        _skip_to_weekday(reader)
-    _skip_to_minutes(reader)
+        skip_to_weekday(reader)
+    skip_to_minutes(reader)
     reader.take_any(LINKS)
     minutes = take_minutes(reader, unit_optional=True)
     if minutes is None:
@@ -130,7 +127,7 @@ def _named(reader: TokenReader, days: DayClauses) -> bool:
             f"'{reader.text_from(start)}' does not say for how many minutes", "write for example mon wed 40 min"
         )
         return True
-    _close(reader)
+    take_endings(reader)
     theme = take_theme(reader)
     rows = [_row(day, minutes, own or theme) for day, own in found]
     days.named.append((rows, take_place(reader)))
@@ -140,41 +137,3 @@ def _named(reader: TokenReader, days: DayClauses) -> bool:
 def _row(weekday: str | None, minutes: int, theme: str | None) -> dict[str, Any]:
     row: dict[str, Any] = {"weekday": weekday, "minutes": minutes, "focus": theme}
     return {field: value for field, value in row.items() if value is not None}
-
-
-def _between(first: str, last: str) -> tuple[str, ...]:
-    """The weekdays from one to another, past Sunday if need be."""
-    start, end = WEEKDAYS.index(first), WEEKDAYS.index(last)
-    count = (end - start) % 7 + 1
-    return tuple(WEEKDAYS[(start + step) % 7] for step in range(count))
-
-
-def _skip_to_weekday(reader: TokenReader) -> None:
-    """Step over separators when another weekday follows them."""
-    start = reader.position
-    reader.skip_separators()
-    if not _at_weekday(reader):
-        reader.position = start
-
-
-def _skip_to_minutes(reader: TokenReader) -> None:
-    start = reader.position
-    if reader.skip_separators() and not (at_duration(reader) and reader.peek(2).text not in ("x", "by")):
-        reader.position = start
-
-
-def _take_links(reader: TokenReader) -> bool:
-    """Step over `days`, `a week`, `x` and the like; whether a word linking a count to minutes was there."""
-    linked = False
-    while True:
-        if reader.take_any(LINKS):
-            linked = True
-        elif not (reader.take_any(DAY_NOUNS) or any(reader.take(*words) for words in _WEEKLY)):
-            return linked
-
-
-def _close(reader: TokenReader) -> None:
-    """Step over `each`, `a session`, `a week` after the minutes."""
-    reader.take_any(DAY_NOUNS)
-    while any(reader.take(*words) for words in (*_WEEKLY, *_EACH)):
-        pass

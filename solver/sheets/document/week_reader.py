@@ -136,7 +136,7 @@ class Reader:
             return ""
         found = self.words.resolve(value, ("exercise",))
         if found is None:
-            near = self.words.near(value, ("exercise",))
+            near = self.words.nearest(value, ("exercise",))
             remedy = f"did you mean {near!r}?" if near else "`setwright exercises` lists them all"
             self.fault(path, f"{value!r} is not in the catalogue, expected an exercise", remedy)
             return ""
