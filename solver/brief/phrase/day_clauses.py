@@ -100,7 +100,7 @@ def _add_counted(reader: TokenReader, days: DayClauses, count: float, minutes: i
 
 
 def _named(reader: TokenReader, days: DayClauses) -> bool:
-    """Weekdays, then their minutes: `mon upper, thu lower 60 min`. True: such a clause is read even where it is faulty."""
+    """Weekdays, then their minutes: `mon upper, thu lower 60 min`. True: it is read even where it is faulty."""
     start = reader.position
     found: list[tuple[str, str | None]] = []
     while True:
