@@ -29,8 +29,8 @@ if TYPE_CHECKING:
     from setwright.solver.planning import Solved
 
 SCHEMA = "setwright.week/1"
-UNPROVEN = 1e6
-"""Index points: a bound as high as this was never brought down."""
+UNPROVEN = math.inf
+"""The bound of a week of which nothing was proven; documents say null."""
 PRIVATE = ("cautions", "clearance")
 
 
