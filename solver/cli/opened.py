@@ -70,11 +70,12 @@ def is_brief(source: str) -> bool:
 def planned(source: str, search: str | None, catalogue: Catalogue) -> Opened:
     """A week planned now."""
     from setwright.solver.planning import Clash, OutOfTime, Solved, plan
+    from setwright.solver.search.solve_options import SolveOptions
 
     parsed = understood_of(source, catalogue)
     warn(parsed, catalogue, True)
     with engines_silent():
-        end = plan(parsed, catalogue, limits_of(search, {}), with_pairs_note=False)
+        end = plan(parsed, catalogue, SolveOptions(limits_of(search, {}), pairs_note=False))
     match end:
         case Solved():
             return Opened(parsed, end.audit, {})

@@ -9,7 +9,7 @@ import time
 from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
-    from setwright.solver.search.searching import Progress
+    from setwright.solver.search.solve_options import Progress
 
 UNITS = 10_000
 PAUSE = 0.2

@@ -14,7 +14,8 @@ from setwright.solver.cli.options import catalogue_option, open_catalogue, outpu
 from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
 from setwright.solver.cli.progress import ProgressLine
 from setwright.solver.cli.stopping import Stopping
-from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
+from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.search.solve_options import SolveOptions
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
@@ -91,12 +92,12 @@ def command(
     as_document = wants_json(as_json, target)
     if as_document or not private:
         warn(parsed, catalogue, as_document)
-    limits = SEARCHES[search] if time_limit is None else replace(SEARCHES[search], seconds=time_limit)
     with Stopping() as stopping:
+        options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, stopped=stopping)
         if others:
-            end, found = with_others(parsed, catalogue, limits, stopping, others, within)
+            end, found = with_others(parsed, catalogue, options, others, within)
         else:
-            end, found = planned(parsed, catalogue, limits, stopping), ()
+            end, found = planned(parsed, catalogue, options), ()
     text, code = shown(end, as_document, private, Asked(others, within, found))
     if text:
         deliver(text, target, force)
@@ -130,20 +131,20 @@ class Asked:
     found: tuple[Alternative, ...]
 
 
-def planned(parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
+def planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -> End:
     """The end of planning, with a line of progress on a terminal."""
     from setwright.solver.planning import plan
 
     line = ProgressLine()
     try:
         with engines_silent():
-            return plan(parsed, catalogue, limits, line, stopping)
+            return plan(parsed, catalogue, replace(options, watch=line))
     finally:
         line.clear()
 
 
 def with_others(
-    parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
+    parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The same with the alternatives asked for."""
     from setwright.solver.uses.compare.alternatives import alternatives
@@ -151,7 +152,7 @@ def with_others(
     line = ProgressLine()
     try:
         with engines_silent():
-            return alternatives(parsed, catalogue, count, within, limits, line, stopping)
+            return alternatives(parsed, catalogue, count, within, replace(options, watch=line))
     finally:
         line.clear()
 
