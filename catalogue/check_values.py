@@ -31,8 +31,6 @@ def check_numbers(catalogue: Catalogue) -> Iterator[Fault]:
         yield from _check_number(number)
     for rule in catalogue.rules.values():
         where = f"rule {rule.id}"
-        if rule.cost is None and rule.limit is None:
-            yield Fault(where, "has neither a cost nor a limit", "give one")
         for name, value in (("cost", rule.cost), ("limit", rule.limit)):
             if value is not None and value < 0:
                 yield Fault(where, f"{name} {value:g}", "give 0 or more")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -10,7 +11,7 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import UNITS, Finding
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Week
-from setwright.solver.rules import CHECKS, EXCLUDERS, RULES
+from setwright.solver.rulebook import in_order
 
 
 @dataclass(frozen=True)
@@ -23,10 +24,12 @@ class Audit:
 
     @cached_property
     def stimulus_units(self) -> int:
+        """The week index in whole score units, rounded down."""
         return math.floor(self.evaluated.stimulus * UNITS + 1e-6)
 
     @cached_property
     def cost_units(self) -> int:
+        """The costs of all scored rules in score units; what is liked takes off."""
         return sum(finding.cost for finding in self.charged)
 
     @property
@@ -36,14 +39,16 @@ class Audit:
 
     @property
     def stimulus(self) -> float:
+        """The week index, in index points."""
         return self.stimulus_units / UNITS
 
     @property
     def score(self) -> float:
+        """The score, in index points."""
         return self.score_units / UNITS
 
     def costs(self) -> dict[str, int]:
-        """The cost of each rule that has one, in score units."""
+        """Rule id -> its cost in score units, for each rule that has one."""
         found: dict[str, int] = {}
         for finding in self.charged:
             found[finding.rule] = found.get(finding.rule, 0) + finding.cost
@@ -51,16 +56,12 @@ class Audit:
 
 
 def audit(resolved: ResolvedBrief, week: Week) -> Audit:
-    """The audit of a week: all violations and all costs, from nothing but the week and its terms."""
+    """The audit of a week: all violations and all costs, from nothing but the week and its resolved brief."""
     evaluated = EvaluatedWeek(resolved, week)
-    broken: list[Finding] = []
+    broken = list(_excluded(evaluated))
     charged: list[Finding] = []
-    for line in evaluated.lines:
-        for rule in EXCLUDERS:
-            if rule.id in resolved.excluded_by(line.exercise, line.day):
-                broken.append(Finding(rule.id, f"{line.where}: {rule.sentence}"))
-    for rule in CHECKS:
-        if resolved.off(rule.id) or rule.check is None:
+    for rule in in_order(resolved.catalogue):
+        if rule.check is None or resolved.off(rule.id):
             continue
         for finding in rule.check(evaluated):
             bonus = finding.cost < 0
@@ -69,6 +70,8 @@ def audit(resolved: ResolvedBrief, week: Week) -> Audit:
     return Audit(evaluated, tuple(broken), tuple(charged))
 
 
-def remedy(rule: str) -> str:
-    """What mends a breach of a rule."""
-    return RULES[rule].remedy
+def _excluded(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each rule that excludes a line's exercise on its day."""
+    for line in evaluated.lines:
+        for rule in evaluated.resolved.excluded_by(line.exercise, line.day):
+            yield Finding(rule, days=(line.day.index,), exercise=line.exercise.id)

@@ -9,12 +9,12 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.engines.infeasibility import Conflict, conflict_of
-from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.engines.infeasibility import conflict_of
+from setwright.solver.evaluation.finding import UNITS, ClashMember
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.columns import instance_of
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.searching import Outcome, Progress, search
 from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse_weeks
@@ -82,7 +82,7 @@ class Clash:
 
     parsed: ParsedBrief
     resolved: ResolvedBrief
-    conflicts: tuple[Conflict, ...]
+    conflicts: tuple[ClashMember, ...]
 
 
 @dataclass(frozen=True)
@@ -212,7 +212,7 @@ def deliver(parsed: ParsedBrief, resolved: ResolvedBrief, outcome: Outcome, limi
 
 def checked(found: Audit, bound: float) -> None:
     """Raise when a week that is about to be delivered breaks a rule or passes its bound."""
-    faults = [Fault("audit", f"{finding.rule}: {finding.text}") for finding in found.broken]
+    faults = [Fault("audit", f"the planned week breaks a rule: {finding}") for finding in found.broken]
     if found.score_units > bound + 1:
         faults.append(Fault("audit", f"the score {found.score_units} passes the bound {bound:.0f}"))
     if faults:

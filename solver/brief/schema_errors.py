@@ -8,10 +8,11 @@ from collections.abc import Mapping
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
 
-from setwright.catalogue.faults import Fault, shown
+from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief import schema
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.fault_words import path_of, shown
 
 _MODELS: Mapping[tuple[str, ...], type[BaseModel]] = {
     (): schema.Brief,
@@ -67,7 +68,7 @@ def _fault(detail: ErrorDetails) -> Fault:
         return Fault(where, f"got {len(detail['input'])}, expected {low:g} to {high:g}")
     value = detail["input"]
     # 40.0 where a whole number belongs is told with its point, which is what is wrong with it.
-    got = repr(value) if isinstance(value, float) and kind.startswith("int_") else shown(value)
+    got = repr(value) if isinstance(value, float) and kind.startswith("int_") else shown(value, "toml")
     return Fault(where, f"got {got}, expected {_wanted(loc, detail)}", _near_literal(detail))
 
 
@@ -99,14 +100,3 @@ def _fields_beside(loc: tuple[int | str, ...]) -> tuple[str, ...]:
     parents = tuple(part for part in loc[:-1] if isinstance(part, str))
     model = _MODELS.get(parents[:1] if parents[:1] == ("muscles",) else parents, schema.Brief)
     return tuple(model.model_fields)
-
-
-def path_of(loc: tuple[int | str, ...]) -> str:
-    """A path as `days[0].minutes`; places in a list count from 0."""
-    text = ""
-    for part in loc:
-        if isinstance(part, int):
-            text += f"[{part}]"
-        else:
-            text += f".{part}" if text else part
-    return text

@@ -38,8 +38,8 @@ class Opened:
 def opened(source: str, brief: str | None, catalogue: Catalogue, accept_near: bool = False) -> Opened:
     """The week of a file (JSON or CSV, - for standard input); `brief` takes the place of its own."""
     from setwright.solver.auditing import audit
-    from setwright.solver.evaluation.resolving import resolve
     from setwright.solver.foreign.foreign_week import read_any
+    from setwright.solver.rulebook import resolve
 
     where = "standard input" if source == "-" else source
     asked = None if brief is None else understood_of(brief, catalogue)
@@ -106,7 +106,7 @@ def limits_of(search: str | None, document: dict[str, Any]) -> Limits:
 
 def bytes_of(path: Path) -> bytes:
     """The file's bytes, a little more than the most that is read."""
-    from setwright.solver.sheets.document.week_reader import MOST_BYTES
+    from setwright.solver.sheets.document.json_values import MOST_BYTES
 
     if str(path) == "-":
         return sys.stdin.buffer.read(MOST_BYTES + 1)

@@ -18,7 +18,7 @@ from setwright.solver.linear.columns import (
 )
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.region_days import post_regions
-from setwright.solver.posts import post_all
+from setwright.solver.rulebook import post_all
 
 
 def build(instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Column]) -> LinearModel:

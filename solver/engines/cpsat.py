@@ -18,6 +18,7 @@ from setwright.solver.engines.stimulus import (
     week_points,
     week_slope,
 )
+from setwright.solver.evaluation.finding import ClashMember
 from setwright.solver.linear.linear_model import LinearModel, StimulusCurve
 
 MILLI = 1000
@@ -48,11 +49,11 @@ class CpSatModel:
         model: LinearModel,
         fixed: Mapping[int, int] | None = None,
         only: frozenset[int] | None = None,
-        skip: Callable[[str, str], bool] | None = None,
+        skip: Callable[[ClashMember], bool] | None = None,
         feasibility_only: bool = False,
         assumed: bool = False,
     ) -> None:
-        """`skip` leaves rows out by rule and label, `bare` the objective; `assumed` lets `core` name rows."""
+        """`skip` leaves constraints out by their clash member; `assumed` lets `core` name the members it needs."""
         self.model = model
         self.assumed = assumed
         self.fixed = dict(fixed or {})
@@ -64,16 +65,16 @@ class CpSatModel:
                 continue
             high = max(model.high[j], model.low[j])
             self.variables[j] = self.cp.new_int_var(model.low[j], high, "")
-        self.literals: dict[tuple[str, str], Any] = {}
-        """(rule, label) -> the literal that holds its rows, where rows are assumed."""
+        self.literals: dict[ClashMember, Any] = {}
+        """Clash member -> the literal that holds its rows, where rows are assumed."""
         for constrain in model.constraints:
-            if skip is None or not skip(constrain.rule, constrain.label):
+            if skip is None or not skip(constrain.member):
                 self._row(
                     constrain.index,
                     constrain.coefficient,
                     constrain.low,
                     constrain.high,
-                    (constrain.rule, constrain.label),
+                    constrain.member,
                 )
         self.constant = 0
         self.objective = 0 if feasibility_only else self._objective()
@@ -89,22 +90,22 @@ class CpSatModel:
                 constant += v * self.fixed[j]
         return variables, values, constant
 
-    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None, part: tuple[str, str]) -> None:
+    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None, member: ClashMember) -> None:
         variables, values, constant = self._split(index, coefficient)
         if not variables:
             if (low is not None and constant < low) or (high is not None and constant > high):
-                self._held(self.cp.add_bool_or([]), part)
+                self._held(self.cp.add_bool_or([]), member)
             return
         least = cp_model.INT_MIN if low is None else low - constant
         most = cp_model.INT_MAX if high is None else high - constant
-        self._held(self.cp.add_linear_constraint(sums(variables, values), least, most), part)
+        self._held(self.cp.add_linear_constraint(sums(variables, values), least, most), member)
 
-    def _held(self, constraint: Any, part: tuple[str, str]) -> None:
+    def _held(self, constraint: Any, member: ClashMember) -> None:
         """Where rows are assumed, hold a constraint only as long as its part's literal is true."""
         if self.assumed:
-            if part not in self.literals:
-                self.literals[part] = self.cp.new_bool_var("")
-            constraint.only_enforce_if(self.literals[part])
+            if member not in self.literals:
+                self.literals[member] = self.cp.new_bool_var("")
+            constraint.only_enforce_if(self.literals[member])
 
     def _objective(self) -> Any:
         variables, values, constant = [], [], 0
@@ -204,14 +205,14 @@ class CpSatModel:
         value = solver.objective_value + self.constant if known else -math.inf
         return CpSatResult(columns, value, solver.best_objective_bound + self.constant, name)
 
-    def core(self, work: float, seconds: float) -> frozenset[tuple[str, str]] | None:
+    def core(self, work: float, seconds: float) -> frozenset[ClashMember] | None:
         """Parts of an assumed program that cannot all hold, not always the fewest; None where none were shown."""
         self.cp.add_assumptions(list(self.literals.values()))
         solver = solver_of(work, seconds)
         if solver.solve(self.cp) != cp_model.INFEASIBLE:
             return None
         blamed = set(solver.sufficient_assumptions_for_infeasibility())
-        return frozenset(part for part, literal in self.literals.items() if literal.index in blamed)
+        return frozenset(member for member, literal in self.literals.items() if literal.index in blamed)
 
     def chosen(self, value: Callable[[Any], int]) -> frozenset[int]:
         """The columns in use, fixed ones included."""

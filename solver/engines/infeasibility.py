@@ -8,43 +8,34 @@ from dataclasses import dataclass
 
 from setwright.solver.engines.build import all_day_columns, day_model
 from setwright.solver.engines.cpsat import CpSatModel
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.linear.columns import Column, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
 WORK = 8.0
 PLAIN = ("day-minutes", "muscle-day-cap")
 """Rules that need no explaining: named rather than others where either would do."""
-Part = tuple[str, str]
-"""(rule, the wish's own words; empty for a rule that is no wish)."""
 
 
-@dataclass(frozen=True)
-class Conflict:
-    """One member of the clash: a rule, and the wish in the brief's words where it is one."""
-
-    rule: str
-    words: str
-
-
-def conflict_of(instance: Instance, seconds: float = math.inf) -> tuple[Conflict, ...]:
+def conflict_of(instance: Instance, seconds: float = math.inf) -> tuple[ClashMember, ...]:
     """The smallest clash of a brief (leaving any member out makes its others possible), or nothing if none is shown.
 
     `seconds` is a net for each look at whether some parts are possible.
     """
     look = SubsetOracle(feasibility_model(instance), seconds)
-    return tuple(Conflict(rule, words) for rule, words in clash_of(look, parts_of(look.model)))
+    return tuple(clash_of(look, parts_of(look.model)))
 
 
-def conflicts_of(instance: Instance, most: int = 3, seconds: float = math.inf) -> tuple[tuple[Conflict, ...], ...]:
+def conflicts_of(instance: Instance, most: int = 3, seconds: float = math.inf) -> tuple[tuple[ClashMember, ...], ...]:
     """Clashes that share no member, the first as `conflict_of` has it: each must be freed before there is a week."""
     look = SubsetOracle(feasibility_model(instance), seconds)
     parts = parts_of(look.model)
-    found: list[tuple[Conflict, ...]] = []
+    found: list[tuple[ClashMember, ...]] = []
     while len(found) < most:
         clash = clash_of(look, parts)
         if not clash:
             break
-        found.append(tuple(Conflict(rule, words) for rule, words in clash))
+        found.append(tuple(clash))
         parts = [part for part in parts if part not in clash]
     return tuple(found)
 
@@ -75,10 +66,11 @@ def half_seconds(column: Column) -> int:
     return sum(assignment.prescription.half_seconds for assignment in column.assignments)
 
 
-def parts_of(model: LinearModel) -> list[Part]:
+def parts_of(model: LinearModel) -> list[ClashMember]:
     """What may clash, what is rather named first: wishes, then minutes and caps, then other rules; in a fixed order."""
-    parts = dict.fromkeys((constrain.rule, constrain.label) for constrain in model.constraints)
-    return sorted(parts, key=lambda part: (not part[1], part[0] not in PLAIN, part))
+    none = Wish("", "")
+    parts = dict.fromkeys(constraint.member for constraint in model.constraints)
+    return sorted(parts, key=lambda p: (not p.wish, p.rule not in PLAIN, p.rule, p.wish or none))
 
 
 @dataclass(frozen=True)
@@ -88,22 +80,22 @@ class SubsetOracle:
     model: LinearModel
     seconds: float
 
-    def impossible(self, parts: Iterable[Part], presolve: bool = True) -> bool:
+    def impossible(self, parts: Iterable[ClashMember], presolve: bool = True) -> bool:
         """Whether no week meets these parts."""
         return self.program(parts).solve(WORK, self.seconds, presolve=presolve).status == "INFEASIBLE"
 
-    def core(self, parts: Iterable[Part]) -> frozenset[Part] | None:
+    def core(self, parts: Iterable[ClashMember]) -> frozenset[ClashMember] | None:
         """Some of these parts that cannot all be met, found in one go; None where none were shown."""
         return self.program(parts, assumed=True).core(WORK, self.seconds)
 
-    def program(self, parts: Iterable[Part], assumed: bool = False) -> CpSatModel:
+    def program(self, parts: Iterable[ClashMember], assumed: bool = False) -> CpSatModel:
         kept = frozenset(parts)
-        return CpSatModel(self.model, skip=lambda *part: part not in kept, feasibility_only=True, assumed=assumed)
+        return CpSatModel(self.model, skip=lambda member: member not in kept, feasibility_only=True, assumed=assumed)
 
 
-def clash_of(look: SubsetOracle, parts: list[Part]) -> list[Part]:
+def clash_of(look: SubsetOracle, parts: list[ClashMember]) -> list[ClashMember]:
     """The smallest clash among some parts, in their order; proved by a second look without presolve."""
-    told = [part for part in parts if part[1] or part[0] in PLAIN]
+    told = [part for part in parts if part.wish or part.rule in PLAIN]
     if look.impossible(told):
         parts = told
     elif not look.impossible(parts):
@@ -117,7 +109,9 @@ def clash_of(look: SubsetOracle, parts: list[Part]) -> list[Part]:
     return [part for part in parts if part in found]
 
 
-def quickxplain(look: SubsetOracle, held: list[Part], changed: bool, parts: list[Part]) -> list[Part]:
+def quickxplain(
+    look: SubsetOracle, held: list[ClashMember], changed: bool, parts: list[ClashMember]
+) -> list[ClashMember]:
     """The parts that clash with those held, none of them to spare, earlier ones rather than later.
 
     Divide and conquer after Junker, QUICKXPLAIN (AAAI 2004): the halves are searched in turn, each held to the other's

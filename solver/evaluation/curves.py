@@ -1,4 +1,4 @@
-"""The curves of the reckoning, each number read from the catalogue's evidence file."""
+"""The curves of the evaluation, each number read from the catalogue's evidence file."""
 
 from __future__ import annotations
 
@@ -17,6 +17,7 @@ class Curves:
 
     @staticmethod
     def of(catalogue: Catalogue) -> Curves:
+        """The curves over the catalogue's own numbers."""
         return Curves({key: number.value for key, number in catalogue.evidence.items()})
 
     def rest_quality(self, seconds: float, fatigue: Fatigue) -> float:

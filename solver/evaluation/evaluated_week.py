@@ -1,4 +1,4 @@
-"""A printed week reckoned against its terms: the facts that rules, score and sheets ask of it."""
+"""A printed week evaluated against its resolved brief: the facts that rules, score and sheets ask of it."""
 
 from __future__ import annotations
 
@@ -27,16 +27,13 @@ class Line:
 
     @property
     def sets(self) -> int:
+        """The sets printed on the line."""
         return self.entry.sets
-
-    @property
-    def where(self) -> str:
-        return f"{self.day.name}: {self.exercise.name}"
 
 
 @dataclass(frozen=True)
 class EvaluatedWeek:
-    """A week seen through its terms."""
+    """A week with its resolved brief, and what follows from the two; nothing here is chosen."""
 
     resolved: ResolvedBrief
     week: Week
@@ -58,6 +55,7 @@ class EvaluatedWeek:
 
     @cached_property
     def lines(self) -> tuple[Line, ...]:
+        """The lines of all days in order."""
         return tuple(line for day in self.on for line in day)
 
     # ---- sets
@@ -78,6 +76,7 @@ class EvaluatedWeek:
         return self._credited.get((muscle, day), (0, 0))[0]
 
     def direct_day_sets(self, muscle: str, day: int) -> int:
+        """A muscle's credited sets of direct work on a day, in 1/10,000 set."""
         return self._credited.get((muscle, day), (0, 0))[1]
 
     def weekly_sets(self, muscle: str) -> int:
@@ -85,9 +84,11 @@ class EvaluatedWeek:
         return sum(self.day_sets(muscle, day.index) for day in self.resolved.days)
 
     def direct_sets(self, muscle: str) -> int:
+        """A muscle's weekly sets of direct work, in 1/10,000 set."""
         return sum(self.direct_day_sets(muscle, day.index) for day in self.resolved.days)
 
     def direct_days(self, muscle: str) -> int:
+        """The number of days with direct work for a muscle."""
         return sum(1 for day in self.resolved.days if self.direct_day_sets(muscle, day.index))
 
     # ---- time
@@ -116,15 +117,18 @@ class EvaluatedWeek:
         return resolved.warm_up - min(max(over, 0), resolved.warm_up_give)
 
     def seconds(self, day: int) -> int:
+        """A day's seconds, its general warm-up included; a day without lines still has its warm-up."""
         return self.work_seconds(day) + self.warm_up(day)
 
     # ---- counts
 
     def count(self, wanted: Callable[[Line], bool], day: int | None = None) -> int:
+        """The number of lines of a kind, on one day or in the week."""
         lines = self.lines if day is None else self.on[day]
         return sum(1 for line in lines if wanted(line))
 
     def days_with(self, wanted: Callable[[Line], bool]) -> tuple[int, ...]:
+        """The days that have a line of a kind."""
         return tuple(day for day, lines in enumerate(self.on) if any(wanted(line) for line in lines))
 
     def region_days(self, region: str) -> tuple[int, ...]:
@@ -156,6 +160,7 @@ class EvaluatedWeek:
         return found
 
     def index(self, muscle: str) -> float:
+        """A muscle's index: 100 is the stimulus of ten good weekly sets."""
         return self.resolved.curves.index(self.stimuli[muscle])
 
     @cached_property

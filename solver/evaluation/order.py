@@ -81,6 +81,7 @@ def group(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 
 def key(resolved: ResolvedBrief, block: Block) -> tuple[int, int, str]:
+    """What blocks are sorted by: class, then load on the spine (most first), then id."""
     best = min(group(resolved, e) for e in block)
     return best, -max(e.axial for e in block), block[0].id
 

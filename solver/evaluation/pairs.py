@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.prescriptions import pairable
@@ -32,30 +34,63 @@ def places(resolved: ResolvedBrief, exercise: Exercise, *kinds: str) -> frozense
     )
 
 
-def unfit(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> Iterator[str]:
+MISFITS: Mapping[str, str] = MappingProxyType(
+    {
+        "not-for-pairs": "{others} is not for pairs",
+        "prime-mover": "the two share a prime mover",
+        "grip": "both are limited by grip",
+        "fixed-stations": "both need a fixed station",
+        "single-stations": "the two would hold two stations of which there is one each",
+        "carried-weights": "{others} would carry weights to a station",
+        "one-bar": "one bar cannot hold two loads",
+        "busy": "at peak hour a pair stays at one place",
+        "same-region": "the two work the same region",
+    }
+)
+"""Reasons why two exercises may not be a pair, and how each is said of the exercise that is the reason."""
+
+
+@dataclass(frozen=True)
+class Misfit:
+    """Why two exercises may not be a pair: a key of MISFITS, and the id of the one that is the reason, if one is."""
+
+    reason: str
+    exercise: str = ""
+
+
+def unfit(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> Iterator[Misfit]:
     """Why two exercises may not be a pair; nothing when they may."""
     for exercise in (a, b):
         if not pairable(resolved, exercise):
-            yield f"{exercise.name} is not for pairs"
+            yield Misfit("not-for-pairs", exercise.id)
     if a.direct & b.muscles or b.direct & a.muscles:
-        yield "the two share a prime mover"
+        yield Misfit("prime-mover")
     if a.grip_limited and b.grip_limited:
-        yield "both are limited by grip"
+        yield Misfit("grip")
     fixed_a, fixed_b = places(resolved, a, "fixed"), places(resolved, b, "fixed")
     if fixed_a and fixed_b:
-        yield "both need a fixed station"
+        yield Misfit("fixed-stations")
+    if holds_two_single_stations(resolved, a, b):
+        yield Misfit("single-stations")
     for fixed, other in ((fixed_a, b), (fixed_b, a)):
         if fixed and any(item in WEIGHTS for item in other.needs):
-            yield f"{other.name} would carry weights to a station"
+            yield Misfit("carried-weights", other.id)
     if any(bar in a.needs and bar in b.needs for bar in BARS):
-        yield "one bar cannot hold two loads"
+        yield Misfit("one-bar")
     if (
         resolved.brief.owned.busy
         and len(places(resolved, a, "fixed", "place") | places(resolved, b, "fixed", "place")) > 1
     ):
-        yield "at peak hour a pair stays at one place"
+        yield Misfit("busy")
     if same_work(a, b):
-        yield "the two work the same region"
+        yield Misfit("same-region")
+
+
+def holds_two_single_stations(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> bool:
+    """Whether a pair would hold two different stations of which the brief says that there is one each."""
+    single = frozenset(resolved.brief.owned.single)
+    mine, others = single.intersection(a.needs), single.intersection(b.needs)
+    return bool(mine - others) and bool(others - mine)
 
 
 def same_work(a: Exercise, b: Exercise) -> bool:
@@ -68,6 +103,7 @@ def same_work(a: Exercise, b: Exercise) -> bool:
 
 
 def fits(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> bool:
+    """Whether two exercises may be a pair."""
     return next(unfit(resolved, a, b), None) is None
 
 

@@ -1,4 +1,4 @@
-"""The ways an exercise may be done on a day: sets, rest and technique, with their seconds and credits in integers."""
+"""The ways an exercise may be done on a day (prescriptions), with their seconds and credits as integers."""
 
 from __future__ import annotations
 
@@ -77,6 +77,7 @@ def set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
 
 
 def lift_kind(exercise: Exercise) -> str:
+    """The kind that an exercise's rests go by: main, multi or single."""
     return "main" if exercise.main_lift else "multi" if exercise.multi_joint or exercise.fatigue == "high" else "single"
 
 
@@ -86,6 +87,7 @@ def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
 
 
 def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
+    """The rests in seconds that a pair may have under the goal."""
     return resolved.catalogue.defaults.pair_rests[resolved.goal]
 
 
@@ -126,7 +128,7 @@ def make(
     reps: tuple[int, int] | None = None,
     rir: int | None = None,
 ) -> Prescription:
-    """One option with its seconds and credits reckoned, whether or not a rule allows it.
+    """One prescription with its seconds and credits, whether or not a rule allows it.
 
     `reps` and `rir` are those printed on a line; unsaid they are the brief's own.
     """
@@ -152,6 +154,7 @@ def prescriptions_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedD
 
 
 def all_prescriptions(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> Iterator[Prescription]:
+    """Every way that the rules of sets, rests and techniques allow, worse twins included."""
     least, most = set_span(resolved, exercise)
     for sets in range(least, most + 1):
         for rest in rests_of(resolved, exercise):

@@ -1,4 +1,4 @@
-"""A brief resolved against the catalogue: every default, unit and look-up settled before anything is reckoned."""
+"""A brief resolved against the catalogue: every default, unit and look-up settled before anything is evaluated."""
 
 from __future__ import annotations
 
@@ -37,6 +37,7 @@ class ResolvedDay:
 
     @property
     def name(self) -> str:
+        """Its weekday, mon to sun, or its number."""
         return self.weekday or f"session {self.index + 1}"
 
 
@@ -54,9 +55,13 @@ class MuscleTarget:
     days_at_least: int = 0
 
 
+Excluder = Callable[["ResolvedBrief", Exercise, ResolvedDay], bool]
+"""Whether a rule excludes an exercise on a day of a brief."""
+
+
 @dataclass(frozen=True)
 class ResolvedBrief:
-    """The brief in the reckoning's own terms."""
+    """A brief with every default filled in, its catalogue, and what follows from the two."""
 
     brief: Brief
     catalogue: Catalogue
@@ -69,18 +74,23 @@ class ResolvedBrief:
     keep_share: float
     adjacent: tuple[tuple[int, int], ...]
     """Pairs of day indices (earlier, later) on consecutive dates, the week's turn included."""
-    _open: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
+    excluders: tuple[tuple[str, Excluder], ...] = field(default=(), repr=False, compare=False)
+    """(rule id, what it excludes) of every rule that can close an exercise, in the rules' order."""
+    _closed: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def experience(self) -> str:
+        """novice, intermediate or advanced."""
         return self.brief.client.experience
 
     @property
     def minimum_dose(self) -> bool:
+        """Whether the brief asks for as little as holds what there is."""
         return self.brief.dose == "minimum"
 
     @cached_property
     def weight_sum(self) -> float:
+        """The sum of the muscles' weights, by which the week index is a mean."""
         return sum(m.weight for m in self.muscles.values())
 
     @cached_property
@@ -90,6 +100,7 @@ class ResolvedBrief:
         return min(max(scale.reference / self.weight_sum, scale.least), scale.most)
 
     def number(self, name: str) -> float:
+        """A number of the evidence file, or the brief's own in its place; raises KeyError for an unknown id."""
         return self.curves.numbers[name]
 
     @cached_property
@@ -99,12 +110,14 @@ class ResolvedBrief:
 
     @cached_property
     def pinned(self) -> frozenset[str]:
+        """Ids of pinned exercises and of their pinned partners."""
         pins = self.brief.pins
         return frozenset(p.exercise for p in pins) | frozenset(p.pair_with for p in pins if p.pair_with)
 
     # ---- rules' states and numbers
 
     def off(self, rule: str) -> bool:
+        """Whether the brief turns a rule off."""
         return self.brief.rules.get(rule) == "off"
 
     def forced(self, rule: str) -> bool:
@@ -142,17 +155,19 @@ class ResolvedBrief:
     # ---- what is open
 
     def excluded_by(self, exercise: Exercise, day: ResolvedDay) -> tuple[str, ...]:
-        """The ids of the rules that close an exercise on a day; empty when it is open."""
+        """The ids of the rules that exclude an exercise on a day; empty when it is open."""
         key = (exercise.id, day.index)
-        if key not in self._open:
-            from setwright.solver.rules import EXCLUDERS
-
-            self._open[key] = tuple(
-                rule.id
-                for rule in EXCLUDERS
-                if not self.off(rule.id) and rule.excludes and rule.excludes(self, exercise, day)
+        if key not in self._closed:
+            self._closed[key] = tuple(
+                rule for rule, excludes in self.excluders if not self.off(rule) and excludes(self, exercise, day)
             )
-        return self._open[key]
+        return self._closed[key]
+
+    def open_but_for(self, rule: str, exercise: Exercise, day: ResolvedDay) -> bool:
+        """Whether no rule but this one excludes an exercise on a day; the rule itself is not asked."""
+        return not any(
+            excludes(self, exercise, day) for other, excludes in self.excluders if other != rule and not self.off(other)
+        )
 
     @cached_property
     def open_on(self) -> tuple[tuple[Exercise, ...], ...]:
@@ -166,6 +181,7 @@ class ResolvedBrief:
         return any(wanted(e) for e in self.open_on[day.index])
 
     def can_somewhere(self, wanted: Callable[[Exercise], bool]) -> bool:
+        """Whether some day has an open exercise of that kind."""
         return any(self.can(day, wanted) for day in self.days)
 
     # ---- derived facts of exercises
@@ -177,6 +193,7 @@ class ResolvedBrief:
 
     @cached_property
     def priorities(self) -> tuple[str, ...]:
+        """Ids of the muscles at priority."""
         return tuple(m.id for m in self.muscles.values() if m.emphasis == "priority")
 
     def own_muscle(self, exercise: Exercise) -> str | None:
@@ -223,6 +240,14 @@ class ResolvedBrief:
     def builds(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether a session can be built around an exercise: a main lift that is no second choice there."""
         return exercise.main_lift and not self.second_choice(exercise, day)
+
+    def likes(self, exercise: Exercise) -> bool:
+        """Whether the client likes an exercise or a piece of its kit."""
+        return exercise.id in self.brief.like or any(item in self.brief.like for item in exercise.needs)
+
+    def dislikes(self, exercise: Exercise) -> bool:
+        """Whether the client dislikes an exercise or a piece of its kit."""
+        return exercise.id in self.brief.dislike or any(item in self.brief.dislike for item in exercise.needs)
 
     @cached_property
     def full_body(self) -> bool:

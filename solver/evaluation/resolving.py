@@ -1,4 +1,4 @@
-"""From a brief to its terms: defaults of goals, days, kits and muscles filled in."""
+"""From a brief to its resolved form: defaults of goals, days, kits and muscles filled in."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.curves import Curves
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import Excluder, MuscleTarget, ResolvedBrief, ResolvedDay
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 CLOCK_NUMBERS = {
@@ -27,8 +27,8 @@ KG_IN_LB = 0.45359237
 """The international pound, in kg (exact by definition)."""
 
 
-def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
-    """The terms of a brief whose words are already the catalogue's."""
+def resolve_with(brief: Brief, catalogue: Catalogue, excluders: tuple[tuple[str, Excluder], ...]) -> ResolvedBrief:
+    """A brief, whose words are already the catalogue's, with every default settled and the rules that exclude."""
     curves = Curves(clock_numbers(brief, catalogue))
     goal = brief.goal or "balanced"
     days = tuple(resolved_day(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
@@ -43,6 +43,7 @@ def resolve(brief: Brief, catalogue: Catalogue) -> ResolvedBrief:
         techniques=techniques_open(brief, goal),
         keep_share=brief.keep_share if brief.keep_share is not None else catalogue.defaults.keep_share,
         adjacent=adjacent_days(brief),
+        excluders=excluders,
     )
 
 
@@ -66,6 +67,7 @@ def techniques_open(brief: Brief, goal: str) -> bool:
 def resolved_day(
     index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]
 ) -> ResolvedDay:
+    """One day with its kit, warm-up and limits in seconds."""
     said = day.equipment if day.equipment is not None else brief.equipment
     items, heaviest = equipment_of(said, catalogue)
     items -= frozenset(brief.without)
@@ -157,6 +159,7 @@ def unsaid(muscle: str, emphasis: str, minor: bool, weight: float) -> MuscleTarg
 def band_of(
     muscle: str, emphasis: str, goal: str, bands: Mapping[str, Band], defaults: Defaults, experience: str
 ) -> Band:
+    """The band in weekly sets of a muscle at an emphasis."""
     minor = defaults.minor_growth
     if goal == "growth" and experience != "novice" and emphasis == "normal" and muscle in minor.muscles:
         return minor.normal
@@ -164,7 +167,7 @@ def band_of(
 
 
 def exact(target: MuscleTarget, at_least: float | None, at_most: float | None, days: int) -> MuscleTarget:
-    """The terms with the brief's own band, whose ends are hard."""
+    """The target with the brief's own band, whose ends are hard."""
     if at_least is None and at_most is None:
         return replace(target, days_at_least=days)
     low = at_least if at_least is not None else min(target.low, at_most or 0.0)

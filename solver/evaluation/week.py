@@ -27,4 +27,5 @@ class Week:
 
     @property
     def entries(self) -> tuple[Entry, ...]:
+        """The entries of all days in order."""
         return tuple(entry for day in self.days for entry in day)

@@ -10,7 +10,6 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.pairs import WEIGHTS, fits, places
 from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
-from setwright.solver.rules import disliked, liked
 
 REGIONS = ("push", "pull", "lower")
 
@@ -117,8 +116,8 @@ def class_signature(resolved: ResolvedBrief, exercise: Exercise, days: list[Reso
         exercise.once_a_week,
         exercise.barbell,
         own,
-        liked.applies(resolved, exercise, 0, days[0]),
-        disliked.applies(resolved, exercise, 0, days[0]),
+        resolved.likes(exercise),
+        resolved.dislikes(exercise),
     )
     if not resolved.pairs:
         return common

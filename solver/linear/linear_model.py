@@ -1,4 +1,4 @@
-"""The neutral sheet: variables and rows that each rule posts by its id, for either engine at either level."""
+"""The neutral linear model: variables, constraints and objective that the rules post, for either engine."""
 
 from __future__ import annotations
 
@@ -8,11 +8,13 @@ from dataclasses import dataclass
 from functools import partial
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.prescriptions import Prescription
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.linear.columns import Column, DayGroup, Instance
 
 Expression = dict[int, int]
+"""A linear expression: variable -> coefficient."""
 Weigh = Callable[[Exercise, Prescription], int]
 
 
@@ -25,13 +27,21 @@ class Constraint:
     coefficient: tuple[int, ...]
     low: int | None
     high: int | None
-    label: str = ""
-    """What a wish says, for rows that stand for one."""
+    wish: Wish | None = None
+    """The brief's wish that the constraint stands for, where it stands for one."""
+
+    @property
+    def member(self) -> ClashMember:
+        """What the constraint is in a clash: all constraints of one rule, or of one wish, are one member."""
+        return ClashMember(self.rule, self.wish)
 
 
 @dataclass(frozen=True)
 class StimulusCurve:
-    """A muscle's part of the stimulus: `weight` score units at index 1, over effective sets (1/100,000) in cells."""
+    """A muscle's part of the objective, concave in its effective sets: `weight` score units at index 1.
+
+    For each group of days the effective sets as (column, amount in 1/100,000 set) pairs.
+    """
 
     muscle: str
     weight: float
@@ -41,7 +51,11 @@ class StimulusCurve:
 
 
 class LinearModel:
-    """Columns first, then what rules add: bounds, objective (score units) and rows."""
+    """An integer program to be maximised: the columns first, then what rules add.
+
+    Variable j has the bounds `low[j]` and `high[j]` and the objective `objective[j]` in score units; `integer[j]` says
+    whether it is whole. Variables 0 to len(columns) - 1 count how often each column is used.
+    """
 
     def __init__(self, instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Column]) -> None:
         self.instance = instance
@@ -56,7 +70,7 @@ class LinearModel:
         self.curves: list[StimulusCurve] = []
         self.by_group: list[list[int]] = [[] for _ in groups]
         self.using: list[dict[int, dict[Prescription, list[int]]]] = [{} for _ in groups]
-        """For each cell and class, the columns that hold it done some way: many columns share few of them."""
+        """For each group of days: class -> prescription -> columns; many columns share few of them."""
         self.closed: dict[str, dict[int, int]] = {}
         """Rule -> the columns it closed because the brief makes it hard, with the bound each had before."""
         freed = self.resolved.off("exercise-days")
@@ -76,17 +90,18 @@ class LinearModel:
         self.distinct: dict[int, int] = {}
         self.third: dict[int, int] = {}
         self.work: list[Expression] = [{} for _ in groups]
-        """Half seconds of a cell's sessions without the general warm-up."""
+        """For each group of days the half seconds of its sessions without the general warm-up."""
         self.given: list[int | None] = [None for _ in groups]
-        """The variable that holds the seconds of warm-up a cell gives up."""
+        """For each group of days the variable that holds the seconds of warm-up given up; None where none may be."""
 
     @property
     def daily(self) -> bool:
-        """Whether every cell is one day, so that rules between days can be exact."""
+        """Whether every group is one day, so that rules between days can be exact."""
         return all(len(group.days) == 1 and group.regions is None for group in self.groups)
 
     @property
     def patterned(self) -> bool:
+        """Whether groups of days are told apart by the regions they train."""
         return any(group.regions is not None for group in self.groups)
 
     # ---- variables
@@ -106,10 +121,11 @@ class LinearModel:
     # ---- expressions
 
     def exercise(self, cls: int) -> Exercise:
+        """The exercise that stands for a class."""
         return self.instance.classes[cls].exercise
 
     def total(self, weigh: Weigh, group: int | None = None) -> Expression:
-        """The sum of what each atom weighs, over one cell or all."""
+        """The sum of what each assignment weighs, over one group of days or all."""
         return self.summed(lambda e: partial(weigh, e), group)
 
     def product(
@@ -124,13 +140,13 @@ class LinearModel:
         return self.summed(weigh, group)
 
     def count(self, wanted: Callable[[Exercise], bool], group: int | None = None) -> Expression:
-        """How many exercises of a kind stand in a cell or the week."""
-        return self.product(lambda e: 1 if wanted(e) else 0, lambda o: 1, group)
+        """How many exercises of a kind stand in a group of days or in the week."""
+        return self.product(lambda e: 1 if wanted(e) else 0, lambda p: 1, group)
 
     def summed(
         self, weigh: Callable[[Exercise], Callable[[Prescription], int] | None], group: int | None
     ) -> Expression:
-        """The sum of what `weigh` says of each exercise's ways; None leaves an exercise out."""
+        """The sum of what `weigh` says of each exercise's prescriptions; None leaves an exercise out."""
         found: Expression = {}
         for here in self.using if group is None else (self.using[group],):
             for cls, ways in here.items():
@@ -147,20 +163,25 @@ class LinearModel:
         return dict.fromkeys(sorted(found), 1)
 
     def size(self, group: int) -> tuple[Expression, int]:
-        """The number of days in a cell: a variable's expression, or a constant."""
+        """The number of days in a group, as an expression and a constant."""
         days = self.days_in[group]
         return ({}, len(self.groups[group].days)) if days is None else (days, 0)
 
     def day(self, group: int) -> ResolvedDay:
-        """The terms that a cell's days share."""
+        """What the days of a group share."""
         return self.instance.day(self.groups[group].like)
 
-    # ---- rows
+    # ---- constraints
 
     def constrain(
-        self, rule: str, expression: Expression, low: int | None = None, high: int | None = None, label: str = ""
+        self,
+        rule: str,
+        expression: Expression,
+        low: int | None = None,
+        high: int | None = None,
+        wish: Wish | None = None,
     ) -> None:
-        """Post a row, divided by what its numbers share; a row that cannot bind is left out."""
+        """Post low <= expression <= high, divided by the greatest common divisor; one that cannot bind is left out."""
         expression = {j: v for j, v in expression.items() if v}
         top = sum(v * (self.high[j] if v > 0 else self.low[j]) for j, v in expression.items())
         bottom = sum(v * (self.low[j] if v > 0 else self.high[j]) for j, v in expression.items())
@@ -175,16 +196,16 @@ class LinearModel:
                 tuple(expression[j] // shared for j in index),
                 None if low is None else low // shared,
                 None if high is None else high // shared,
-                label,
+                wish,
             )
         )
 
-    def demand(self, rule: str, label: str, expression: Expression, low: int) -> None:
-        """Post a wish of the brief, in its own words, as a row."""
-        self.constrain(rule, expression, low=low, label=label)
+    def demand(self, wish: Wish, expression: Expression, low: int) -> None:
+        """Ask for at least `low`, as a wish of the brief."""
+        self.constrain(wish.rule, expression, low=low, wish=wish)
 
     def reopen(self) -> None:
-        """Turn closed columns into rows of the rules that close them, so that a clash can name those rules."""
+        """Turn closed columns into constraints of the rules that close them, so that a clash can name those rules."""
         for rule, bounds in self.closed.items():
             for j, high in bounds.items():
                 self.high[j] = max(self.high[j], high)
@@ -196,17 +217,17 @@ class LinearModel:
         return combined(*(found for (r, _), found in self.regions.items() if r == region))
 
     def at_most_a_day(self, rule: str, expression: Expression, cap: int, group: int) -> None:
-        """At most `cap` on each day of a cell."""
+        """Post that an expression is at most `cap` on each day of a group."""
         days, constant = self.size(group)
         self.constrain(rule, combined(expression, scaled(days, -cap)), high=cap * constant)
 
     def at_least_a_day(self, rule: str, expression: Expression, floor: int, group: int) -> None:
-        """At least `floor` on each day of a cell."""
+        """Post that an expression is at least `floor` on each day of a group."""
         days, constant = self.size(group)
         self.constrain(rule, combined(expression, scaled(days, -floor)), low=floor * constant)
 
     def days_with(self, rule: str, expression: Expression, group: int) -> int:
-        """A variable no greater than the days of a cell on which the expression is not 0."""
+        """A variable no greater than the days of a group on which an expression is not 0."""
         held = self.variable(len(self.groups[group].days))
         self.constrain(rule, combined({held: 1}, scaled(expression, -1)), high=0)
         self.at_most_a_day(rule, {held: 1}, 1, group)
@@ -224,7 +245,7 @@ class LinearModel:
 
 
 def combined(*parts: Expression) -> Expression:
-    """The sum of expressions."""
+    """The sum of some expressions."""
     found: Expression = {}
     for part in parts:
         for j, v in part.items():
@@ -233,4 +254,5 @@ def combined(*parts: Expression) -> Expression:
 
 
 def scaled(expression: Expression, factor: int) -> Expression:
+    """An expression times a number."""
     return {j: factor * v for j, v in expression.items()}

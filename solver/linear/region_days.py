@@ -1,4 +1,4 @@
-"""Which regions a day trains: variables that ramp-up, full sessions and themes share."""
+"""Which regions a day trains: variables that ramp-up, full sessions and region patterns share."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from setwright.solver.linear.linear_model import Expression, LinearModel, combin
 
 
 def post_regions(model: LinearModel) -> None:
-    """Make each cell's region days, and where cells have themes their numbers of days."""
+    """Make the days on which each group trains each region, and where groups have patterns their numbers of days."""
     if model.patterned:
         post_patterns(model)
     for group in model.groups:
@@ -25,7 +25,7 @@ def post_regions(model: LinearModel) -> None:
 
 
 def trained_days(model: LinearModel, lifts: Expression, group: int) -> Expression:
-    """The days of a cell with one of these lifts: no fewer than any slot's, no more than there are lifts."""
+    """The days of a group with one of these lifts: no fewer than any slot's, no more than there are lifts."""
     trained = {model.variable(len(model.groups[group].days)): 1}
     if model.resolved.off("slot-once"):
         for j in lifts:
@@ -42,7 +42,7 @@ def trained_days(model: LinearModel, lifts: Expression, group: int) -> Expressio
 
 
 def post_patterns(model: LinearModel) -> None:
-    """Each day takes one theme; a cell's size is the number of its days that do."""
+    """Let each day take one region pattern; a group's size is the number of its days that take its pattern."""
     chosen: dict[int, Expression] = {group.index: {} for group in model.groups}
     for day in model.resolved.days:
         like = model.instance.like_of[day.index]

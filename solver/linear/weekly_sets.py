@@ -1,4 +1,4 @@
-"""Weekly sets as expressions over a sheet's columns, in 1/10,000 set."""
+"""Weekly sets as linear expressions over a model's columns, in 1/10,000 set."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from setwright.solver.linear.linear_model import Expression, LinearModel
 
 def sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:
     """A muscle's fractional credited sets."""
-    return model.product(share_of(muscle), lambda o: o.credited, group)
+    return model.product(share_of(muscle), lambda p: p.credited, group)
 
 
 def share_of(muscle: str) -> Callable[[Exercise], int]:
@@ -20,7 +20,8 @@ def share_of(muscle: str) -> Callable[[Exercise], int]:
 
 
 def direct_sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:
-    return model.product(lambda e: 100 if muscle in e.direct else 0, lambda o: o.credited, group)
+    """A muscle's credited sets of direct work."""
+    return model.product(lambda e: 100 if muscle in e.direct else 0, lambda p: p.credited, group)
 
 
 def grain_of(expression: Expression, limit: int) -> int:

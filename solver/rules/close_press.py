@@ -3,20 +3,22 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.finding import Rule
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
-from setwright.solver.rules.stand_in import available
+from setwright.solver.linear.rule import Rule, held_by_columns
+from setwright.solver.rules.stand_in import ONLY_NAMED, available
 
 BETTER = ("flat-press", "incline-press", "dip")
+"""Slots whose exercises come before a close-grip press."""
 
 
 def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    """Whether an exercise is a close-grip press that nobody asked for and a better press is open."""
     if exercise.slot.id != "close-press" or exercise.id in resolved.named:
         return False
     if "triceps" in resolved.priorities and resolved.experience != "novice":
         return False
     return any(
-        other.slot.id in BETTER and other.rank < 5 and available(resolved, other, day)
+        other.slot.id in BETTER and other.rank < ONLY_NAMED and available(resolved, other, day)
         for other in resolved.catalogue.exercises.values()
     )
 
@@ -24,7 +26,8 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
 RULE = Rule(
     id="close-press",
     kind="hard",
-    sentence="A close-grip press is taken only where no flat or incline press or dip is open, for a triceps priority (not a novice's), or when named.",
+    sentence="A close-grip press is used only when no flat press, incline press or dip is available, when triceps are a priority (not for a novice), or when the brief names it.",
     remedy="take a flat or incline press, make triceps a priority, or name it",
+    post=held_by_columns,
     excludes=excludes,
 )

@@ -2,24 +2,36 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.prescriptions import rir_of
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.linear.rule import Rule, held_by_columns
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each line with other repetitions in reserve than its kind of lift has."""
     for line in evaluated.lines:
         due = rir_of(evaluated.resolved, line.exercise)
         if line.entry.rir != due:
-            yield Finding("effort", f"{line.where} has {line.entry.rir} RIR, not {due}")
+            yield Finding("effort", amount=line.entry.rir, limit=due, days=(line.day.index,), exercise=line.exercise.id)
+
+
+def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
+    """The RIR by kind of lift, of the evidence file."""
+    names = {"high": "rir-high-fatigue", "novice": "rir-novice", "other": "rir-other"}
+    return {key: f"{resolved.number(name):g}" for key, name in names.items()}
 
 
 RULE = Rule(
     id="effort",
     kind="data",
-    sentence="RIR is 2 for high-fatigue lifts, novices and lone lifts that can pin, else 1.",
+    sentence="RIR is {high} for high-fatigue lifts, {novice} for novices and for someone alone under a lift that can trap them, otherwise {other}.",
     remedy="print the RIR of the kind of lift",
+    post=held_by_columns,
     check=check,
+    says="{day}: {exercise} has {amount} RIR, not {limit}",
+    figures=figures,
 )

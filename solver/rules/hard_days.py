@@ -5,7 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
-from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.finding import Finding
+from setwright.solver.linear.linear_model import LinearModel, combined
+from setwright.solver.linear.rule import Rule
+from setwright.solver.linear.weekly_sets import direct_sets_of, sets_of
 
 
 def hard(evaluated: EvaluatedWeek, muscle: str, day: int) -> bool:
@@ -15,17 +18,38 @@ def hard(evaluated: EvaluatedWeek, muscle: str, day: int) -> bool:
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each muscle and each two consecutive days that are both hard for it."""
     for earlier, later in evaluated.resolved.adjacent:
         for muscle in evaluated.resolved.muscles:
             if hard(evaluated, muscle, earlier) and hard(evaluated, muscle, later):
-                days = f"{evaluated.resolved.days[earlier].name} and {evaluated.resolved.days[later].name}"
-                yield Finding("hard-days", f"{muscle} is trained hard on {days}")
+                yield Finding("hard-days", subject=muscle, days=(earlier, later))
+
+
+def post(model: LinearModel) -> None:
+    """Forbid two consecutive hard days; exact where the model knows its days, silent where it does not."""
+    if not model.daily:
+        return
+    resolved = model.resolved
+    ends = (round(resolved.limit("hard-days") * WHOLE), round(resolved.limit("hard-days", "fractional") * WHOLE))
+    cap = round(resolved.day_cap * WHOLE)
+    for earlier, later in resolved.adjacent:
+        for muscle in resolved.muscles:
+            parts = [(direct_sets_of(model, muscle, d), sets_of(model, muscle, d)) for d in (earlier, later)]
+            if not all(every for _, every in parts):
+                continue
+            second = model.variable(1)
+            for (direct, every), sign, constant in zip(parts, (1, -1), (0, 1), strict=True):
+                for found, limit in ((direct, ends[0]), (every, ends[1])):
+                    room = cap - limit
+                    model.constrain("hard-days", combined(found, {second: sign * -room}), high=limit + constant * room)
 
 
 RULE = Rule(
     id="hard-days",
     kind="hard",
-    sentence="Two consecutive days do not both give a muscle more than 4 direct or 6 fractional sets.",
+    sentence="No muscle gets more than {limit:g} direct or {fractional:g} fractional sets on both of two consecutive days.",
     remedy="move its work a day, or cut one of the two",
+    post=post,
     check=check,
+    says="{subject} is trained hard on {days}",
 )

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.linear.linear_model import LinearModel, combined
+from setwright.solver.linear.rule import Rule
+from setwright.solver.linear.weekly_sets import grain_of
 
 
 def isolation_due(resolved: ResolvedBrief, muscle: str) -> float:
@@ -19,6 +22,7 @@ def isolation_due(resolved: ResolvedBrief, muscle: str) -> float:
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each small priority muscle with too few single-joint sets."""
     for muscle in evaluated.resolved.priorities:
         due = isolation_due(evaluated.resolved, muscle)
         own = sum(
@@ -28,14 +32,35 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
         )
         short = due - own / 100
         if short > 0:
-            text = f"{muscle} has {own / 100:g} of {due:g} single-joint sets"
-            yield Finding("priority-isolation", text, evaluated.resolved.penalty("priority-isolation", short))
+            cost = evaluated.resolved.penalty("priority-isolation", short)
+            yield Finding("priority-isolation", cost, subject=muscle, amount=own / 100, limit=due)
+
+
+def post(model: LinearModel) -> None:
+    """Charge each single-joint set that a small priority muscle is short."""
+    resolved = model.resolved
+    for muscle in resolved.priorities:
+        due = round(100 * isolation_due(resolved, muscle))
+        found = model.total(lambda e, p, m=muscle: 0 if e.multi_joint or m not in e.direct else p.credited)
+        if due and found:
+            grain = grain_of(found, due)
+            cost = resolved.cost("priority-isolation") * grain / 100
+            short = model.violation("priority-isolation", due // grain, cost)
+            model.constrain("priority-isolation", combined(found, {short: grain}), low=due)
+
+
+def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
+    """The share of the band in hundredths."""
+    return {"percent": f"{100 * resolved.limit('priority-isolation', 'share-of-band'):g}"}
 
 
 RULE = Rule(
     id="priority-isolation",
     kind="scored",
-    sentence="A small priority muscle gets at least half its lower band end from single-joint lifts.",
+    sentence="A small priority muscle should get at least {percent} % of the lower end of its band from single-joint lifts.",
     remedy="give it curls, extensions or raises of its own",
+    post=post,
     check=check,
+    says="{subject} has {amount} of {limit} single-joint sets",
+    figures=figures,
 )

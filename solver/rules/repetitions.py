@@ -5,21 +5,27 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.prescriptions import reps_of
+from setwright.solver.linear.rule import Rule, held_by_columns
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each line with another range of repetitions than its own."""
     for line in evaluated.lines:
         due = reps_of(evaluated.resolved, line.exercise, line.day)
         if line.entry.reps != due:
-            yield Finding("repetitions", f"{line.where} has reps {list(line.entry.reps)}, not {list(due)}")
+            yield Finding(
+                "repetitions", amount=line.entry.reps, limit=due, days=(line.day.index,), exercise=line.exercise.id
+            )
 
 
 RULE = Rule(
     id="repetitions",
     kind="data",
-    sentence="Repetitions are the exercise's range, moved by the client's liking or by light loads.",
+    sentence="The repetitions printed are the exercise's range, moved by the client's wish or because loads are light.",
     remedy="print the range of the exercise",
+    post=held_by_columns,
     check=check,
+    says="{day}: {exercise} has {amount_span} repetitions, not {limit_span}",
 )

@@ -4,28 +4,42 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.finding import Finding, Rule
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.prescriptions import pair_rests, rests_of, single_pair_rests
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.linear.rule import Rule, held_by_columns
+
+
+def rests_for(resolved: ResolvedBrief, line: Line) -> tuple[int, ...]:
+    """The rests in seconds that a line may have, alone or in its pair."""
+    if line.entry.partner is None:
+        return rests_of(resolved, line.exercise)
+    both = (line.exercise, resolved.catalogue.exercises[line.entry.partner])
+    single = () if any(e.multi_joint for e in both) else single_pair_rests(resolved)
+    return pair_rests(resolved) + single
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each line whose rest is not in its list."""
     for line in evaluated.lines:
-        if line.entry.partner is None:
-            known = rests_of(evaluated.resolved, line.exercise)
-        else:
-            known = pair_rests(evaluated.resolved)
-            both = (line.exercise, evaluated.resolved.catalogue.exercises[line.entry.partner])
-            if not any(e.multi_joint for e in both):
-                known += single_pair_rests(evaluated.resolved)
+        known = rests_for(evaluated.resolved, line)
         if line.entry.rest not in known:
-            yield Finding("rest-range", f"{line.where} rests {line.entry.rest} s, not one of {list(known)}")
+            yield Finding(
+                "rest-range",
+                amount=line.entry.rest,
+                limit=known,
+                days=(line.day.index,),
+                exercise=line.exercise.id,
+            )
 
 
 RULE = Rule(
     id="rest-range",
     kind="hard",
-    sentence="Rests are those of the goal and the kind of lift, from the round list.",
+    sentence="A rest is one of those listed for the goal and the kind of lift.",
     remedy="take a rest of the list",
+    post=held_by_columns,
     check=check,
+    says="{day}: {exercise} rests {amount} s, not one of {limit_list}",
 )

@@ -1,19 +1,25 @@
-"""A stand-in is taken where the kit has something better."""
+"""A stand-in is taken only where the kit has nothing better."""
 
 from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.finding import Rule
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.linear.rule import Rule, held_by_columns
+
+ONLY_NAMED = 5
+"""The rank of exercises that are taken only when the brief names them."""
+SOUND = 2
+"""The last rank that is no stand-in."""
 
 
 def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    """Whether something better of the exercise's slot is open, or a name is asked for that the brief does not say."""
     if exercise.id in resolved.pinned:
         return False
     rank = resolved.rank(exercise, day)
-    if rank >= 5:
+    if rank >= ONLY_NAMED:
         return exercise.id not in resolved.named
-    if rank <= 2:
+    if rank <= SOUND:
         return False
     return any(
         other.slot == exercise.slot and resolved.rank(other, day) < rank and available(resolved, other, day)
@@ -23,19 +29,14 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
 
 def available(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
     """Whether every other rule leaves an exercise open on the day."""
-    from setwright.solver.rules import EXCLUDERS
-
-    return not any(
-        rule.excludes(resolved, exercise, day)
-        for rule in EXCLUDERS
-        if rule.id != RULE.id and rule.excludes and not resolved.off(rule.id)
-    )
+    return resolved.open_but_for(RULE.id, exercise, day)
 
 
 RULE = Rule(
     id="stand-in",
     kind="hard",
-    sentence="A stand-in (rank 3 or 4) is taken only where nothing better of its slot is open, one of rank 5 only when named.",
+    sentence="An exercise of rank 3 or 4 is used only when no better one of its slot is available, one of rank 5 only when the brief names it.",
     remedy="take the better exercise of the slot, or pin the stand-in by name",
+    post=held_by_columns,
     excludes=excludes,
 )

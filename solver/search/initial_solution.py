@@ -24,7 +24,7 @@ def started(lns: NeighbourhoodSearch) -> bool:
         if lns.refill:
             lns.start()
         return True
-    doubtful = any(constrain.label for constrain in lns.model.constraints)
+    doubtful = any(constrain.wish for constrain in lns.model.constraints)
     if not doubtful:
         lns.start()
     return lns.best is not None or started_somehow(lns, doubtful)

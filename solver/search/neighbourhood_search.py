@@ -120,7 +120,7 @@ class NeighbourhoodSearch:
 
     def tied(self) -> bool:
         """Whether days hang together from the start: by hard wishes, or by efficiency's even days."""
-        return any(constrain.label or constrain.rule == "day-share" for constrain in self.model.constraints)
+        return any(constrain.wish or constrain.rule == "day-share" for constrain in self.model.constraints)
 
     def improve(self, rounds: int) -> int:
         """Try so many neighbourhoods one after the other, and say how many."""

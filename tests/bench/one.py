@@ -19,9 +19,9 @@ from setwright.solver.brief.file import read_brief
 from setwright.solver.engines import cpsat, highs
 from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.candidates import candidates_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import Progress, search

@@ -27,7 +27,7 @@ from dask_cluster import DaskProcesses
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.batch.variant_task import solved_variant, stamp_of
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.variants.matrix_files import matrix_files
 from setwright.solver.sheets.variants.rows import rows_of

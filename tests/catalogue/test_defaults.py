@@ -14,7 +14,7 @@ from setwright.catalogue.faults import CatalogueFault
 from setwright.catalogue.load import DATA, merge, read_toml
 from setwright.catalogue.parse import parse_catalogue
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.rulebook import resolve
 
 
 @pytest.fixture(scope="module")

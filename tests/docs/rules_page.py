@@ -1,4 +1,4 @@
-"""docs/rules.md, made from the registry: `python -m tests.docs.rules_page > docs/rules.md`."""
+"""docs/rules.md, made from the rulebook: `python -m tests.docs.rules_page > docs/rules.md`."""
 
 from __future__ import annotations
 
@@ -8,28 +8,31 @@ from pathlib import Path
 sys.path.insert(0, str(Path(__file__).parents[2] / ".names"))
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.rules import RULES
+from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.rulebook import in_order, resolve
 
 HEAD = """# Rules
 
 Each rule has one id, used in the brief, the model, the audit and the explanations. In a brief's `[rules]` a rule may be
 `"off"`, a scored one `"hard"`, or given a number: its cost in index points, or the limit of a hard rule.
-The numbers stand in `catalogue/data/rules.toml`.
+The numbers stand in `catalogue/data/rules.toml`; the sentences below show them as shipped, a week shows those in force.
 """
+BRIEF = {"days": [{"weekday": "mon", "minutes": 60}]}
 
 
 def page() -> str:
     """The page's text."""
-    numbers = load_catalogue().rules
+    catalogue = load_catalogue()
+    resolved = resolve(parse_brief(BRIEF, catalogue, "").brief, catalogue)
     lines = [HEAD]
-    for rule in RULES.values():
-        known = numbers.get(rule.id)
-        price = ""
-        if known and known.cost is not None:
-            price = f" Costs {known.cost:g} for {known.unit}."
-        elif known and known.limit is not None:
-            price = f" Limit {known.limit:g} {known.unit}."
-        lines.append(f"## {rule.id}\n\n{rule.sentence} ({rule.kind}){price} Remedy: {rule.remedy}.\n")
+    for rule in in_order(catalogue):
+        numbers, price = catalogue.rules[rule.id], ""
+        if numbers.cost is not None:
+            price = f" Costs {numbers.cost:g} for {numbers.unit}."
+        elif numbers.limit is not None:
+            price = f" Limit {numbers.limit:g} {numbers.unit}."
+        sentence = rule.sentence_for(resolved)
+        lines.append(f"## {rule.id}\n\n{sentence} ({rule.kind}){price} Remedy: {rule.remedy}.\n")
     return "\n".join(lines)
 
 

@@ -14,7 +14,7 @@ from click.testing import CliRunner
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.cli.group import COMMANDS, setwright
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))

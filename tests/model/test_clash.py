@@ -13,11 +13,12 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines import cpsat
 from setwright.solver.engines.build import all_day_columns, day_model
 from setwright.solver.engines.cpsat import CpSatModel, CpSatResult
-from setwright.solver.engines.infeasibility import Part, conflict_of, conflicts_of, feasibility_model, parts_of
+from setwright.solver.engines.infeasibility import conflict_of, conflicts_of, feasibility_model, parts_of
+from setwright.solver.evaluation.finding import ClashMember
 from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.rule import held_by_columns, held_by_decoding
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
-from setwright.solver.posts import BY_COLUMNS
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
 
 CHEAP = replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=1)
@@ -52,12 +53,12 @@ CLASHES: dict[str, dict[str, Any]] = {
 def test_leaving_any_part_out_makes_a_week_possible(name: str) -> None:
     instance = instance_of(terms_of(**CLASHES[name]))
     conflicts = conflict_of(instance)
-    assert conflicts and any(c.words for c in conflicts)
-    parts = {(c.rule, c.words) for c in conflicts}
+    assert conflicts and any(c.wish for c in conflicts)
+    parts = set(conflicts)
     model = day_model(instance, all_day_columns(instance))
 
-    def status(kept: set[tuple[str, str]]) -> str:
-        return CpSatModel(model, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).status
+    def status(kept: set[ClashMember]) -> str:
+        return CpSatModel(model, skip=lambda member: member not in kept).solve(5.0, 30.0).status
 
     assert status(parts) == "INFEASIBLE"
     for part in parts:
@@ -101,24 +102,26 @@ KEPT = ("day-minutes", "exact-band", "pinned", "must", "slot-once", "movement-on
 @pytest.mark.parametrize("name", SMALL)
 def test_the_clash_is_one_of_the_minimal_ones_by_brute_force(name: str) -> None:
     """Every subset of the parts solved: the clash is impossible, and each of its proper subsets is possible."""
-    off = {rule: "off" for rule in RULES if rule not in KEPT and rule not in BY_COLUMNS}
+    off = {
+        rule: "off"
+        for rule in RULES
+        if rule not in KEPT and RULES[rule].post not in (held_by_columns, held_by_decoding)
+    }
     instance = instance_of(terms_of(**SMALL[name], rules=off))
     model = feasibility_model(instance)
     parts = parts_of(model)
     assert 4 <= len(parts) <= 9
 
-    def able(kept: tuple[Part, ...]) -> bool:
-        return (
-            CpSatModel(model, skip=lambda rule, words: (rule, words) not in kept).solve(5.0, 30.0).columns is not None
-        )
+    def able(kept: tuple[ClashMember, ...]) -> bool:
+        return CpSatModel(model, skip=lambda member: member not in kept).solve(5.0, 30.0).columns is not None
 
     subsets = [s for size in range(len(parts) + 1) for s in itertools.combinations(parts, size)]
     failing = [frozenset(s) for s in subsets if not able(s)]
     minimal = [s for s in failing if not any(other < s for other in failing)]
     assert len(minimal) > 1
-    found = frozenset((c.rule, c.words) for c in conflict_of(instance))
+    found = frozenset(conflict_of(instance))
     assert found in minimal
-    apart = [frozenset((c.rule, c.words) for c in clash) for clash in conflicts_of(instance)]
+    apart = [frozenset(clash) for clash in conflicts_of(instance)]
     assert apart[0] == found and all(clash in minimal for clash in apart)
     assert not any(one & two for one, two in itertools.combinations(apart, 2))
 

@@ -7,8 +7,8 @@ from dataclasses import replace
 import pytest
 from crossing import BRIEF, Interval, above, against, between, catalogue, crossed, drawn, printed
 
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import instance_of
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.searching import search
 
 SEEDS = range(20)

@@ -16,9 +16,9 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import all_day_columns, day_model, week_model
 from setwright.solver.engines.cpsat import CpSatModel
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Clash, plan
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
@@ -156,7 +156,7 @@ def test_a_clash_names_parts_that_clash(name) -> None:
     end = plan(parsed, CATALOGUE, CHEAP)
     assert isinstance(end, Clash)
     assert end.conflicts
-    assert any(conflict.words for conflict in end.conflicts)
+    assert any(conflict.wish for conflict in end.conflicts)
 
 
 @pytest.mark.slow

@@ -19,7 +19,7 @@ from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.prescriptions import prescriptions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 
 CORE = (
     "day-minutes",

@@ -6,9 +6,9 @@ from dataclasses import replace
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
 

@@ -13,9 +13,9 @@ from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.prescriptions import reps_of, rir_of
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.planning import Solved
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 
 Row = tuple[str, int, int] | tuple[str, int, int, str, int] | tuple[str, int, int, str]

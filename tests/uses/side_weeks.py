@@ -9,8 +9,8 @@ from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.prescriptions import reps_of, rir_of
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.rulebook import resolve
 
 CATALOGUE = load_catalogue()
 Row = tuple[str, int, int]

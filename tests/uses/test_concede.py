@@ -9,10 +9,10 @@ from clashing import CATALOGUE, IMPOSSIBLE, clash_named, conceded_named
 
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief, raw_of
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import instance_of
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.feasibility import possible
-from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.sheets.document.json_values import dumped
 from setwright.solver.sheets.screen.clash import clash_document, clash_text
 from setwright.solver.uses.relax.arithmetic import arithmetic
 from setwright.solver.uses.relax.relaxations import MINUTE, Concession
@@ -32,7 +32,7 @@ EXPECTED = {
 @pytest.mark.parametrize("name", IMPOSSIBLE)
 def test_the_clash_names_what_clashes(name: str) -> None:
     assert {c.rule for c in clash_named(name).conflicts} <= EXPECTED[name]
-    assert any(c.words for c in clash_named(name).conflicts)
+    assert any(c.wish for c in clash_named(name).conflicts)
 
 
 @pytest.mark.parametrize("name", NAMES)

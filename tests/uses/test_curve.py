@@ -12,8 +12,8 @@ from side_weeks import CATALOGUE, brief_of, view_of
 
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import instance_of
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
 from setwright.solver.search.warm_start import columns_of

@@ -6,7 +6,8 @@ import pytest
 from hand_weeks import GYM
 from weeks import audited, days, terms_of
 
-from setwright.solver.uses.edits.effects import Effect, breadth, total_seconds
+from setwright.solver.evaluation.finding import Finding
+from setwright.solver.uses.edits.effects import Effect, total_seconds
 
 FEW = {"exercise-count": 3}
 LONG = "leg-press 3, dumbbell-bench-press 3, wide-grip-pulldown 3, dumbbell-curl 2, rope-pushdown 2"
@@ -47,7 +48,7 @@ def test_what_went_is_what_came_up_the_other_way_round() -> None:
     assert there.went == back.came_up
 
 
-def test_breadth_is_the_span_of_the_numbers() -> None:
-    assert breadth("mon takes 2917 s of 2400 s") == 517
-    assert breadth("quads has 3.5 sets, at least 4") == 0.5
-    assert breadth("no numbers") == 0
+def test_a_finding_is_as_wide_as_what_stands_is_from_what_should() -> None:
+    assert Finding("day-minutes", amount=2917, limit=2400, days=(0,)).width == 517
+    assert Finding("exact-band", case="at least", subject="quads", amount=3.5, limit=4.0).width == 0.5
+    assert Finding("slot-once", days=(0,)).width == 0

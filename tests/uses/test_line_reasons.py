@@ -45,7 +45,7 @@ def test_the_muscle_served_most_follows_the_priority() -> None:
 def test_costs_that_come_up_are_the_difference_of_the_audits() -> None:
     found = audited(terms_of(days=days("mon thu", 45)), GYM)
     told = reason(found, line(found, "barbell-back-squat"))
-    assert any(f.rule == "coverage" and "knee" in f.text for f in told.effect.came_up)
+    assert any(f.rule == "coverage" and "knee" in f.subject for f in told.effect.came_up)
     assert told.effect.score == pytest.approx(
         told.effect.stimulus - sum(cost for _, cost in told.effect.costs), abs=1e-6
     )

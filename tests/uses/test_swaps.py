@@ -111,7 +111,7 @@ def test_room_is_made_by_one_cut_and_both_are_reckoned() -> None:
     resolved = terms_of(days=days("mon thu", 60))
     week = audited(resolved, (GYM[0].replace("squat 3", "squat 2"), GYM[1]))
     limit = week.evaluated.work_seconds(0) + resolved.days[0].warm_up - resolved.days[0].warm_up_give
-    tight = replace(resolved, days=(replace(resolved.days[0], limit=limit), resolved.days[1]), _open={})
+    tight = replace(resolved, days=(replace(resolved.days[0], limit=limit), resolved.days[1]), _closed={})
     full = audit(tight, week.evaluated.week)
     x = line(full, "barbell-back-squat")
     with_cut = [swap for swap in swaps(full, x, 9) if swap.room is not None]

@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.uses.variants.matrix import Matrix, matrix_of
 from setwright.solver.uses.variants.record import record
 from setwright.solver.uses.variants.run import Job

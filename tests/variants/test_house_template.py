@@ -13,7 +13,7 @@ from test_faults import connected
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.batch.variant_task import solved_variant, stamp_of
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.variants.matrix_files import matrix_files

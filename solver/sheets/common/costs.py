@@ -6,7 +6,9 @@ from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.finding import UNITS, Finding
-from setwright.solver.rules import RULES
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.rulebook import sentence_of
+from setwright.solver.sheets.common.findings import finding_words
 
 ALWAYS = ("line", "distinct")
 """Costs that every week has: they price size, nothing is missed."""
@@ -24,6 +26,7 @@ class Cost:
 
 
 def points(units: int) -> float:
+    """Score units as index points."""
     return units / UNITS
 
 
@@ -34,16 +37,18 @@ def missed(audit: Audit) -> tuple[Finding, ...]:
 
 def shown(audit: Audit) -> tuple[Cost, ...]:
     """Every cost, dearest first; rules that charge line by line as one sum each."""
-    found = [Cost(f.rule, f.text, points(f.cost)) for f in audit.charged if f.cost and f.rule not in COUNTED]
+    resolved = audit.evaluated.resolved
+    alone = [f for f in audit.charged if f.cost and f.rule not in COUNTED]
+    found = [Cost(f.rule, finding_words(f, resolved), points(f.cost)) for f in alone]
     for rule in COUNTED:
         mine = [f for f in audit.charged if f.rule == rule and f.cost]
         if mine:
-            found.append(Cost(rule, summed_words(mine), points(sum(f.cost for f in mine))))
+            found.append(Cost(rule, _summed_words(mine, resolved), points(sum(f.cost for f in mine))))
     return tuple(sorted(found, key=lambda cost: (-cost.points, cost.rule, cost.text)))
 
 
-def summed_words(findings: list[Finding]) -> str:
+def _summed_words(findings: list[Finding], resolved: ResolvedBrief) -> str:
     """Findings of one rule as one: itself when alone, else how often and the rule's sentence."""
     if len(findings) == 1:
-        return findings[0].text
-    return f"{len(findings)} times: {RULES[findings[0].rule].sentence}"
+        return finding_words(findings[0], resolved)
+    return f"{len(findings)} times: {sentence_of(findings[0].rule, resolved)}"

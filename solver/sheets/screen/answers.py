@@ -5,11 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.rules import RULES
+from setwright.solver.evaluation.finding import ClashMember
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.addresses import address
+from setwright.solver.sheets.common.findings import member_words, wish_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import day_name, held, listed, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.changes import (
     changed_document,
     difference_lines,
@@ -38,8 +41,13 @@ def answer_document(answer: Answer) -> dict[str, Any]:
     }
 
 
+def member_document(member: ClashMember, resolved: ResolvedBrief) -> dict[str, Any]:
+    """A member of a clash as JSON: its rule, and the wish in words where it is one."""
+    return {"rule": member.rule, "words": wish_words(member.wish, resolved) if member.wish else ""}
+
+
 def unsolved_document(schema: str, end: Unsolved) -> dict[str, Any]:
-    conflicts = [{"rule": c.rule, "words": c.words} for c in end.conflicts]
+    conflicts = [member_document(c, end.resolved) for c in end.conflicts]
     return {"schema": schema, "solved": False, "conflicts": conflicts, "ended_by": end.ended_by}
 
 
@@ -47,7 +55,7 @@ def unsolved_words(end: Unsolved) -> str:
     """Why no week was found."""
     if not end.conflicts:
         return f"no week was found ({ENDS.get(end.ended_by, end.ended_by)})."
-    clash = listed(c.words or f"rule {c.rule} ({RULES[c.rule].sentence})" for c in end.conflicts)
+    clash = listed(member_words(c, end.resolved) for c in end.conflicts)
     return f"no week is possible; these clash: {clash}"
 
 
@@ -82,7 +90,8 @@ def without_lines(reason: Reason, end: Answer | Unsolved, width: int) -> list[st
         return wrapped(f"{lead}{unsolved_words(end)}", width, "  ")
     effect = end.effect
     verdict = f"solved anew the score changes by {signed(effect.score, 2)}; "
-    verdict += f"{line.where} alone taken out it changes by {signed(reason.effect.score, 2)}."
+    alone = f"{line.exercise.name} alone taken out on {day_name(line.day)}"
+    verdict += f"{alone} it changes by {signed(reason.effect.score, 2)}."
     if end.pin_dropped:
         verdict += " Its pin was dropped for this."
     if effect.score > ROUNDING:
@@ -118,7 +127,9 @@ def with_text(exercise: Exercise, end: Answer | Unsolved | Closed, days: tuple[s
         case Closed():
             lines += wrapped(f"No week holds {exercise.name}: it is closed on every day.", width)
             for rule in end.rules:
-                lines += wrapped(f"  {rule}: {RULES[rule].sentence} Remedy: {RULES[rule].remedy}.", width, "    ")
+                lines += wrapped(
+                    f"  {rule}: {sentence_of(rule, end.resolved)} Remedy: {RULES[rule].remedy}.", width, "    "
+                )
         case Unsolved():
             lines += wrapped(f"With {exercise.name}: {unsolved_words(end)}", width, "  ")
         case Answer():
@@ -138,7 +149,7 @@ def with_text(exercise: Exercise, end: Answer | Unsolved | Closed, days: tuple[s
 def with_document(exercise: Exercise, end: Answer | Unsolved | Closed, days: tuple[str, ...]) -> dict[str, Any]:
     match end:
         case Closed():
-            closed = [{"id": r, "sentence": RULES[r].sentence, "remedy": RULES[r].remedy} for r in end.rules]
+            closed = [{"id": r, "sentence": sentence_of(r, end.resolved), "remedy": RULES[r].remedy} for r in end.rules]
             found: dict[str, Any] = {"schema": WITH, "solved": False, "closed_by": closed}
         case Unsolved():
             found = unsolved_document(WITH, end)

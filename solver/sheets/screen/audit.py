@@ -5,16 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.finding import Finding
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.uncertainty import week_interval
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.common.findings import spoken
+from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import day_name, held, whole_minutes, wrapped
-from setwright.solver.sheets.document.week_document import reckoned
+from setwright.solver.sheets.document.figures import evaluated_part
+from setwright.solver.sheets.screen.changes import broken_document
 from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
 
 SCHEMA = "setwright.audit/1"
@@ -22,16 +23,13 @@ SCHEMA = "setwright.audit/1"
 
 def audit_document(audit: Audit) -> dict[str, Any]:
     """The audit as JSON: the week reckoned, with every rule broken and its remedy."""
-    broken = [
-        {"id": f.rule, "text": f.text, "sentence": RULES[f.rule].sentence, "remedy": RULES[f.rule].remedy}
-        for f in audit.broken
-    ]
+    broken = [broken_document(f, audit.evaluated.resolved) for f in audit.broken]
     return {
         "schema": SCHEMA,
         "goal": audit.evaluated.resolved.goal,
         "score": audit.score,
         "broken": broken,
-        **reckoned(audit),
+        **evaluated_part(audit),
     }
 
 
@@ -66,20 +64,20 @@ def broken_lines(audit: Audit, width: int) -> list[str]:
     """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
     if not audit.broken:
         return ["No rule is broken."]
-    catalogue = audit.evaluated.resolved.catalogue
+    resolved = audit.evaluated.resolved
     data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
     hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
     lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]
-    lines += finding_lines(hard, catalogue, width)
+    lines += finding_lines(hard, resolved, width)
     if data:
-        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, catalogue, width)]
+        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, resolved, width)]
     return lines
 
 
-def finding_lines(findings: Sequence[Finding], catalogue: Catalogue, width: int) -> list[str]:
+def finding_lines(findings: Sequence[Finding], resolved: ResolvedBrief, width: int) -> list[str]:
     """Findings with their remedies."""
     found: list[str] = []
     for finding in findings:
-        said = spoken(finding.text, catalogue).rstrip(".")
+        said = finding_words(finding, resolved)
         found += wrapped(f"  {finding.rule}: {said}; {RULES[finding.rule].remedy}", width, "    ")
     return found

@@ -5,12 +5,14 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.finding import Finding
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Entry
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.costs import ALWAYS, points
-from setwright.solver.sheets.common.findings import spoken
+from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.words import clock, day_name, listed, muscle_name, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.make_room import Cut
 
@@ -21,17 +23,15 @@ MOST_NAMED = 3
 
 def effect_document(effect: Effect) -> dict[str, Any]:
     """A difference as JSON: points of score and week index, seconds, sets and index of the muscles that change."""
+    resolved = effect.after.evaluated.resolved
     return {
         "score": rounded(effect.score),
         "stimulus": rounded(effect.stimulus),
         "seconds": effect.seconds,
         "costs": [{"rule": rule, "cost": rounded(cost)} for rule, cost in effect.costs],
-        "came_up": [{"id": f.rule, "text": f.text, "cost": rounded(points(f.cost))} for f in effect.came_up],
-        "went": [{"id": f.rule, "text": f.text, "cost": rounded(points(f.cost))} for f in effect.went],
-        "broken": [
-            {"id": f.rule, "text": f.text, "sentence": RULES[f.rule].sentence, "remedy": RULES[f.rule].remedy}
-            for f in effect.broken
-        ],
+        "came_up": [charged_document(f, resolved) for f in effect.came_up],
+        "went": [charged_document(f, resolved) for f in effect.went],
+        "broken": [broken_document(f, resolved) for f in effect.broken],
         "muscles": [
             {
                 "muscle": muscle,
@@ -40,6 +40,21 @@ def effect_document(effect: Effect) -> dict[str, Any]:
             }
             for muscle, before, after in effect.sets
         ],
+    }
+
+
+def charged_document(finding: Finding, resolved: ResolvedBrief) -> dict[str, Any]:
+    """A scored finding as JSON; its cost in index points."""
+    return {"id": finding.rule, "text": finding_words(finding, resolved), "cost": rounded(points(finding.cost))}
+
+
+def broken_document(finding: Finding, resolved: ResolvedBrief) -> dict[str, Any]:
+    """A broken rule as JSON, with its sentence and remedy."""
+    return {
+        "id": finding.rule,
+        "text": finding_words(finding, resolved),
+        "sentence": sentence_of(finding.rule, resolved),
+        "remedy": RULES[finding.rule].remedy,
     }
 
 
@@ -60,16 +75,16 @@ def muscle_moves(effect: Effect, most: int = MOST_NAMED) -> str:
     moved = sorted((m for m, _, _ in effect.sets), key=lambda m: (-abs(effect.moved(m)), -abs(effect.index(m))))
     told = [m for m in moved if abs(effect.index(m)) >= 0.5]
     weighed = [m for m in told if resolved.muscles[m].weight] or told
+    old, new = effect.before.evaluated, effect.after.evaluated
     return ", ".join(
-        f"{muscle_name(resolved.catalogue, m)} {effect.before.evaluated.index(m):.0f} to {effect.after.evaluated.index(m):.0f}"
-        for m in weighed[:most]
+        f"{muscle_name(resolved.catalogue, m)} {old.index(m):.0f} to {new.index(m):.0f}" for m in weighed[:most]
     )
 
 
 def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
     """What comes up, dearest first: no row in the week 5.0, ..."""
-    catalogue = effect.after.evaluated.resolved.catalogue
-    found = [(spoken(f.text, catalogue), points(f.cost)) for f in effect.came_up if points(f.cost) >= LEAST]
+    resolved = effect.after.evaluated.resolved
+    found = [(finding_words(f, resolved), points(f.cost)) for f in effect.came_up if points(f.cost) >= LEAST]
     if not found:
         found = [(rule, cost) for rule, cost in effect.costs if cost >= LEAST and rule not in ALWAYS]
     more = f" and {len(found) - most} more" if len(found) > most else ""
@@ -78,8 +93,8 @@ def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
 
 def broken_words(effect: Effect) -> str:
     """The rules newly broken, in words."""
-    catalogue = effect.after.evaluated.resolved.catalogue
-    return "; ".join(f"{f.rule}: {spoken(f.text, catalogue)}" for f in effect.broken)
+    resolved = effect.after.evaluated.resolved
+    return "; ".join(f"{f.rule}: {finding_words(f, resolved)}" for f in effect.broken)
 
 
 def cut_words(cut: Cut) -> str:

@@ -7,15 +7,15 @@ from typing import TYPE_CHECKING, Any
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.evaluation.finding import Wish
 from setwright.solver.evaluation.pairs import unfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.rules import RULES
-from setwright.solver.rules.pinned import pin_words
+from setwright.solver.rulebook import RULES, sentence_of
+from setwright.solver.sheets.common.findings import misfit_words, wish_words
 from setwright.solver.sheets.common.words import held, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 
 if TYPE_CHECKING:
-    from setwright.solver.engines.infeasibility import Conflict
     from setwright.solver.planning import Clash
     from setwright.solver.uses.relax.relaxations import Conceded, Concession
 
@@ -27,11 +27,11 @@ def clash_document(clash: Clash, conceded: Conceded | None = None) -> dict[str, 
     members = [
         {
             "rule": c.rule,
-            "words": c.words,
-            "sentence": sentence(c.rule),
-            "remedy": remedy(c.rule),
-            "closed_by": closers(clash.resolved, c),
-            "why": misfits(clash.resolved, c),
+            "words": wish_words(c.wish, clash.resolved) if c.wish else "",
+            "sentence": sentence_of(c.rule, clash.resolved),
+            "remedy": RULES[c.rule].remedy,
+            "closed_by": closers(clash.resolved, c.wish),
+            "why": pair_misfits(clash.resolved, c.wish),
         }
         for c in clash.conflicts
     ]
@@ -59,21 +59,23 @@ def concession_of(concession: Concession, place: int) -> dict[str, Any]:
 def clash_text(clash: Clash, width: int = 100, conceded: Conceded | None = None) -> str:
     """The clash for a coach: the wishes first, then the rules, each with its remedy, then what would free it."""
     width = held(width)
-    wishes = [c for c in clash.conflicts if c.words]
-    rules = [c for c in clash.conflicts if not c.words]
+    resolved = clash.resolved
     several = len(clash.conflicts) > 1
     these = "These cannot all be met, and any one fewer of them could be:" if several else "This cannot be met:"
     lines = wrapped(f"No week can meet this brief. {these}", width)
-    for wish in wishes:
-        lines += wrapped(f"  - asked for: {wish.words} ({sentence(wish.rule)})", width, "    ")
-        for closer in closers(clash.resolved, wish):
-            lines += wrapped(f"    closed by {closer}: {sentence(closer)} Remedy: {remedy(closer)}", width, "      ")
-        for reason in misfits(clash.resolved, wish):
+    for wish in [c.wish for c in clash.conflicts if c.wish]:
+        lines += wrapped(
+            f"  - asked for: {wish_words(wish, resolved)} ({sentence_of(wish.rule, resolved)})", width, "    "
+        )
+        for rule in closers(resolved, wish):
+            said = f"{sentence_of(rule, resolved)} Remedy: {RULES[rule].remedy}"
+            lines += wrapped(f"    closed by {rule}: {said}", width, "      ")
+        for reason in pair_misfits(resolved, wish):
             lines += wrapped(f"    no pair: {reason}", width, "      ")
-        lines += wrapped(f"    remedy: {remedy(wish.rule)}", width, "    ")
-    for rule in rules:
-        lines += wrapped(f"  - rule {rule.rule}: {sentence(rule.rule)}", width, "    ")
-        lines += wrapped(f"    remedy: {remedy(rule.rule)}", width, "    ")
+        lines += wrapped(f"    remedy: {RULES[wish.rule].remedy}", width, "    ")
+    for rule in [c.rule for c in clash.conflicts if not c.wish]:
+        lines += wrapped(f"  - rule {rule}: {sentence_of(rule, resolved)}", width, "    ")
+        lines += wrapped(f"    remedy: {RULES[rule].remedy}", width, "    ")
     if conceded is not None:
         lines += conceded_lines(conceded, width)
     return "\n".join(lines) + "\n"
@@ -109,17 +111,18 @@ def price(concession: Concession) -> str:
     return "; ".join([", ".join(parts[:2]), *parts[2:]])
 
 
-def misfits(resolved: ResolvedBrief, conflict: Conflict) -> list[str]:
-    """Why a pinned pair is none; empty for any other wish."""
+def pair_misfits(resolved: ResolvedBrief, wish: Wish | None) -> list[str]:
+    """Why a pinned pair is none, in words; empty for any other wish."""
+    if wish is None or wish.rule != "pinned" or not wish.partner:
+        return []
     exercises = resolved.catalogue.exercises
-    pins = [p for p in resolved.brief.pins if conflict.rule == "pinned" and pin_words(p) == conflict.words]
-    return [why for p in pins if p.pair_with for why in unfit(resolved, exercises[p.exercise], exercises[p.pair_with])]
+    return [misfit_words(why, resolved) for why in unfit(resolved, exercises[wish.subject], exercises[wish.partner])]
 
 
-def closers(resolved: ResolvedBrief, conflict: Conflict) -> list[str]:
-    """The rules that close every exercise a wish could be met with, most exercises first; empty if one is open."""
+def closers(resolved: ResolvedBrief, wish: Wish | None) -> list[str]:
+    """The rules that exclude every exercise a wish could be met with, most exercises first; empty if one is open."""
     closed = Counter[str]()
-    for exercise in wanted(resolved, conflict):
+    for exercise in exercises_for(resolved, wish):
         for day in resolved.days:
             by = resolved.excluded_by(exercise, day)
             if not by:
@@ -128,20 +131,9 @@ def closers(resolved: ResolvedBrief, conflict: Conflict) -> list[str]:
     return [rule for rule, _ in closed.most_common()]
 
 
-def wanted(resolved: ResolvedBrief, conflict: Conflict) -> list[Exercise]:
-    """The exercises that a wished movement or a pin could be met with."""
-    words = conflict.words.split()
+def exercises_for(resolved: ResolvedBrief, wish: Wish | None) -> list[Exercise]:
+    """The exercises that a wished movement or a pin could be met with; none for other wishes."""
     exercises = resolved.catalogue.exercises
-    if conflict.rule == "must":
-        return [e for e in exercises.values() if e.movement in words]
-    return [
-        exercises[pin.exercise] for pin in resolved.brief.pins if conflict.rule == "pinned" and pin.exercise in words
-    ]
-
-
-def sentence(rule: str) -> str:
-    return RULES[rule].sentence if rule in RULES else rule
-
-
-def remedy(rule: str) -> str:
-    return RULES[rule].remedy if rule in RULES else "relax it in the brief"
+    if wish is not None and wish.rule == "must":
+        return [e for e in exercises.values() if e.movement == wish.subject]
+    return [exercises[wish.subject]] if wish is not None and wish.rule == "pinned" else []

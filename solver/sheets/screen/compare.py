@@ -7,10 +7,12 @@ from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.sheets.common.caution import CAUTION
+from setwright.solver.sheets.common.findings import member_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import clock, held, listed, whole_minutes, wrapped
-from setwright.solver.sheets.document.week_document import UNPROVEN, rounded, week_document
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.screen.rank_stability import order_document, order_words
 from setwright.solver.sheets.screen.trade import pays_document, pays_words, trade_document, trade_words
 from setwright.solver.sheets.screen.week_table import WHAT_INDEX_IS, headline
@@ -82,7 +84,7 @@ def no_week(end: End) -> str:
     from setwright.solver.planning import Clash, OutOfTime
 
     if isinstance(end, Clash):
-        return f"no week can meet this brief ({listed(c.words or c.rule for c in end.conflicts)} clash)"
+        return f"no week can meet this brief ({listed(member_words(c, end.resolved) for c in end.conflicts)} clash)"
     if isinstance(end, OutOfTime):
         return f"no week was found ({end.ended_by})"
     return ""

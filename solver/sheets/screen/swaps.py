@@ -10,11 +10,12 @@ from setwright.catalogue.entries import Exercise
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import Line
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.addresses import address
+from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import clock, day_name, held, listed, note, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.changes import cut_words, difference_lines, effect_document, signed, signed_clock
 from setwright.solver.sheets.screen.week_table import day_lines, labels
 from setwright.solver.uses.edits.effects import Effect
@@ -175,14 +176,20 @@ def swap_asked(audited: Audit, line: Line, exercise: Exercise, settle: bool) -> 
     closing = with_pin(evaluated.resolved, exercise, line.day.weekday).excluded_by(exercise, line.day)
     if closing:
         said = f"{exercise.name} is not open that day: "
-        raise UsageFault([Fault(where, said + RULES[rule].sentence, RULES[rule].remedy) for rule in closing])
+        raise UsageFault(
+            [Fault(where, said + sentence_of(rule, evaluated.resolved), RULES[rule].remedy) for rule in closing]
+        )
     swap = swap_to(audited, line, exercise)
     if swap is None:
         partner = evaluated.resolved.catalogue.exercises[line.entry.partner or line.exercise.id].name
         said = f"{exercise.name} cannot be done in turn with {partner} in the same rounds"
         raise UsageFault(Fault(where, said, "swap its partner first, or name another"))
     if swap.effect.broken and not settle:
-        faults = [Fault(where, f"breaks {f.rule}: {f.text}", RULES[f.rule].remedy) for f in swap.effect.broken]
+        resolved = swap.effect.after.evaluated.resolved
+        faults = [
+            Fault(where, f"breaks {f.rule}: {finding_words(f, resolved)}", RULES[f.rule].remedy)
+            for f in swap.effect.broken
+        ]
         raise SetwrightError([*faults, Fault("", "--settle solves the sets around it anew")])
     return swap
 

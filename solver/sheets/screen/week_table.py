@@ -9,11 +9,9 @@ from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.evaluation.uncertainty import intervals, week_interval
-from setwright.solver.rules import RULES
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, caution_sentences, clearance_needed
 from setwright.solver.sheets.common.choices import swaps
 from setwright.solver.sheets.common.costs import points, shown
-from setwright.solver.sheets.common.findings import spoken
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.ramp import ramp_ups, ramp_words
 from setwright.solver.sheets.common.words import (
@@ -28,7 +26,8 @@ from setwright.solver.sheets.common.words import (
     whole_minutes,
     wrapped,
 )
-from setwright.solver.sheets.document.week_document import UNPROVEN, assumed_of, groups, overridden
+from setwright.solver.sheets.document.card_labels import line_labels
+from setwright.solver.sheets.document.solved_week import UNPROVEN, assumed_of, overridden
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
@@ -112,9 +111,7 @@ def day_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
 
 def labels(evaluated: EvaluatedWeek, day: int) -> list[str]:
     """A, B, and A1, A2 for a pair."""
-    found = groups(evaluated, day)
-    paired = {g["group"] for g in found if g["place"] == 2}
-    return [f"{g['group']}{g['place'] if g['group'] in paired else ''}" for g in found]
+    return [str(label) for label in line_labels(evaluated, day)]
 
 
 def rows(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
@@ -256,8 +253,7 @@ def given_up(audit: Audit, width: int) -> list[str]:
         return []
     lines = [f"Given up, in index points ({points(audit.cost_units):.1f} in all):"]
     for cost in costs:
-        said = spoken(cost.text, audit.evaluated.resolved.catalogue)
-        lines += wrapped(f"{cost.points:6.1f}  {cost.rule}: {said}", width, " " * 10)
+        lines += wrapped(f"{cost.points:6.1f}  {cost.rule}: {cost.text}", width, " " * 10)
     return lines
 
 
@@ -271,6 +267,6 @@ def overridden_words(resolved: ResolvedBrief) -> list[str]:
     """The rules that the brief turned off, made hard or priced itself."""
     words = {"off": "turned off", "hard": "made hard"}
     return [
-        f"{row['id']} {words.get(str(row['said']), 'set to ' + str(row['said']))}: {RULES[row['id']].sentence}"
+        f"{row['id']} {words.get(str(row['said']), 'set to ' + str(row['said']))}: {row['sentence']}"
         for row in overridden(resolved)
     ]

@@ -12,9 +12,9 @@ from setwright.solver.auditing import Audit
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import End, Solved
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.searching import search
 from setwright.solver.uses.time_budget.amounts import with_minutes

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections import Counter
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -10,11 +9,10 @@ from functools import cached_property
 
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.evaluated_week import WHOLE
-from setwright.solver.evaluation.finding import UNITS, Finding
+from setwright.solver.evaluation.finding import UNITS, Finding, Place
 from setwright.solver.evaluation.week import Week
 
 TIME = "day-minutes"
-NUMBER = re.compile(r"\d+(?:\.\d+)?")
 
 
 @dataclass(frozen=True)
@@ -50,10 +48,10 @@ class Effect:
     @cached_property
     def came_up(self) -> tuple[Finding, ...]:
         """Scored findings that stand only in the week after, dearest first."""
-        old = {(f.rule, f.text) for f in self.before.charged}
+        old = {f.breach for f in self.before.charged}
         rose = {rule for rule, cost in self.costs if cost > 0}
-        found = [f for f in self.after.charged if f.rule in rose and (f.rule, f.text) not in old and f.cost > 0]
-        return tuple(sorted(found, key=lambda f: (-f.cost, f.rule, f.text)))
+        found = [f for f in self.after.charged if f.rule in rose and f.breach not in old and f.cost > 0]
+        return tuple(sorted(found, key=lambda f: (-f.cost, f.place)))
 
     @cached_property
     def went(self) -> tuple[Finding, ...]:
@@ -65,8 +63,8 @@ class Effect:
         """Hard findings that are new: of rules broken more often than before, or broken there already and now worse."""
         old = Counter(f.rule for f in self.before.broken)
         new = Counter(f.rule for f in self.after.broken)
-        breadths = {(f.rule, told(f.text)): breadth(f.text) for f in self.before.broken}
-        return tuple(f for f in self.after.broken if fresh(f, breadths, new[f.rule] > old[f.rule]))
+        widths = {f.place: f.width for f in self.before.broken}
+        return tuple(f for f in self.after.broken if _is_new(f, widths, new[f.rule] > old[f.rule]))
 
     @cached_property
     def mended(self) -> tuple[str, ...]:
@@ -74,12 +72,6 @@ class Effect:
         old = Counter(f.rule for f in self.before.broken)
         new = Counter(f.rule for f in self.after.broken)
         return tuple(rule for rule in old if new[rule] < old[rule])
-
-    @cached_property
-    def overfilled(self) -> bool:
-        """Whether a day is beyond its minutes and longer than before."""
-        old, new = self.before.evaluated, self.after.evaluated
-        return any(new.seconds(d.index) > max(d.limit, old.seconds(d.index)) for d in new.resolved.days)
 
     @cached_property
     def sets(self) -> tuple[tuple[str, float, float], ...]:
@@ -98,21 +90,10 @@ class Effect:
         return resolved.muscles[muscle].weight * self.index(muscle) / resolved.weight_sum
 
 
-def fresh(finding: Finding, breadths: Mapping[tuple[str, str], float], more: bool) -> bool:
-    """Whether a breach is new: one told of before only if it is wider now, any other if its rule is broken more."""
-    was = breadths.get((finding.rule, told(finding.text)))
-    return more if was is None else breadth(finding.text) > was
-
-
-def told(text: str) -> str:
-    """A finding without its numbers: the same breach, more or less wide, reads the same."""
-    return NUMBER.sub("#", text)
-
-
-def breadth(text: str) -> float:
-    """How far a breach is from its limit: the span of the numbers that the finding tells."""
-    numbers = [float(n) for n in NUMBER.findall(text)]
-    return max(numbers) - min(numbers) if numbers else 0.0
+def _is_new(finding: Finding, widths: Mapping[Place, float], more: bool) -> bool:
+    """Whether a breach is new: one that stood before only if it is wider now, any other if its rule is broken more."""
+    was = widths.get(finding.place)
+    return more if was is None else finding.width > was
 
 
 def effect(before: Audit, week: Week) -> Effect:

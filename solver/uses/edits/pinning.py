@@ -8,7 +8,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Pin
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
+from setwright.solver.rulebook import resolve
 from setwright.solver.rules.pinned import meets
 
 

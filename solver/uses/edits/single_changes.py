@@ -11,7 +11,7 @@ from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedDay
 from setwright.solver.evaluation.week import Week
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES
 from setwright.solver.uses.edits.editing import added, entry_as, exchanged, without
 from setwright.solver.uses.edits.effects import TIME, Effect, effect
 from setwright.solver.uses.edits.make_room import Cut, room_for

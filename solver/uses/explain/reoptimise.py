@@ -9,13 +9,13 @@ from dataclasses import dataclass
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.schema import Brief
-from setwright.solver.engines.infeasibility import Conflict, conflict_of
-from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.engines.infeasibility import conflict_of
+from setwright.solver.evaluation.finding import UNITS, ClashMember
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.columns import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.initial_solution import widened
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch, Stopped
@@ -44,7 +44,7 @@ class Unsolved:
     """No week: the smallest clash, or nothing where the search only ran out."""
 
     resolved: ResolvedBrief
-    conflicts: tuple[Conflict, ...]
+    conflicts: tuple[ClashMember, ...]
     ended_by: str
 
 

@@ -10,7 +10,7 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import Line
-from setwright.solver.evaluation.resolved_brief import ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Week
 from setwright.solver.search.limits import Limits
 from setwright.solver.uses.edits.editing import without
@@ -41,6 +41,7 @@ class Closed:
     """An exercise that no day of the brief has open, with the rules that close it."""
 
     rules: tuple[str, ...]
+    resolved: ResolvedBrief
 
 
 # ---- without
@@ -91,7 +92,7 @@ def solved_with(
     before = audit(resolved, found.evaluated.week)
     closing = [resolved.excluded_by(exercise, day) for day in resolved.days]
     if all(closing):
-        return Closed(tuple(dict.fromkeys(rule for rules in closing for rule in rules)))
+        return Closed(tuple(dict.fromkeys(rule for rules in closing for rule in rules)), resolved)
     seeds = holding(before, exercise)
     end = reoptimised(resolved.brief, resolved.catalogue, limits, found.evaluated.week, seeds, stopped)
     if isinstance(end, Unsolved):

@@ -26,7 +26,7 @@ def set_mends(case: Case) -> Iterator[Mend]:
 
 def lower_ends(case: Case) -> Iterator[Mend]:
     """One lower end reduced; where no one alone is enough, all of them by the same amount."""
-    clashing = [m for m in asked(case, "at_least") if f"{m} at least" in " ".join(case.words("exact-band"))]
+    clashing = [wish.subject for wish in case.wishes("exact-band")]
     alone = [mend for muscle in clashing for mend in lowered(case, (muscle,))]
     yield from alone
     everyone = tuple(asked(case, "at_least"))
@@ -88,7 +88,7 @@ def fewer_days(case: Case) -> Iterator[Mend]:
     """One muscle's days of direct work reduced; where no one alone is enough, all of them."""
     asks = expand_muscles(case.brief, case.catalogue)
     everyone = tuple(m for m, ask in asks.items() if ask.days_at_least)
-    clashing = [m for m in everyone if any(w.startswith(f"{m} on ") for w in case.words("days-at-least"))]
+    clashing = [wish.subject for wish in case.wishes("days-at-least")]
     alone = [mend for muscle in clashing for mend in days_lowered(case, asks, (muscle,))]
     yield from alone
     if clashing and not alone and len(everyone) > 1:

@@ -6,9 +6,10 @@ from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Pin
+from setwright.solver.evaluation.finding import Wish
 from setwright.solver.evaluation.pairs import fits
-from setwright.solver.rules import RULES
-from setwright.solver.rules.pinned import pin_words
+from setwright.solver.rulebook import sentence_of
+from setwright.solver.rules.pinned import wish_of
 from setwright.solver.uses.relax.more_kit import kit_mends
 from setwright.solver.uses.relax.more_time import listed, name_of
 from setwright.solver.uses.relax.relaxation import Case, Mend, first_able, least
@@ -23,14 +24,14 @@ def choice_mends(case: Case) -> Iterator[Mend]:
     alone = [
         mend
         for place, pin in enumerate(case.brief.pins)
-        if pin_words(pin) in case.words("pinned")
+        if wish_of(pin) in case.wishes("pinned")
         for mend in pin_mends(case, place, pin)
     ]
     yield from alone
     if not alone and case.about("pinned") and len(case.brief.pins) > 1:
         yield from many_pins(case)
     for movement in case.brief.must:
-        if f"must {movement}" in case.words("must"):
+        if Wish("must", movement) in case.wishes("must"):
             yield from must_mends(case, movement)
     yield from rule_mends(case)
 
@@ -137,13 +138,14 @@ def allowed_mends(case: Case, lifts: list[Exercise]) -> Iterator[Mend]:
 
 def rule_mends(case: Case) -> Iterator[Mend]:
     """A rule made hard let cost instead, or a rule of order let go."""
-    for rule in dict.fromkeys(c.rule for c in case.conflicts if not c.words):
+    for rule in dict.fromkeys(c.rule for c in case.conflicts if not c.wish):
         if case.resolved.forced(rule):
             rules = {r: v for r, v in case.brief.rules.items() if r != rule}
             words = f"let the rule {rule} cost instead of forbid"
         elif rule in LET_GO:
             rules = {**case.brief.rules, rule: "off"}
-            words = f"let the rule {rule} go ({RULES[rule].sentence[0].lower()}{RULES[rule].sentence[1:].rstrip('.')})"
+            said = sentence_of(rule, case.resolved)
+            words = f"let the rule {rule} go ({said[0].lower()}{said[1:].rstrip('.')})"
         else:
             continue
         brief = case.changed(rules=rules)

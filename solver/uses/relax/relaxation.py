@@ -10,11 +10,10 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.brief.schema import Brief
-from setwright.solver.engines.infeasibility import Conflict
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import Instance, instance_of
-from setwright.solver.rules import RULES
+from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.feasibility import Possible, possible
 
 
@@ -34,7 +33,7 @@ class Case:
     """A brief that clashes, with its terms and what clashes."""
 
     resolved: ResolvedBrief
-    conflicts: tuple[Conflict, ...]
+    conflicts: tuple[ClashMember, ...]
     seen: dict[str, Possible] = field(default_factory=dict, repr=False, compare=False)
     """What was found of each changed brief, for whoever asks again."""
 
@@ -50,9 +49,9 @@ class Case:
         """Whether a rule is part of the clash."""
         return any(conflict.rule == rule for conflict in self.conflicts)
 
-    def words(self, rule: str) -> tuple[str, ...]:
-        """The wishes of a rule that clash, in the brief's words."""
-        return tuple(c.words for c in self.conflicts if c.rule == rule and c.words)
+    def wishes(self, rule: str) -> tuple[Wish, ...]:
+        """The wishes under a rule that clash."""
+        return tuple(c.wish for c in self.conflicts if c.rule == rule and c.wish)
 
     def changed(self, **changes: Any) -> Brief | None:
         """The brief with some fields changed, or None where that is no sound brief."""

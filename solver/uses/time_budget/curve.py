@@ -11,9 +11,9 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.resolving import resolve
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Solved, checked
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.searching import search
 from setwright.solver.uses.time_budget.amounts import each_session, each_week, so_many_days

@@ -1,0 +1,114 @@
+"""Rules that exclude an exercise by one plain fact of it, of the day or of the client."""
+
+from __future__ import annotations
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.linear.rule import Excludes, Rule, held_by_columns
+
+
+def _lacks_kit(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return not day.items.issuperset(exercise.needs)
+
+
+def _lacks_ability(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return exercise.ability and resolved.experience == "novice" and exercise.id not in resolved.pinned
+
+
+def _pins_someone_alone(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return exercise.can_pin and resolved.brief.client.trains_alone and "safeties" not in day.items
+
+
+def _is_avoided(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return exercise.id in resolved.brief.avoid
+
+
+def _loads_a_joint_under_caution(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    closed = {
+        joint
+        for caution in resolved.brief.client.cautions
+        for joint in resolved.catalogue.cautions[caution.tag].closes_joints
+    }
+    return any(joint in closed for joint in exercise.joints)
+
+
+def _serves_a_muscle_at_none(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    sole = resolved.own_muscle(exercise)
+    return sole is not None and resolved.muscles[sole].emphasis == "none" and exercise.id not in resolved.pinned
+
+
+def _outside_the_focus(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    if day.focus is None or exercise.id in resolved.pinned:
+        return False
+    return day.focus not in exercise.slot.focus
+
+
+def _too_near_another_activity(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return exercise.fatigue == "high" and exercise.region in day.closed_regions
+
+
+def _rests_after_each_side(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    efficiency = resolved.goal == "efficiency"
+    return efficiency and exercise.limb == "each, rest after each" and exercise.id not in resolved.pinned
+
+
+def _exclusion(rule: str, excludes: Excludes, sentence: str, remedy: str) -> Rule:
+    return Rule(rule, "hard", sentence, remedy, post=held_by_columns, excludes=excludes)
+
+
+RULES = (
+    _exclusion(
+        "equipment",
+        _lacks_kit,
+        "An exercise uses only equipment that is at hand that day.",
+        "add the equipment to the day, or take a swap",
+    ),
+    _exclusion(
+        "ability",
+        _lacks_ability,
+        "A novice gets a lift that takes practice, such as a pull-up, only when the brief pins it.",
+        "pin it if the client can do it, or take an easier swap",
+    ),
+    _exclusion(
+        "lone-lifter",
+        _pins_someone_alone,
+        "Someone who trains alone gets a lift that can trap them under the load only with safeties.",
+        "set safeties, or take a swap that can be put down",
+    ),
+    _exclusion(
+        "avoided",
+        _is_avoided,
+        "An exercise that the brief says to avoid is never used.",
+        "take it out of `avoid`, or take a swap",
+    ),
+    _exclusion(
+        "caution",
+        _loads_a_joint_under_caution,
+        "An exercise that loads a joint named in a caution is never used.",
+        "take a swap, or have a professional set the limits",
+    ),
+    _exclusion(
+        "muscle-none",
+        _serves_a_muscle_at_none,
+        "An exercise is never used if the only muscle it trains directly has the emphasis none.",
+        "give the muscle another emphasis, or drop the exercise",
+    ),
+    _exclusion(
+        "day-focus",
+        _outside_the_focus,
+        "A day with a focus has only exercises of that focus.",
+        "move it to another day, or drop the focus",
+    ),
+    _exclusion(
+        "other-activity",
+        _too_near_another_activity,
+        "A region has no high-fatigue lift on a day of sport or labour for that region, nor on the day before.",
+        "move the session or the lift",
+    ),
+    _exclusion(
+        "each-side-rest",
+        _rests_after_each_side,
+        "Under the goal efficiency no exercise rests after each side.",
+        "take its both-limb twin, or another goal",
+    ),
+)

@@ -1,0 +1,33 @@
+"""A multi-joint lift taken to failure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.finding import Finding
+from setwright.solver.linear.rule import Rule, held_by_columns
+
+
+def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
+    """A finding for each multi-joint line with no repetition in reserve (common practice, no source)."""
+    for line in evaluated.lines:
+        if line.exercise.multi_joint and line.entry.rir < evaluated.resolved.limit("to-failure"):
+            yield Finding(
+                "to-failure",
+                amount=line.entry.rir,
+                limit=evaluated.resolved.limit("to-failure"),
+                days=(line.day.index,),
+                exercise=line.exercise.id,
+            )
+
+
+RULE = Rule(
+    id="to-failure",
+    kind="hard",
+    sentence="A multi-joint lift keeps at least {limit:g} repetition in reserve.",
+    remedy="stop the set a repetition earlier",
+    post=held_by_columns,
+    check=check,
+    says="{day}: {exercise} has {amount} RIR, at least {limit}",
+)
