@@ -93,6 +93,12 @@ class WordsType(OptionType):
         return words
 
 
+class WholeNumberType(click.IntRange):
+    """A whole number within limits, called so in click's words."""
+
+    name = "whole number"
+
+
 class DayType(OptionType):
     """A date as YYYY-MM-DD (ISO 8601)."""
 

@@ -11,8 +11,8 @@ from click.testing import Result
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import understand_phrase
-from setwright.solver.cli import week as week_command
-from setwright.solver.engines.infeasibility import Conflict
+from setwright.solver.cli.commands import week as week_command
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.planning import Clash, End, OutOfTime
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
@@ -56,7 +56,7 @@ def test_a_clash_exits_with_three_and_running_out_with_four(run: Run, monkeypatc
     parsed = understand_phrase("1x30", catalogue)
     resolved = resolve(parsed.brief, catalogue)
     ends: list[End] = [
-        Clash(parsed, resolved, (Conflict("must", "must row"),)),
+        Clash(parsed, resolved, (ClashMember("must", Wish("must", ("row",))),)),
         OutOfTime(parsed, resolved, "time limit", SEARCHES["quick"]),
     ]
     monkeypatch.setattr(week_command, "planned", lambda *_: ends.pop(0))

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.catalogue_words import entry_named, exercise_named
+from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue, Exercise
@@ -34,64 +36,47 @@ def command(
     force: bool,
 ) -> None:
     """List the exercises, or show all that is known of one by its ID, name or alias."""
-    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.listing import exercise_text, exercises_document, exercises_text
 
     check_target(target, force)
     if name and (kit or muscle or movement):
         raise UsageFault(Fault("exercises", "an ID was given with a filter", "drop one of the two"))
     catalogue = open_catalogue(overlay)
-    found = [one(name, catalogue)] if name else filtered(catalogue, kit, muscle, movement)
+    found = [exercise_named(name, catalogue)] if name else filtered(catalogue, kit, muscle, movement)
+    result: str | dict[str, Any]
     if wants_json(as_json, target):
-        text = dumped(exercises_document(found))
+        result = exercises_document(found)
     elif name:
-        text = exercise_text(found[0], catalogue, columns())
+        result = exercise_text(found[0], catalogue, columns())
     else:
-        text = exercises_text(found, catalogue, columns())
-    deliver(text, target, force)
-
-
-def one(name: str, catalogue: Catalogue) -> Exercise:
-    return catalogue.exercises[known(name, "exercises", ("exercise",), catalogue)[1]]
+        result = exercises_text(found, catalogue, columns())
+    deliver(result, target, force)
 
 
 def filtered(catalogue: Catalogue, kit: str | None, muscle: str | None, movement: str | None) -> list[Exercise]:
-    """The exercises that pass every filter; all faults of the filters at once."""
+    """The exercises that pass every filter; raises UsageFault with the faults of all filters."""
     faults: list[Fault] = []
 
-    def look(word: str, where: str, kinds: tuple[Kind, ...]) -> tuple[Kind, str]:
+    def resolved(word: str, option: str, kinds: tuple[Kind, ...]) -> tuple[Kind, str]:
         try:
-            return known(word, where, kinds, catalogue)
+            return entry_named(word, option, kinds, catalogue)
         except UsageFault as error:
             faults.extend(error.faults)
             return kinds[0], ""
 
     found = list(catalogue.exercises.values())
     if kit:
-        kit_id = look(kit, "--kit", ("kit",))[1]
+        _, kit_id = resolved(kit, "--kit", ("kit",))
         items = catalogue.kits[kit_id].items if kit_id else frozenset[str]()
-        found = [e for e in found if items.issuperset(e.needs)]
+        found = [exercise for exercise in found if items.issuperset(exercise.needs)]
     if muscle:
-        kind, muscle_id = look(muscle, "--muscle", ("muscle", "group"))
-        muscles = catalogue.groups[muscle_id].otherwise if kind == "group" else (muscle_id,)
-        found = [e for e in found if e.direct.intersection(muscles)]
+        kind, muscle_id = resolved(muscle, "--muscle", ("muscle", "group"))
+        group = kind == "group" and muscle_id
+        muscles = catalogue.groups[muscle_id].otherwise if group else (muscle_id,)
+        found = [exercise for exercise in found if exercise.direct.intersection(muscles)]
     if movement:
-        movement_id = look(movement, "--movement", ("movement",))[1]
-        found = [e for e in found if e.movement == movement_id]
+        _, movement_id = resolved(movement, "--movement", ("movement",))
+        found = [exercise for exercise in found if exercise.movement == movement_id]
     if faults:
         raise UsageFault(faults)
-    return found
-
-
-def known(word: str, where: str, kinds: tuple[Kind, ...], catalogue: Catalogue) -> tuple[Kind, str]:
-    """The kind and id a word stands for; an unknown one is a fault with the nearest known."""
-    from setwright.solver.brief.phrase.lexicon import KIND_NAMES, lexicon_of
-
-    words = lexicon_of(catalogue)
-    found = words.resolve(word, kinds)
-    if found is None:
-        near = words.near(word, kinds)
-        wanted = " or ".join(KIND_NAMES[kind] for kind in kinds)
-        remedy = f"did you mean {near!r}?" if near else ""
-        raise UsageFault(Fault(where, f"{word!r} is not in the catalogue, expected {wanted}", remedy))
     return found
