@@ -148,6 +148,22 @@ def test_any_change_of_a_swap_is_refused_in_a_document_with_its_digest() -> None
         ]
 
 
+def test_what_is_handed_of_a_private_week_says_that_its_cautions_were_left_out_and_is_read_again() -> None:
+    handed = dict(handout_of(document(PAIRS), shipped()).document)
+    assert handed["private_left_out"] is True
+    assert "cautions" not in handed["brief"]["client"]
+    assert dict(handout_of(handed, shipped()).document) == handed
+
+
+def test_a_stand_in_for_what_a_caution_closes_is_printed_without_the_caution() -> None:
+    """A goblet squat stands in only while heavier squats are closed, here by a caution that is left out."""
+    said = swap(document(), "goblet-squat")
+    assert "'goblet-squat' is closed on that day by stand-in" in faults_of(said)[0]
+    said["private_left_out"] = True
+    assert handout_of(said, shipped()).sessions
+    assert "'cable-crunch' cannot stand in for" in faults_of(swap(said, "cable-crunch"))[0]
+
+
 def test_a_week_index_that_is_not_the_lines_own_is_refused() -> None:
     said = document(THREE)
     said["stimulus"] += 1

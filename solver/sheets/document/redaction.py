@@ -25,8 +25,10 @@ def redacted(document: Mapping[str, Any], brief: Brief, catalogue: Catalogue) ->
     said["title"] = unless_telling(brief.title, catalogue)
     said["rules"] = {key: value for key, value in said["rules"].items() if key != "caution"}
     said["other"] = [{**row, "name": unless_telling(row["name"], catalogue)} for row in said["other"]]
+    withheld = {"private_left_out": True} if brief.client.cautions or brief.client.clearance else {}
     return {
         **document,
+        **withheld,
         "assumed": [
             text for text in document.get("assumed", []) if text == NO_CAUTIONS or not tells_of_health(text, catalogue)
         ],
