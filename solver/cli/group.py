@@ -102,7 +102,7 @@ class Commands(LazyGroup):
     lazy_commands = COMMANDS
 
     def make_context(self, *arguments: Any, **more: Any) -> click.Context:
-        """As click has it; the group's own help is printed in here."""
+        """As click has it; errors of printing the group's own help are told."""
         with told_errors():
             return super().make_context(*arguments, **more)
 

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from typing import Any
 
 import click
 
 from setwright.catalogue.near import did_you_mean
+from setwright.solver.cli.console.standard_output import output_errors
 
 
 @dataclass(frozen=True)
@@ -18,7 +20,16 @@ class LazyCommand:
     load: Callable[[], click.Command]
 
 
-class LazyGroup(click.Group):
+class PrintingCommand(click.Command):
+    """A command whose help, too, ends in no traceback where standard output cannot be written."""
+
+    def make_context(self, *arguments: Any, **more: Any) -> click.Context:
+        """As click has it; raises SetwrightError where help cannot be printed."""
+        with output_errors():
+            return super().make_context(*arguments, **more)
+
+
+class LazyGroup(PrintingCommand, click.Group):
     """A click group over lazy commands; a mistyped name is refused with the nearest one."""
 
     lazy_commands: Mapping[str, LazyCommand] = {}

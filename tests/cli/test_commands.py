@@ -56,13 +56,13 @@ def test_a_clash_exits_with_three_and_running_out_with_four(run: Run, monkeypatc
     parsed = understand_phrase("1x30", catalogue)
     resolved = resolve(parsed.brief, catalogue)
     ends: list[End] = [
-        Clash(parsed, resolved, (ClashMember("must", Wish("must", ("row",))),)),
+        Clash(parsed, resolved, (ClashMember("must", Wish("must", "row")),)),
         OutOfTime(parsed, resolved, "time limit", SEARCHES["quick"]),
     ]
     monkeypatch.setattr(week_command, "planned", lambda *_: ends.pop(0))
     clash = run("week", "1x30")
     assert clash.exit_code == 3
-    assert "must row" in clash.stdout
+    assert "the movement row" in clash.stdout
     out = run("week", "1x30")
     assert out.exit_code == 4
     assert out.stdout == ""

@@ -12,6 +12,7 @@ from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import OpenedWeek, limits_of, open_week
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import (
@@ -27,7 +28,7 @@ if TYPE_CHECKING:
     from setwright.solver.search.limits import Limits
 
 
-@click.command("audit")
+@click.command("audit", cls=PrintingCommand)
 @click.argument("week")
 @brief_option
 @click.option(

@@ -15,6 +15,7 @@ from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import WordsType
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
 from setwright.solver.search.limits import DEFAULT, SEARCHES
@@ -30,7 +31,7 @@ MOST_WEEKS: Final = 12
 """Weeks in one comparison: each is a search."""
 
 
-@click.command("compare")
+@click.command("compare", cls=PrintingCommand)
 @click.argument("briefs", metavar="BRIEF [BRIEF...]", nargs=-1, required=True)
 @click.option(
     "--goals",

@@ -15,6 +15,7 @@ from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import AmountsType
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
 from setwright.solver.search.limits import SEARCHES
@@ -28,7 +29,7 @@ USUAL_MINUTES: Final = tuple(range(20, 121, 10))
 """Minutes a session that are tried where no option says what varies."""
 
 
-@click.command("curve")
+@click.command("curve", cls=PrintingCommand)
 @click.argument("brief", nargs=-1, required=True)
 @click.option(
     "--minutes",

@@ -10,10 +10,11 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
 
 
-@click.command("evidence")
+@click.command("evidence", cls=PrintingCommand)
 @click.argument("name", required=False, metavar="[ID]")
 @catalogue_option
 @output_options

@@ -11,6 +11,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.catalogue_words import entry_named, exercise_named
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
 
 if TYPE_CHECKING:
@@ -18,7 +19,7 @@ if TYPE_CHECKING:
     from setwright.solver.brief.phrase.lexicon import Kind
 
 
-@click.command("exercises")
+@click.command("exercises", cls=PrintingCommand)
 @click.argument("name", required=False, metavar="[ID]")
 @click.option("--kit", metavar="KIT", help="Only those that this kit can do.")
 @click.option("--muscle", metavar="MUSCLE", help="Only those that train this muscle or group directly.")

@@ -7,10 +7,11 @@ from pathlib import Path
 import click
 
 from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import output_options
 
 
-@click.command("schema")
+@click.command("schema", cls=PrintingCommand)
 @click.argument("document", type=click.Choice(["brief", "week"]))
 @output_options
 def command(document: str, as_json: bool, target: Path | None, force: bool) -> None:

@@ -15,6 +15,7 @@ from setwright.solver.cli.console.folder_output import deliver_all, folder_fault
 from setwright.solver.cli.console.input import bytes_of, place_of
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.fault_collector import FaultCollector
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import GatheredType, WholeNumberType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, start_option, undated_faults
@@ -26,7 +27,7 @@ if TYPE_CHECKING:
     from setwright.solver.sheets.html.page import Plots
 
 
-@click.command("sheet")
+@click.command("sheet", cls=PrintingCommand)
 @click.argument("week", type=FILE)
 @click.option(
     "--as",

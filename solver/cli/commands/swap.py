@@ -13,6 +13,7 @@ from setwright.solver.cli.catalogue_words import exercise_named
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import OpenedWeek, open_or_plan
 from setwright.solver.cli.options import brief_option, catalogue_option, open_catalogue, output_options, wants_json
 
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
     from setwright.solver.uses.edits.swaps import Swap
 
 
-@click.command("swap")
+@click.command("swap", cls=PrintingCommand)
 @click.argument("week")
 @click.argument("entry", required=False)
 @click.argument("exercise", nargs=-1)

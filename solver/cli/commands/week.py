@@ -16,6 +16,7 @@ from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
@@ -35,7 +36,7 @@ def _not_nan(ctx: click.Context, parameter: click.Parameter, value: float | None
     return value
 
 
-@click.command("week")
+@click.command("week", cls=PrintingCommand)
 @click.argument("brief", nargs=-1, required=True)
 @search_option(DEFAULT)
 @click.option(

@@ -14,6 +14,7 @@ from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import limits_of, open_or_plan
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import (
@@ -34,7 +35,7 @@ Answer = tuple[dict[str, Any], str]
 """A document, and the same as text."""
 
 
-@click.command("why")
+@click.command("why", cls=PrintingCommand)
 @click.argument("week")
 @click.argument("entry", required=False)
 @click.option("--solve", is_flag=True, help="Leave the exercise (of ENTRY, or each) out and solve the week anew.")

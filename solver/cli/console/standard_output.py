@@ -49,15 +49,13 @@ def json_bytes(text: str) -> bytes:
 
 @contextmanager
 def output_errors() -> Iterator[None]:
-    """Tell an error of standard output from any other.
+    """Take any OSError of what is inside, which does nothing but print, for one of standard output.
 
     Raises click's Exit where the reader went away, as in `| head -1`, and SetwrightError where nothing can be written.
     """
     try:
         yield
     except OSError as error:
-        if not _refuses():
-            raise
         _drop_the_rest()
         if isinstance(error, BrokenPipeError):
             raise Exit(ExitCode.OUTPUT_CLOSED) from None
@@ -69,16 +67,6 @@ def _stream() -> TextIO:
     if sys.stdout is None:
         raise SetwrightError(Fault("standard output", "is closed", REMEDY))
     return sys.stdout
-
-
-def _refuses() -> bool:
-    """Whether standard output still holds what it could not write."""
-    try:
-        if sys.stdout is not None:
-            sys.stdout.flush()
-    except OSError:
-        return True
-    return False
 
 
 def _drop_the_rest() -> None:

@@ -9,7 +9,6 @@ from click.exceptions import Exit
 
 from setwright.catalogue.faults import SetwrightError
 from setwright.solver.cli.console.messages import say
-from setwright.solver.cli.console.standard_output import output_errors
 from setwright.solver.cli.exit_codes import ExitCode, exit_code_of
 
 
@@ -17,8 +16,7 @@ from setwright.solver.cli.exit_codes import ExitCode, exit_code_of
 def told_errors() -> Iterator[None]:
     """Run what is inside; an error is said, one line for each fault, and raised again as click's Exit."""
     try:
-        with output_errors():
-            yield
+        yield
     except SetwrightError as error:
         for fault in error.faults:
             say(str(fault))

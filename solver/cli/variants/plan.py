@@ -9,6 +9,7 @@ import click
 
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import (
     FILE,
@@ -25,7 +26,7 @@ if TYPE_CHECKING:
     from setwright.solver.uses.variants.matrix import Matrix
 
 
-@click.command("plan")
+@click.command("plan", cls=PrintingCommand)
 @click.argument("template", type=FILE)
 @search_option(DEFAULT)
 @click.option("--workers", type=WholeNumberType(1, 10_000), metavar="N", help="Estimate the time for N workers.")

@@ -12,6 +12,7 @@ from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.standard_output import print_text
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import ShardType, WholeNumberType
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, search_option
 from setwright.solver.cli.variants.plan import matrix_in
@@ -28,7 +29,7 @@ if TYPE_CHECKING:
 CELLS_FOLLOW: Final = "\nstopping: cells that are running are finished and stored (Ctrl-C again ends at once)"
 
 
-@click.command("run")
+@click.command("run", cls=PrintingCommand)
 @click.argument("template", type=FILE)
 @click.option("-o", "--output", "folder", type=FILE, required=True, metavar="FOLDER", help="Where results are kept.")
 @search_option(DEFAULT)

@@ -13,6 +13,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.standard_output import print_text
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, start_option, undated_faults
@@ -24,7 +25,7 @@ if TYPE_CHECKING:
     from setwright.solver.uses.variants.store import Store
 
 
-@click.command("sheets")
+@click.command("sheets", cls=PrintingCommand)
 @click.argument("folder", type=FILE)
 @click.option("-o", "--output", "target", type=FILE, metavar="FOLDER", help="A file for each week in FOLDER.")
 @click.option(

@@ -8,10 +8,11 @@ import click
 
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import FILE, output_options, wants_json
 
 
-@click.command("status")
+@click.command("status", cls=PrintingCommand)
 @click.argument("folder", type=FILE)
 @output_options
 def command(folder: Path, as_json: bool, target: Path | None, force: bool) -> None:
