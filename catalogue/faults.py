@@ -53,8 +53,6 @@ def shown(value: object, form: Form = "toml") -> str:
 class SetwrightError(Exception):
     """Any error this tool raises on purpose, with all faults found at once."""
 
-    exit_code = 1
-
     def __init__(self, faults: Fault | Iterable[Fault]) -> None:
         self.faults: tuple[Fault, ...] = (faults,) if isinstance(faults, Fault) else tuple(faults)
         super().__init__("\n".join(str(fault) for fault in self.faults))
@@ -73,8 +71,6 @@ def rebuilt(kind: type[SetwrightError], faults: tuple[Fault, ...]) -> SetwrightE
 
 class UsageFault(SetwrightError):
     """What was asked cannot be understood or makes no sense."""
-
-    exit_code = 2
 
 
 class CatalogueFault(SetwrightError):

@@ -1,4 +1,4 @@
-"""`setwright audit`: any week reckoned, also one made elsewhere."""
+"""`setwright audit`: any week checked and scored, also one made elsewhere."""
 
 from __future__ import annotations
 
@@ -7,27 +7,36 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from setwright.solver.cli.opened import Opened, limits_of, opened
-from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
-from setwright.solver.cli.stopping import Stopping
-from setwright.solver.search.limits import SEARCHES
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.opened_week import OpenedWeek, limits_of, open_week
+from setwright.solver.cli.option_types import WholeNumberType
+from setwright.solver.cli.options import (
+    brief_option,
+    catalogue_option,
+    open_catalogue,
+    output_options,
+    search_option,
+    wants_json,
+)
 
 if TYPE_CHECKING:
     from setwright.solver.search.limits import Limits
 
-STOPPED = 130
 
-
-@click.command("audit")
+@click.command("audit", cls=PrintingCommand)
 @click.argument("week")
-@click.option("--brief", metavar="BRIEF", help="Hold the week against this brief, a phrase or a file.")
+@brief_option
 @click.option(
     "--accept-near", is_flag=True, help="Take the nearest name for an exercise that is not known, and say so."
 )
-@click.option("--mend", type=click.IntRange(1, 20), metavar="N", help="The N single changes that win back most.")
+@click.option("--mend", type=WholeNumberType(1, 20), metavar="N", help="The N single changes that win back most.")
 @click.option("--best", is_flag=True, help="How far the best week in the same minutes and kit is: solves.")
-@click.option("--search", type=click.Choice(tuple(SEARCHES)), help="How hard to solve for --best.")
+@search_option(None, "How hard to solve for --best.")
 @click.option("--strict", is_flag=True, help="Exit with 1 when a rule is broken.")
 @catalogue_option
 @output_options
@@ -46,7 +55,7 @@ def command(
     target: Path | None,
     force: bool,
 ) -> None:
-    """Reckon a WEEK (- for standard input): minutes, sets per muscle, rules broken with their remedies.
+    """Check a WEEK (- for standard input): minutes, sets per muscle, rules broken with their remedies.
 
     WEEK is a file of `week --json`, or one made elsewhere: CSV with the columns day, exercise, sets and, if you have
     them, reps, RIR, rest, technique and pair, or the same as JSON.
@@ -54,39 +63,41 @@ def command(
     \b
     setwright audit client.csv --brief "2 days x 40 min" --mend 3 --best
     """
-    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.audit import audit_document, audit_text
 
     check_target(target, force)
-    found = opened(week, brief, open_catalogue(overlay), accept_near)
-    with Stopping() as stopping, engines_silent():
-        more, told = further(found, mend, best, limits_of(search, found.document), stopping)
+    found = open_week(week, brief, open_catalogue(overlay), accept_near)
+    with Stopping() as stopping, silent_engines():
+        more, paragraphs = further_answers(found, mend, best, limits_of(search, found.document), stopping)
     if best and brief is None and found.document.get("private_left_out"):
         say("the week was written without its client's cautions: --best does not know of them; name the --brief")
     as_document = wants_json(as_json, target)
-    text = dumped({**audit_document(found.audit), **more}) if as_document else audit_text(found.audit, columns(), told)
-    deliver(text, target, force)
-    ctx.exit(STOPPED if stopping.asked else 1 if strict and found.audit.broken else 0)
+    if as_document:
+        deliver({**audit_document(found.audit), **more}, target, force)
+    else:
+        deliver(audit_text(found.audit, columns(), paragraphs), target, force)
+    broken = strict and found.audit.broken
+    ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if broken else ExitCode.DONE)
 
 
-def further(
-    found: Opened, mend: int | None, best: bool, limits: Limits, stopping: Stopping
+def further_answers(
+    found: OpenedWeek, mend: int | None, best: bool, limits: Limits, stopping: Stopping
 ) -> tuple[dict[str, Any], list[str]]:
-    """What was asked beyond the audit, as parts of its document and of its text."""
+    """What was asked beyond the audit: parts of its document, and paragraphs of its text."""
     more: dict[str, Any] = {}
-    told: list[str] = []
+    paragraphs: list[str] = []
     if mend:
         from setwright.solver.sheets.screen.mending import changes_document, changes_text
         from setwright.solver.uses.edits.single_changes import best_changes
 
         changes = best_changes(found.audit, mend)
         more["changes"] = changes_document(changes)
-        told.append(changes_text(found.audit, changes, columns()))
+        paragraphs.append(changes_text(found.audit, changes, columns()))
     if best:
         from setwright.solver.sheets.screen.optimality_gap import far_document, far_text
         from setwright.solver.uses.time_budget.optimality_gap import far_from_best
 
         end = far_from_best(found.audit, limits, stopping)
         more["best"] = far_document(found.audit, end)
-        told.append(far_text(found.audit, end, columns()))
-    return more, told
+        paragraphs.append(far_text(found.audit, end, columns()))
+    return more, paragraphs

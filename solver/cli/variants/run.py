@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
-import re
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
-from setwright.solver.cli.output import columns, say
-from setwright.solver.cli.stopping import Stopping
-from setwright.solver.cli.tally_words import Line, words_of
-from setwright.solver.cli.variants_plan import matrix_in
-from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.standard_output import print_text
+from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import ShardType, WholeNumberType
+from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, search_option
+from setwright.solver.cli.variants.plan import matrix_in
+from setwright.solver.cli.variants.run_words import RunProgress, end_words
+from setwright.solver.search.limits import DEFAULT
 
 if TYPE_CHECKING:
     from setwright.solver.uses.variants.cluster import Tls
@@ -23,22 +26,25 @@ if TYPE_CHECKING:
     from setwright.solver.uses.variants.run import Job, Tally
     from setwright.solver.uses.variants.store import Store
 
-STOPPED = 130
-STOPPING = "\nstopping: cells that are running are finished and stored (Ctrl-C again ends at once)"
+CELLS_FOLLOW: Final = "\nstopping: cells that are running are finished and stored (Ctrl-C again ends at once)"
 
 
-@click.command("run")
+@click.command("run", cls=PrintingCommand)
 @click.argument("template", type=FILE)
 @click.option("-o", "--output", "folder", type=FILE, required=True, metavar="FOLDER", help="Where results are kept.")
-@click.option(
-    "--search", type=click.Choice(tuple(SEARCHES)), default=DEFAULT, show_default=True, help="How hard to search."
-)
-@click.option("--workers", type=click.IntRange(1, 1000), metavar="N", help="Processes; all usable cores unless said.")
+@search_option(DEFAULT)
+@click.option("--workers", type=WholeNumberType(1, 1000), metavar="N", help="Processes; all usable cores unless said.")
 @click.option("--cluster", metavar="ADDRESS", help="A Dask scheduler, tcp://HOST:PORT or tls://HOST:PORT.")
 @click.option("--tls-ca", type=FILE, metavar="FILE", help="Who signs the cluster's certificates (PEM).")
 @click.option("--tls-cert", type=FILE, metavar="FILE", help="This side's certificate (PEM).")
 @click.option("--tls-key", type=FILE, metavar="FILE", help="This side's key (PEM).")
-@click.option("--shard", metavar="K/N", help="Solve the Kth of N parts, whole chains, for job arrays.")
+@click.option(
+    "--shard",
+    type=ShardType(),
+    default=(1, 1),
+    metavar="K/N",
+    help="Solve the Kth of N parts, whole chains, for job arrays.",
+)
 @click.option("--tidy", is_flag=True, help="Remove results that the template no longer asks for.")
 @catalogue_option
 @click.pass_context
@@ -52,7 +58,7 @@ def command(
     tls_ca: Path | None,
     tls_cert: Path | None,
     tls_key: Path | None,
-    shard: str | None,
+    shard: tuple[int, int],
     tidy: bool,
     overlay: Path | None,
 ) -> None:
@@ -62,29 +68,30 @@ def command(
     from setwright.solver.uses.variants.run import Job, run
     from setwright.solver.uses.variants.store import Store
 
-    part, tls = shard_of(shard), (tls_ca, tls_cert, tls_key)
+    tls = (tls_ca, tls_cert, tls_key)
     check_engine(cluster, tls, workers)
     matrix = matrix_in(template, open_catalogue(overlay), search)
     store = Store(folder)
     store.open()
     tell_of_another(read_earlier(folder), matrix, folder, tidy)
     write_manifest(store, matrix)
-    laid = None if overlay is None else (overlay.name, overlay.read_bytes())
-    job = Job(matrix, store, solved_variant, laid, part)
-    with Stopping(STOPPING) as stopping:
-        line = Line()
+    overlay_file = None if overlay is None else (overlay.name, overlay.read_bytes())
+    job = Job(matrix, store, solved_variant, overlay_file, shard)
+    with Stopping(CELLS_FOLLOW) as stopping:
+        progress = RunProgress()
         engine = engine_of(cluster, tls, workers, job)
         at_once = True
         try:
-            tally = run(job, engine, line, stopping)
+            tally = run(job, engine, progress, stopping)
             at_once = False
         finally:
-            line.clear()
+            progress.clear()
             engine.close(at_once)
-    if tidy and part == (1, 1):
-        tidied(store, matrix)
-    finish(matrix, store, tally, part)
-    ctx.exit(STOPPED if stopping.asked else 1 if tally.troubled or tally.left else 0)
+    if tidy and shard == (1, 1):
+        remove_earlier(store, matrix)
+    finish(matrix, store, tally, shard)
+    unfinished = tally.troubled or tally.left
+    ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if unfinished else ExitCode.DONE)
 
 
 def tell_of_another(earlier: Matrix | None, matrix: Matrix, folder: Path, tidy: bool) -> None:
@@ -96,16 +103,6 @@ def tell_of_another(earlier: Matrix | None, matrix: Matrix, folder: Path, tidy: 
         remedy = "name another folder; or, if they may go, run without --tidy first, then with it"
         raise UsageFault(Fault(str(folder), f"{said}, and --tidy would remove its results", remedy))
     say(f"{folder} {said}: its results are kept, but status, sheets and the matrix are of this one now")
-
-
-def shard_of(said: str | None) -> tuple[int, int]:
-    """K/N as two numbers."""
-    if said is None:
-        return (1, 1)
-    found = re.fullmatch(r"([0-9]{1,6})/([0-9]{1,6})", said)
-    if not found or not 1 <= int(found[1]) <= int(found[2]):
-        raise UsageFault(Fault("--shard", f"got {said!r}, expected K/N with 1 <= K <= N", "write for example 3/50"))
-    return int(found[1]), int(found[2])
 
 
 def check_engine(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None) -> None:
@@ -140,8 +137,8 @@ def engine_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | 
     return Pool(max(1, min(workers or usable_cores(), chains)))
 
 
-def tidied(store: Store, matrix: Matrix) -> None:
-    """Take away the results of no cell."""
+def remove_earlier(store: Store, matrix: Matrix) -> None:
+    """Remove the results of variants that the template no longer asks for."""
     old = [key for key in store.stored() if key not in matrix.place_of]
     for key in old:
         store.remove(key)
@@ -149,17 +146,17 @@ def tidied(store: Store, matrix: Matrix) -> None:
         say(f"{len(old)} results that the template no longer asks for were removed")
 
 
-def finish(matrix: Matrix, store: Store, tally: Tally, part: tuple[int, int]) -> None:
+def finish(matrix: Matrix, store: Store, tally: Tally, shard: tuple[int, int]) -> None:
     """The matrix in the folder and on standard output; a shard writes it only when it finds every cell there."""
     from setwright.solver.sheets.variants.matrix_files import matrix_files
     from setwright.solver.sheets.variants.matrix_text import matrix_text
     from setwright.solver.sheets.variants.rows import rows_of
 
     rows = rows_of(matrix, store)
-    whole = part == (1, 1)
+    whole = shard == (1, 1)
     if whole or not any(row.end == "to do" for row in rows):
         for name, data in matrix_files(matrix, rows).items():
             store.put(store.folder / name, data)
     if whole:
-        click.echo(matrix_text(matrix, rows, columns()), nl=False)
-    say(words_of(tally, part))
+        print_text(matrix_text(matrix, rows, columns()))
+    say(end_words(tally, shard))

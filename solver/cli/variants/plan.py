@@ -7,8 +7,18 @@ from typing import TYPE_CHECKING
 
 import click
 
-from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver
+from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import WholeNumberType
+from setwright.solver.cli.options import (
+    FILE,
+    catalogue_option,
+    open_catalogue,
+    output_options,
+    search_option,
+    wants_json,
+)
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
@@ -16,12 +26,10 @@ if TYPE_CHECKING:
     from setwright.solver.uses.variants.matrix import Matrix
 
 
-@click.command("plan")
+@click.command("plan", cls=PrintingCommand)
 @click.argument("template", type=FILE)
-@click.option(
-    "--search", type=click.Choice(tuple(SEARCHES)), default=DEFAULT, show_default=True, help="How hard to search."
-)
-@click.option("--workers", type=click.IntRange(1, 10_000), metavar="N", help="Reckon the time for N workers.")
+@search_option(DEFAULT)
+@click.option("--workers", type=WholeNumberType(1, 10_000), metavar="N", help="Estimate the time for N workers.")
 @catalogue_option
 @output_options
 def command(
@@ -34,7 +42,6 @@ def command(
     force: bool,
 ) -> None:
     """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
-    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.variants.plan_text import plan_document, plan_text
     from setwright.solver.uses.variants.engines import usable_cores
     from setwright.solver.uses.variants.expected import expected_seconds
@@ -44,14 +51,13 @@ def command(
     workers = workers or usable_cores()
     seconds = expected_seconds(matrix, range(len(matrix.cells)), search, workers)
     if wants_json(as_json, target):
-        text = dumped(plan_document(matrix, search, workers, seconds))
+        deliver(plan_document(matrix, search, workers, seconds), target, force)
     else:
-        text = plan_text(matrix, search, workers, seconds, columns())
-    deliver(text, target, force)
+        deliver(plan_text(matrix, search, workers, seconds, columns()), target, force)
 
 
 def matrix_in(template: Path, catalogue: Catalogue, search: str) -> Matrix:
-    """The matrix of a template's file."""
+    """The matrix of a template's file; raises UsageFault with every fault of the template."""
     from setwright.solver.batch.variant_task import stamp_of
     from setwright.solver.rulebook import RULES
     from setwright.solver.uses.variants.matrix import matrix_of

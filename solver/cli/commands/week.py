@@ -3,17 +3,22 @@
 from __future__ import annotations
 
 import math
-import sys
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import TYPE_CHECKING, assert_never
+from typing import TYPE_CHECKING, Any, assert_never
 
 import click
 
-from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
-from setwright.solver.cli.progress import ProgressLine
-from setwright.solver.cli.stopping import Stopping
+from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.console.progress import ProgressLine
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import WholeNumberType
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
@@ -24,32 +29,28 @@ if TYPE_CHECKING:
     from setwright.solver.uses.compare.alternatives import Alternative
     from setwright.solver.uses.relax.relaxations import Conceded
 
-CLASH, OUT_OF_TIME, STOPPED = 3, 4, 130
 
-
-def a_number(ctx: click.Context, parameter: click.Parameter, value: float | None) -> float | None:
+def _not_nan(ctx: click.Context, parameter: click.Parameter, value: float | None) -> float | None:
     """The value, unless it is nan, which every range lets through."""
     if value is not None and math.isnan(value):
-        raise click.BadParameter("nan is not a number of seconds.")
+        raise click.BadParameter("nan is not a number.")
     return value
 
 
-@click.command("week")
+@click.command("week", cls=PrintingCommand)
 @click.argument("brief", nargs=-1, required=True)
-@click.option(
-    "--search", type=click.Choice(tuple(SEARCHES)), default=DEFAULT, show_default=True, help="How hard to search."
-)
+@search_option(DEFAULT)
 @click.option(
     "--time-limit",
     type=click.FloatRange(min=0, min_open=True, max=86_400),
-    callback=a_number,
+    callback=_not_nan,
     metavar="SECONDS",
     help="Stop the search after so many seconds; without it the same brief always gives the same week.",
 )
 @click.option(
     "--alternatives",
     "others",
-    type=click.IntRange(0, 9),
+    type=WholeNumberType(0, 9),
     default=0,
     metavar="N",
     help="Show up to N other weeks, clearly different, that are nearly as good.",
@@ -59,7 +60,7 @@ def a_number(ctx: click.Context, parameter: click.Parameter, value: float | None
     type=click.FloatRange(0, 0.5),
     default=0.02,
     show_default=True,
-    callback=a_number,
+    callback=_not_nan,
     metavar="SHARE",
     help="How far below the first an alternative may score, as a share of the week index.",
 )
@@ -88,43 +89,25 @@ def command(
     """
     check_target(target, force)
     catalogue = open_catalogue(overlay)
-    parsed = understood_of(" ".join(brief), catalogue)
+    parsed = brief_from(" ".join(brief), catalogue)
     as_document = wants_json(as_json, target)
     if as_document or not private:
-        warn(parsed, catalogue, as_document)
+        say_cautions(parsed, catalogue, as_document)
     with Stopping() as stopping:
         options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, stopped=stopping)
         if others:
-            end, found = with_others(parsed, catalogue, options, others, within)
+            end, found = with_alternatives(parsed, catalogue, options, others, within)
         else:
             end, found = planned(parsed, catalogue, options), ()
-    text, code = shown(end, as_document, private, Asked(others, within, found))
-    if text:
-        deliver(text, target, force)
-    ctx.exit(STOPPED if stopping.asked else code)
-
-
-def understood_of(source: str, catalogue: Catalogue) -> ParsedBrief:
-    """The brief a source names, its rules checked against those there are."""
-    from setwright.solver.brief.file import read_brief
-    from setwright.solver.rulebook import RULES
-
-    return read_brief(source, catalogue, sys.stdin, tuple(RULES))
-
-
-def warn(parsed: ParsedBrief, catalogue: Catalogue, as_document: bool) -> None:
-    """Say on stderr what the brief's cautions ask for; the week itself carries none of it unless asked."""
-    from setwright.solver.sheets.common.caution import CLEARANCE, caution_sentences, clearance_needed
-
-    for sentence in caution_sentences(parsed.brief, catalogue):
-        say(sentence)
-    if as_document and clearance_needed(parsed.brief, catalogue):
-        say(CLEARANCE)
+    result, code = result_of(end, as_document, private, AlternativesAsked(others, within, found))
+    if result is not None:
+        deliver(result, target, force)
+    ctx.exit(ExitCode.STOPPED if stopping.asked else code)
 
 
 @dataclass(frozen=True)
-class Asked:
-    """The alternatives asked for, within which share, and those found."""
+class AlternativesAsked:
+    """How many alternatives were asked for, within which share of the week index, and those found."""
 
     count: int
     within: float
@@ -137,21 +120,21 @@ def planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) ->
 
     line = ProgressLine()
     try:
-        with engines_silent():
+        with silent_engines():
             return plan(parsed, catalogue, replace(options, watch=line))
     finally:
         line.clear()
 
 
-def with_others(
+def with_alternatives(
     parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
-    """The same with the alternatives asked for."""
+    """The end of planning and the alternatives to its week, with a line of progress on a terminal."""
     from setwright.solver.uses.compare.alternatives import alternatives
 
     line = ProgressLine()
     try:
-        with engines_silent():
+        with silent_engines():
             return alternatives(parsed, catalogue, count, within, replace(options, watch=line))
     finally:
         line.clear()
@@ -162,44 +145,48 @@ def conceded(clash: Clash) -> Conceded | None:
     from setwright.solver.uses.relax.relaxations import concede
 
     try:
-        with engines_silent():
+        with silent_engines():
             return concede(clash)
     except KeyboardInterrupt:
         return None
 
 
-def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> str:
-    """The week, and its alternatives where they were asked for."""
-    from setwright.solver.sheets.document.json_values import dumped
-    from setwright.solver.sheets.document.solved_week import week_document
-    from setwright.solver.sheets.screen.alternatives import alternatives_documents, alternatives_text
-    from setwright.solver.sheets.screen.week_table import week_text
-
-    if as_json:
-        more = {"alternatives": alternatives_documents(asked.found)} if asked.count else {}
-        return dumped({**week_document(solved, private), **more})
-    text = week_text(solved, columns(), private)
-    if not asked.count:
-        return text
-    return f"{text}\n{alternatives_text(asked.found, asked.count, asked.within, columns())}"
-
-
-def shown(end: End, as_json: bool, private: bool, asked: Asked) -> tuple[str, int]:
-    """The result as text and the exit code; a search without a week has its message on stderr."""
+def result_of(
+    end: End, as_document: bool, private: bool, asked: AlternativesAsked
+) -> tuple[str | dict[str, Any] | None, ExitCode]:
+    """The result as text or document, and the exit code; a search without a week has its message on stderr alone."""
     from setwright.solver.planning import Clash, OutOfTime, Solved
 
     match end:
         case Solved():
-            return solved_shown(end, as_json, private, asked), 0
+            found = _week_document(end, private, asked) if as_document else _week_text(end, private, asked)
+            return found, ExitCode.DONE
         case Clash():
-            from setwright.solver.sheets.document.json_values import dumped
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
             given = conceded(end)
-            return (dumped(clash_document(end, given)) if as_json else clash_text(end, columns(), given)), CLASH
+            return (clash_document(end, given) if as_document else clash_text(end, columns(), given)), ExitCode.CLASH
         case OutOfTime():
             more = "; try --search thorough, a longer --time-limit or a wider brief"
             say(f"no week was found ({end.ended_by}){'' if end.ended_by == 'stopped' else more}")
-            return "", OUT_OF_TIME
+            return None, ExitCode.OUT_OF_TIME
         case _:
             assert_never(end)
+
+
+def _week_document(solved: Solved, private: bool, asked: AlternativesAsked) -> dict[str, Any]:
+    from setwright.solver.sheets.document.solved_week import week_document
+    from setwright.solver.sheets.screen.alternatives import alternatives_documents
+
+    more = {"alternatives": alternatives_documents(asked.found)} if asked.count else {}
+    return {**week_document(solved, private), **more}
+
+
+def _week_text(solved: Solved, private: bool, asked: AlternativesAsked) -> str:
+    from setwright.solver.sheets.screen.alternatives import alternatives_text
+    from setwright.solver.sheets.screen.week_table import week_text
+
+    text = week_text(solved, columns(), private)
+    if not asked.count:
+        return text
+    return f"{text}\n{alternatives_text(asked.found, asked.count, asked.within, columns())}"

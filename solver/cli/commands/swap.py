@@ -4,14 +4,18 @@ from __future__ import annotations
 
 from dataclasses import replace
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
-from setwright.solver.cli.opened import Opened, planned_or_opened
-from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.output import check_target, columns, deliver, engines_silent, say
+from setwright.solver.cli.catalogue_words import exercise_named
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.opened_week import OpenedWeek, open_or_plan
+from setwright.solver.cli.options import brief_option, catalogue_option, open_catalogue, output_options, wants_json
 
 if TYPE_CHECKING:
     from setwright.solver.auditing import Audit
@@ -19,12 +23,12 @@ if TYPE_CHECKING:
     from setwright.solver.uses.edits.swaps import Swap
 
 
-@click.command("swap")
+@click.command("swap", cls=PrintingCommand)
 @click.argument("week")
 @click.argument("entry", required=False)
 @click.argument("exercise", nargs=-1)
 @click.option("--settle", is_flag=True, help="Solve sets, rests and techniques around the swap anew.")
-@click.option("--brief", metavar="BRIEF", help="Hold the week against this brief, a phrase or a file.")
+@brief_option
 @catalogue_option
 @output_options
 def command(
@@ -47,48 +51,44 @@ def command(
     setwright swap week.json mon:B "cable curl" -o new.json
     """
     from setwright.solver.sheets.common.addresses import line_at
-    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.swaps import slots_of, swaps_document, swaps_text
 
     check_target(target, force)
     if settle and not exercise:
         raise UsageFault(Fault("--settle", "there is no swap to settle", "name the ENTRY and the EXERCISE"))
-    found = planned_or_opened(week, brief, None, open_catalogue(overlay))
+    found = open_or_plan(week, brief, None, open_catalogue(overlay))
     audited = found.audit
     document = wants_json(as_json, target)
     lines = audited.evaluated.lines if entry is None else (line_at(audited.evaluated, entry),)
     if exercise:
-        text = changed(found, lines[0], " ".join(exercise), settle, document)
-    else:
-        slots = slots_of(audited, lines)
-        text = dumped(swaps_document(audited, slots)) if document else swaps_text(audited, slots, columns())
-    deliver(text, target, force)
+        deliver(with_swap(found, lines[0], " ".join(exercise), settle, document), target, force)
+        return
+    slots = slots_of(audited, lines)
+    deliver(swaps_document(audited, slots) if document else swaps_text(audited, slots, columns()), target, force)
 
 
-def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) -> str:
-    """The week with the swap made, as a document or as what it changes."""
-    from setwright.solver.cli.exercises import one
+def with_swap(found: OpenedWeek, line: Line, name: str, settle: bool, document: bool) -> str | dict[str, Any]:
+    """The week with the swap made, as a document or as text that tells what it changes; raises UsageFault."""
     from setwright.solver.sheets.document.changed_week import changed_week_document
-    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.swaps import swap_asked, swapped_text
 
-    exercise = one(name, found.audit.evaluated.resolved.catalogue)
+    exercise = exercise_named(name, found.audit.evaluated.resolved.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
     after = settled_around(swap, line) if settle else swap.effect.after
     if swap.named:
         say(f"the new week's brief pins {exercise.name}")
     parsed = replace(found.parsed, brief=after.evaluated.resolved.brief)
     if document:
-        return dumped(changed_week_document(found.document, parsed, after))
+        return changed_week_document(found.document, parsed, after)
     return swapped_text(found.audit, after, line.day.index, columns())
 
 
 def settled_around(swap: Swap, line: Line) -> Audit:
-    """The week with sets, rests and techniques solved anew, the new line among them."""
+    """The week with sets, rests and techniques solved anew, the new line among them; raises SetwrightError."""
     from setwright.solver.uses.edits.fixed_lines import settled
 
     evaluated = swap.effect.after.evaluated
-    with engines_silent():
+    with silent_engines():
         after = settled(evaluated.resolved, evaluated.week, ((line.day.index, swap.exercise.id),))
     if after is None:
         said = f"no sets of the week's lines keep every rule with {swap.exercise.name} among them"
