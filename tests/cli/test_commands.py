@@ -10,7 +10,7 @@ import pytest
 from click.testing import Result
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.file import parse_phrase
 from setwright.solver.cli.commands import week as week_command
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.planning import Clash, End, OutOfTime
@@ -53,7 +53,7 @@ def test_a_week_is_planned_written_and_audited(run: Run, tmp_path: Path) -> None
 
 def test_a_clash_exits_with_three_and_running_out_with_four(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
     catalogue = load_catalogue()
-    parsed = understand_phrase("1x30", catalogue)
+    parsed = parse_phrase("1x30", catalogue)
     resolved = resolve(parsed.brief, catalogue)
     ends: list[End] = [
         Clash(parsed, resolved, (ClashMember("must", Wish("must", "row")),)),
