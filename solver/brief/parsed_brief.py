@@ -11,7 +11,7 @@ from pydantic import ValidationError
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief import defaults
-from setwright.solver.brief.assumed import assumptions
+from setwright.solver.brief.assumed import Assumption, assumptions
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.groups import expanded, nothing_left
 from setwright.solver.brief.names import Names
@@ -25,7 +25,7 @@ class ParsedBrief:
     """A brief as understood, with what was assumed where nothing was said."""
 
     brief: Brief
-    assumed: tuple[str, ...]
+    assumed: tuple[Assumption, ...]
 
 
 def parse_brief(

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from typing import Any
 
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
@@ -14,6 +13,7 @@ from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief import schema
 from setwright.solver.brief.contradictions import Contradiction
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.fault_words import path_of, shown
 
 _MODELS: Mapping[tuple[str, ...], type[BaseModel]] = {
     (): schema.Brief,
@@ -74,7 +74,7 @@ def _fault(detail: ErrorDetails) -> Fault:
     if kind in ("too_short", "too_long"):
         low, high = LIMITS[str(loc[-1])]
         return Fault(where, f"got {len(detail['input'])}, expected {low:g} to {high:g}")
-    said = f"got {shown(detail['input'])}, expected {_wanted(loc, detail)}"
+    said = f"got {shown(detail['input'], 'toml')}, expected {_wanted(loc, detail)}"
     return Fault(where, said, _near_literal(detail))
 
 
@@ -106,28 +106,3 @@ def _fields_beside(loc: tuple[int | str, ...]) -> tuple[str, ...]:
     parents = tuple(part for part in loc[:-1] if isinstance(part, str))
     model = _MODELS.get(parents[:1] if parents[:1] == ("muscles",) else parents, schema.Brief)
     return tuple(model.model_fields)
-
-
-def path_of(loc: tuple[int | str, ...]) -> str:
-    """A path as `days[0].minutes`; places in a list count from 0."""
-    text = ""
-    for part in loc:
-        if isinstance(part, int):
-            text += f"[{part}]"
-        else:
-            text += f".{part}" if text else part
-    return text
-
-
-def shown(value: Any) -> str:
-    """A value as it stands in TOML, cut short when long."""
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    if isinstance(value, Mapping):
-        return "a table"
-    if isinstance(value, list | tuple):
-        return "a list"
-    if isinstance(value, float):
-        return f"{value:g}"
-    text = "nothing" if value is None else repr(value)
-    return text if len(text) <= 60 else f"{text[:57]}..."

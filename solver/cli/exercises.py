@@ -34,7 +34,7 @@ def command(
     force: bool,
 ) -> None:
     """List the exercises, or show all that is known of one by its ID, name or alias."""
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.listing import exercise_text, exercises_document, exercises_text
 
     check_target(target, force)

@@ -1,17 +1,15 @@
-"""Audits, clashes, exercises, evidence and the schema of a week."""
+"""Audits, clashes, exercises and evidence."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import understand_phrase
 from setwright.solver.engines.infeasibility import Conflict
 from setwright.solver.planning import Clash, Solved
 from setwright.solver.rulebook import RULES, resolve
-from setwright.solver.sheets.document.week_document import dumped, week_document
-from setwright.solver.sheets.document.week_schema import week_schema
+from setwright.solver.sheets.document.json_values import dumped
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 from setwright.solver.sheets.screen.clash import clash_document, clash_text
 from setwright.solver.sheets.screen.listing import (
@@ -76,25 +74,3 @@ def test_every_number_has_its_unit_mark_and_source(catalogue: Catalogue) -> None
     for row in evidence_document(numbers)["numbers"]:
         assert row["mark"] in MARKS
         assert row["id"] in text
-
-
-def test_a_week_has_what_its_schema_requires(solved: Solved) -> None:
-    schema = week_schema()
-    fits(week_document(solved), schema)
-
-
-def fits(value: Any, schema: dict[str, Any]) -> None:
-    """The part of JSON Schema that the week's schema uses, outside the brief."""
-    if "enum" in schema:
-        assert value in schema["enum"]
-    if schema.get("type") == "object" and "required" in schema and isinstance(value, dict):
-        assert set(schema["required"]) <= set(value)
-    if isinstance(value, dict):
-        for key, part in schema.get("properties", {}).items():
-            if key in value and key != "brief":
-                fits(value[key], part)
-    if isinstance(value, list) and "items" in schema:
-        for part in value:
-            fits(part, schema["items"])
-    if schema.get("type") == "integer":
-        assert type(value) is int

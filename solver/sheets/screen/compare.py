@@ -11,7 +11,8 @@ from setwright.solver.sheets.common.findings import member_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import clock, held, listed, whole_minutes, wrapped
-from setwright.solver.sheets.document.week_document import UNPROVEN, rounded, week_document
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.screen.rank_stability import order_document, order_words
 from setwright.solver.sheets.screen.trade import pays_document, pays_words, trade_document, trade_words
 from setwright.solver.sheets.screen.week_table import WHAT_INDEX_IS, headline

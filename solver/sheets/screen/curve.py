@@ -9,7 +9,9 @@ from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import held, listed, whole_minutes, wrapped
-from setwright.solver.sheets.document.week_document import UNPROVEN, made_by, rounded, week_document
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.provenance import made_by
+from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.screen.week_table import headline
 
 if TYPE_CHECKING:
