@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import fnmatch
+import importlib
+import importlib.util
 import re
 import shlex
 import sys
@@ -19,6 +21,8 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from tests.docs.pages import PAGES, ROOT, command_lines, text_of
 
 MOST_SOLVES = 3
+OLD_LAYOUT = ("DEVELOPERS.md",)
+"""Pages that still name places of an earlier layout."""
 PLACEHOLDERS = re.compile(r"WARMTABLE|\b(?:TODO|TBD|XXX|FIXME)\b|lorem ipsum", flags=re.IGNORECASE)
 RUN = command_lines("sh")
 
@@ -36,6 +40,25 @@ def anchors(page: Path) -> set[str]:
     """The anchors that a page's headings get when it is shown as a web page."""
     headings = re.findall(r"^#+ (.+)$", text_of(page), flags=re.M)
     return {"#" + re.sub(r"[^\w -]", "", heading.lower()).replace(" ", "-") for heading in headings}
+
+
+@pytest.mark.parametrize("page", [page for page in PAGES if page.name not in OLD_LAYOUT], ids=lambda p: p.name)
+def test_places_in_the_house_that_a_page_names_are_there(page: Path) -> None:
+    for path in re.findall(r"`((?:solver|catalogue|tests|docs|scenarios)/[\w./-]*)`", text_of(page)):
+        assert (ROOT / path).exists(), path
+    for name in re.findall(r"`(setwright(?:\.\w+)+)`", text_of(page)):
+        assert is_importable(name), name
+    for module in re.findall(r"python -m (tests(?:\.\w+)+)", text_of(page)):
+        assert importlib.util.find_spec(module), module
+
+
+def is_importable(name: str) -> bool:
+    """Whether a dotted name is a module, or something in one."""
+    try:
+        return importlib.util.find_spec(name) is not None
+    except ModuleNotFoundError:
+        module, _, last = name.rpartition(".")
+        return hasattr(importlib.import_module(module), last)
 
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda p: p.name)
