@@ -3,13 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any, Final, Literal
+from typing import Any
 
-Form = Literal["json", "toml", "table"]
-"""What kind of file a fault stands in."""
-
-MOST_LETTERS: Final = 60
-"""A longer value is cut short where it is shown."""
+from setwright.catalogue import faults
+from setwright.catalogue.faults import Form
 
 
 def path_of(loc: Sequence[int | str]) -> str:
@@ -24,22 +21,8 @@ def path_of(loc: Sequence[int | str]) -> str:
 
 
 def shown(value: Any, form: Form = "json") -> str:
-    """A value in a fault: as it was written, cut short when long; a list or an object by its kind."""
-    if value is None:
-        return "nothing" if form == "toml" else "null"
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    if isinstance(value, Mapping):
-        return "a table" if form == "toml" else "an object"
-    if isinstance(value, list | tuple):
-        return "a list"
-    text = f"{value:g}" if isinstance(value, float) else repr(value) if isinstance(value, str) else _digits(value)
-    return text if len(text) <= MOST_LETTERS else f"{text[: MOST_LETTERS - 3]}..."
-
-
-def _digits(value: Any) -> str:
-    """A whole number's digits; Python writes out no number of more than 4300 of them."""
-    return f"a number of {value.bit_length()} bits" if isinstance(value, int) and abs(value) >= 10**60 else str(value)
+    """A value in a fault of a document, as it was written there; cut short, or by its kind, when long."""
+    return faults.shown(value, form)
 
 
 def node_at(schema: Mapping[str, Any], loc: Sequence[int | str]) -> Mapping[str, Any]:

@@ -11,7 +11,6 @@ from pydantic_core import ErrorDetails
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief import schema
-from setwright.solver.brief.contradictions import Contradiction
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.fault_words import path_of, shown
 
@@ -43,16 +42,9 @@ _EXPECTED: Mapping[str, str] = {
 _RANGED = ("greater_than_equal", "less_than_equal", "int_type", "float_type", "int_from_float", "missing")
 
 
-def structure_faults(error: ValidationError) -> tuple[Fault, ...]:
+def validation_faults(error: ValidationError) -> tuple[Fault, ...]:
     """Every fault of one failed validation, in the order met."""
-    found: list[Fault] = []
-    for detail in error.errors(include_url=False):
-        carried = detail.get("ctx", {}).get("error")
-        if isinstance(carried, Contradiction):
-            found.extend(carried.faults)
-        elif not _follows(detail):
-            found.append(_fault(detail))
-    return tuple(found)
+    return tuple(_fault(detail) for detail in error.errors(include_url=False) if not _follows(detail))
 
 
 def _follows(detail: ErrorDetails) -> bool:
@@ -74,8 +66,10 @@ def _fault(detail: ErrorDetails) -> Fault:
     if kind in ("too_short", "too_long"):
         low, high = LIMITS[str(loc[-1])]
         return Fault(where, f"got {len(detail['input'])}, expected {low:g} to {high:g}")
-    said = f"got {shown(detail['input'], 'toml')}, expected {_wanted(loc, detail)}"
-    return Fault(where, said, _near_literal(detail))
+    value = detail["input"]
+    # 40.0 where a whole number belongs is told with its point, which is what is wrong with it.
+    got = repr(value) if isinstance(value, float) and kind.startswith("int_") else shown(value, "toml")
+    return Fault(where, f"got {got}, expected {_wanted(loc, detail)}", _near_literal(detail))
 
 
 def _wanted(loc: tuple[int | str, ...], detail: ErrorDetails) -> str:

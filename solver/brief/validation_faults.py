@@ -8,9 +8,9 @@ from typing import Any, Final
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails, PydanticCustomError
 
-from setwright.catalogue.faults import Fault
+from setwright.catalogue.faults import Fault, Form
 from setwright.catalogue.near import did_you_mean
-from setwright.solver.brief.fault_words import Form, expected, node_at, path_of, shown, span, words_of
+from setwright.solver.brief.fault_words import expected, node_at, path_of, shown, span, words_of
 from setwright.solver.brief.schema import UNION_TAGS
 
 REFUSED: Final = "refused"

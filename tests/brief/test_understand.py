@@ -132,7 +132,7 @@ FAULTY: tuple[tuple[dict[str, Any], list[str]], ...] = (
     ({"days": []}, ["days: got 0, expected 1 to 7"]),
     ({"days": 3}, ["days: got 3, expected a list"]),
     ({"days": [{"minutes": 5}]}, ["days[0].minutes: got 5, expected 10 to 240"]),
-    ({"days": [{"minutes": 40.0}]}, ["days[0].minutes: got 40, expected a whole number from 10 to 240"]),
+    ({"days": [{"minutes": 40.0}]}, ["days[0].minutes: got 40.0, expected a whole number from 10 to 240"]),
     (
         {"days": [{"minutes": "forty"}]},
         ["days[0].minutes: got 'forty', expected a whole number from 10 to 240"],
@@ -338,10 +338,10 @@ def test_a_brief_written_out_is_understood_as_itself(raw: dict[str, Any]) -> Non
 @settings(max_examples=150, deadline=None)
 def test_any_line_is_a_brief_or_a_usage_fault(line: str) -> None:
     """No text breaks the reading of a phrase."""
-    from setwright.solver.brief.file import understand_phrase
+    from setwright.solver.brief.file import parse_phrase
 
     try:
-        understand_phrase(line, CATALOGUE)
+        parse_phrase(line, CATALOGUE)
     except UsageFault as fault:
         assert fault.faults
 
@@ -355,9 +355,9 @@ WORDS = ("3", "40", "x", "days", "min", "mon", "to", "-", ",", "and", "grow", "n
 @settings(max_examples=400, deadline=None)
 def test_known_words_in_any_order_are_a_brief_or_a_usage_fault(line: str) -> None:
     """The grammar holds on its own words, however they are shuffled."""
-    from setwright.solver.brief.file import understand_phrase
+    from setwright.solver.brief.file import parse_phrase
 
     try:
-        understand_phrase(line, CATALOGUE)
+        parse_phrase(line, CATALOGUE)
     except UsageFault as fault:
         assert fault.faults

@@ -15,7 +15,8 @@ sys.path.insert(0, str(Path(__file__).parents[2] / ".names"))
 
 import click
 
-from setwright.solver.cli.group import setwright
+from setwright.solver.cli.exit_codes import MEANINGS
+from setwright.solver.cli.group import COMMANDS, setwright
 
 NOTES = Path(__file__).with_name("command_notes.md")
 EXAMPLES = "\b\n"
@@ -26,7 +27,7 @@ def page() -> str:
     """The page's text."""
     notes = notes_by_command()
     top = click.Context(setwright, info_name="setwright")
-    parts = ["# Commands", notes.pop("setwright"), index(top), f"## Exit codes\n\n{_codes(setwright)}"]
+    parts = ["# Commands", notes.pop("setwright"), index(), f"## Exit codes\n\n{codes()}"]
     for context in commands_under(top):
         parts += section(context, notes.pop(context.command_path, ""))
     if notes:
@@ -40,13 +41,10 @@ def notes_by_command() -> dict[str, str]:
     return {name: text.strip() for name, text in zip(found[::2], found[1::2], strict=True)}
 
 
-def index(top: click.Context) -> str:
+def index() -> str:
     """A table of the commands, each with a link to its part of the page."""
-    group = top.command
-    assert isinstance(group, click.Group)
     rows = ["| command | what it gives |", "|---|---|"]
-    for name in group.list_commands(top):
-        rows.append(f"| [`setwright {name}`](#setwright-{name}) | {group.helps[name]} |")  # type: ignore[attr-defined]
+    rows += [f"| [`setwright {name}`](#setwright-{name}) | {command.summary} |" for name, command in COMMANDS.items()]
     return "\n".join(rows)
 
 
@@ -85,12 +83,9 @@ def options(context: click.Context) -> str:
     return "\n".join(["| option | what it does |", "|---|---|", *rows]) if rows else ""
 
 
-def _codes(group: click.Group) -> str:
-    """The exit codes of the help's last lines, one in a row; raises ValueError where they are not there."""
-    found = re.fullmatch(r"Exit codes: (.+)\.", group.epilog or "")
-    if not found:
-        raise ValueError("the help of setwright ends without its exit codes")
-    rows = [f"| {code} | {words} |" for code, words in (part.split(" ", 1) for part in found[1].split(", "))]
+def codes() -> str:
+    """A table of the exit codes."""
+    rows = [f"| {code} | {meaning} |" for code, meaning in MEANINGS.items()]
     return "\n".join(["| code | what happened |", "|---|---|", *rows])
 
 

@@ -12,6 +12,7 @@ import pytest
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import read_brief
+from setwright.solver.cli.exit_codes import ExitCode
 from setwright.solver.cli.group import COMMANDS, setwright
 from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.document.week_reader import read_week
@@ -71,11 +72,9 @@ def test_notes_for_no_command_are_refused(monkeypatch: pytest.MonkeyPatch, tmp_p
         commands_page.page()
 
 
-def test_every_exit_code_of_the_help_has_a_row() -> None:
-    rows = dict(re.findall(r"^\| (\d+) \| (.+) \|$", text_of(DOCS / "commands.md"), flags=re.M))
-    assert setwright.epilog
-    assert len(rows) == len(re.findall(r"\d+", setwright.epilog)) > 1
-    assert all(f"{code} {words}" in setwright.epilog for code, words in rows.items())
+def test_every_exit_code_has_a_row() -> None:
+    rows = re.findall(r"^\| (\d+) \| \w", text_of(DOCS / "commands.md"), flags=re.M)
+    assert [int(code) for code in rows] == list(ExitCode)
 
 
 def test_the_readmes_week_is_the_stored_week_audited_anew() -> None:

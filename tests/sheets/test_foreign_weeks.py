@@ -9,7 +9,7 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
-from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.file import parse_phrase
 from setwright.solver.foreign.cells import rep_range, rest_seconds
 from setwright.solver.foreign.foreign_week import LoadedWeek, read_any
 from setwright.solver.rulebook import resolve
@@ -26,7 +26,7 @@ TABLE = HEAD + (
 
 
 def read(text: str, catalogue: Catalogue, near: bool = False, phrase: str | None = None) -> LoadedWeek:
-    asked = understand_phrase(phrase, catalogue) if phrase else None
+    asked = parse_phrase(phrase, catalogue) if phrase else None
     return read_any(text.encode(), "week.csv", catalogue, asked, near)
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.file import understand_phrase
-from setwright.solver.engines.infeasibility import Conflict
+from setwright.solver.brief.file import parse_phrase
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.planning import Clash, Solved
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.sheets.document.json_values import dumped
@@ -37,19 +37,19 @@ def test_an_audit_names_the_rules_broken_with_their_remedy(solved_as: Callable[.
 
 
 def test_a_clash_names_wishes_then_rules_each_with_a_remedy(catalogue: Catalogue) -> None:
-    parsed = understand_phrase("1 day x 30 min", catalogue)
-    conflicts = (Conflict("day-minutes", ""), Conflict("must", "must vertical-pull"))
+    parsed = parse_phrase("1 day x 30 min", catalogue)
+    conflicts = (ClashMember("day-minutes"), ClashMember("must", Wish("must", "vertical-pull")))
     clash = Clash(parsed, resolve(parsed.brief, catalogue), conflicts)
     text = clash_text(clash, 80)
-    assert text.index("must vertical-pull") < text.index("rule day-minutes")
+    assert text.index("the movement vertical pull") < text.index("rule day-minutes")
     assert RULES["must"].remedy in " ".join(text.split())
     assert widest(text) <= 80
     assert [row["rule"] for row in clash_document(clash)["conflicts"]] == ["day-minutes", "must"]
 
 
 def test_a_wish_that_the_kit_cannot_meet_names_what_closes_it(catalogue: Catalogue) -> None:
-    parsed = understand_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
-    clash = Clash(parsed, resolve(parsed.brief, catalogue), (Conflict("must", "must vertical-pull"),))
+    parsed = parse_phrase("2x40 at home with dumbbells, must vertical-pull", catalogue)
+    clash = Clash(parsed, resolve(parsed.brief, catalogue), (ClashMember("must", Wish("must", "vertical-pull")),))
     text = clash_text(clash, 80)
     assert "This cannot be met" in text
     assert "closed by equipment" in text
