@@ -21,7 +21,7 @@ if TYPE_CHECKING:
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.planning import Clash, End, Solved
     from setwright.solver.uses.compare.alternatives import Alternative
-    from setwright.solver.uses.relax.relaxations import Conceded
+    from setwright.solver.uses.relax.relaxations import Relaxations
 
 CLASH, OUT_OF_TIME, STOPPED = 3, 4, 130
 
@@ -156,13 +156,13 @@ def with_others(
         line.clear()
 
 
-def conceded(clash: Clash) -> Conceded | None:
-    """The concessions that would free a clash; None where the user would not wait for them."""
-    from setwright.solver.uses.relax.relaxations import concede
+def relaxed(clash: Clash) -> Relaxations | None:
+    """The relaxations that would free a clash; None where the user would not wait for them."""
+    from setwright.solver.uses.relax.relaxations import relaxations_of
 
     try:
         with engines_silent():
-            return concede(clash)
+            return relaxations_of(clash)
     except KeyboardInterrupt:
         return None
 
@@ -193,7 +193,7 @@ def shown(end: End, as_json: bool, private: bool, asked: Asked) -> tuple[str, in
             from setwright.solver.sheets.document.week_document import dumped
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
-            given = conceded(end)
+            given = relaxed(end)
             return (dumped(clash_document(end, given)) if as_json else clash_text(end, columns(), given)), CLASH
         case OutOfTime():
             more = "; try --search thorough, a longer --time-limit or a wider brief"

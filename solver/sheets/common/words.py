@@ -80,6 +80,16 @@ def note(entry: Entry, exercise: Exercise) -> str:
     return ", ".join(parts)
 
 
+def counted(number: float, noun: str) -> str:
+    """A number with its noun: 1 minute, 2.5 sets."""
+    return f"{number:g} {noun}" + ("" if number == 1 else "s")
+
+
+def some_sets(amount: float) -> str:
+    """So many sets: 1 set, 2.5 sets."""
+    return counted(amount, "set")
+
+
 def muscle_name(catalogue: Catalogue, muscle: str) -> str:
     """A muscle's name inside a sentence."""
     return catalogue.muscles[muscle].name.lower()
