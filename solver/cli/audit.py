@@ -83,10 +83,10 @@ def further(
         more["changes"] = changes_document(changes)
         told.append(changes_text(found.audit, changes, columns()))
     if best:
-        from setwright.solver.sheets.screen.optimality_gap import far_document, far_text
-        from setwright.solver.uses.time_budget.optimality_gap import far_from_best
+        from setwright.solver.sheets.screen.optimality_gap import optimality_gap_document, optimality_gap_text
+        from setwright.solver.uses.time_budget.optimality_gap import optimality_gap_of
 
-        end = far_from_best(found.audit, limits, stopping)
-        more["best"] = far_document(found.audit, end)
-        told.append(far_text(found.audit, end, columns()))
+        end = optimality_gap_of(found.audit, limits, stopping)
+        more["best"] = optimality_gap_document(found.audit, end)
+        told.append(optimality_gap_text(found.audit, end, columns()))
     return more, told

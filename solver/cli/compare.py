@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.brief.schema import Goal
-    from setwright.solver.uses.compare.comparison import Compared
+    from setwright.solver.uses.compare.comparison import Comparison
 
 GOALS: tuple[Goal, ...] = ("growth", "efficiency", "balanced")
 MOST = 12
@@ -59,7 +59,7 @@ def command(
     setwright compare "2 days x 60 min" "4 days x 30 min"
     """
     from setwright.solver.sheets.document.week_document import dumped
-    from setwright.solver.sheets.screen.compare import compare_document, compare_text
+    from setwright.solver.sheets.screen.trade_offs.comparison import comparison_document, comparison_text
 
     check_target(target, force)
     wanted = goals_of(goals, len(briefs))
@@ -68,7 +68,7 @@ def command(
     with Stopping() as stopping:
         compared = done(parsed, wanted, search, catalogue, stopping)
     document = wants_json(as_json, target)
-    deliver(dumped(compare_document(compared)) if document else compare_text(compared, columns()), target, force)
+    deliver(dumped(comparison_document(compared)) if document else comparison_text(compared, columns()), target, force)
     ctx.exit(STOPPED if stopping.asked else exit_code(compared))
 
 
@@ -111,11 +111,12 @@ def feasibility_only(fault: Fault) -> Fault:
 
 def done(
     parsed: list[ParsedBrief], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
-) -> Compared:
+) -> Comparison:
     """The comparison, with a line of progress on a terminal."""
-    from setwright.solver.uses.compare.comparison import cases_of, compare
+    from setwright.solver.uses.compare.compared_brief import compared_briefs
+    from setwright.solver.uses.compare.comparison import compare
 
-    cases = cases_of(parsed, goals)
+    cases = compared_briefs(parsed, goals)
     if not 2 <= len(cases) <= MOST:
         said = f"{len(cases)} week{'s' if len(cases) != 1 else ''} would be compared, expected 2 to {MOST}"
         raise UsageFault(Fault("compare", said, "name more briefs or goals, each brief in quotes"))
@@ -127,7 +128,7 @@ def done(
         line.clear()
 
 
-def exit_code(compared: Compared) -> int:
+def exit_code(compared: Comparison) -> int:
     """0 when every case has a week; a clash comes before no week in time."""
     from setwright.solver.planning import Clash
     from setwright.solver.uses.compare.comparison import worst

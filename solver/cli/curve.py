@@ -19,7 +19,7 @@ from setwright.solver.search.limits import SEARCHES
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from setwright.solver.uses.time_budget.curve import Curve, Kind
+    from setwright.solver.uses.time_budget.time_curve import Kind, TimeCurve
 
 MINUTES, WEEKLY, DAYS = "20:120:10", "60:240:30", "2:6"
 
@@ -56,14 +56,14 @@ def command(
     setwright curve "3 days x 40 min" --days 2:6 -o curve.svg
     """
     from setwright.solver.sheets.document.week_document import dumped
-    from setwright.solver.sheets.screen.curve import curve_document, curve_text
+    from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text
 
     check_target(target, force)
     kind, amounts = asked(minutes, weekly, days)
     catalogue = open_catalogue(overlay)
     parsed = understood_of(" ".join(brief), catalogue)
     with Stopping() as stopping, engines_silent():
-        from setwright.solver.uses.time_budget.curve import curve_of
+        from setwright.solver.uses.time_budget.curve_search import curve_of
 
         line = ProgressLine()
         try:
@@ -77,7 +77,7 @@ def command(
         deliver(drawn(curve), target, force)
     else:
         deliver(curve_text(curve, columns()), target, force)
-    if all(row.solved is None for row in curve.rows):
+    if all(point.solved is None for point in curve.points):
         say("no row has a week; `setwright week` on the brief says why")
         ctx.exit(STOPPED if stopping.asked else OUT_OF_TIME)
     ctx.exit(STOPPED if stopping.asked else 0)
@@ -107,10 +107,10 @@ def told(line: ProgressLine) -> Callable[[int, int], None]:
     return tell
 
 
-def drawn(curve: Curve) -> str:
+def drawn(curve: TimeCurve) -> str:
     """The curve as SVG."""
     from setwright.solver.sheets.charts.charts import curve_chart
-    from setwright.solver.sheets.screen.curve import curve_points
+    from setwright.solver.sheets.screen.trade_offs.curve import curve_points
 
     points, bend = curve_points(curve)
     return curve_chart(points, bend, up="score")

@@ -146,12 +146,12 @@ def with_others(
     parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The same with the alternatives asked for."""
-    from setwright.solver.uses.compare.alternatives import alternatives
+    from setwright.solver.uses.compare.alternatives import with_alternatives
 
     line = ProgressLine()
     try:
         with engines_silent():
-            return alternatives(parsed, catalogue, count, within, limits, line, stopping)
+            return with_alternatives(parsed, catalogue, count, within, limits, line, stopping)
     finally:
         line.clear()
 

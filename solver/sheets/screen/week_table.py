@@ -14,12 +14,12 @@ from setwright.solver.sheets.common.choices import swaps
 from setwright.solver.sheets.common.costs import points, shown
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.ramp import ramp_ups, ramp_words
+from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import (
     clock,
     day_name,
     held,
     listed,
-    muscle_name,
     note,
     sets_by_reps,
     span,
@@ -27,6 +27,7 @@ from setwright.solver.sheets.common.words import (
     wrapped,
 )
 from setwright.solver.sheets.document.week_document import UNPROVEN, assumed_of, groups, overridden
+from setwright.solver.sheets.screen.headline import headline
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
@@ -72,23 +73,6 @@ def before(solved: Solved, width: int, private: bool) -> list[str]:
     for sentence in caution_sentences(brief, catalogue) if private else ():
         lines += wrapped(sentence, width, "  ")
     return lines
-
-
-def headline(resolved: ResolvedBrief) -> str:
-    """The brief in one sentence."""
-    brief, catalogue = resolved.brief, resolved.catalogue
-    minutes = [day.minutes for day in resolved.days]
-    each = f"{minutes[0]} min" if len(set(minutes)) == 1 else f"{', '.join(map(str, minutes))} min"
-    days = f"{len(minutes)} day{'s' if len(minutes) > 1 else ''} x {each}"
-    said = [days, f"goal {resolved.goal}", brief.client.experience]
-    if resolved.priorities:
-        said.append(f"priority: {listed(muscle_name(catalogue, m) for m in resolved.priorities)}")
-    if brief.equipment is not None:
-        words = (brief.equipment,) if isinstance(brief.equipment, str) else brief.equipment
-        names = (catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
-        said.append(listed(names))
-    name = " ".join(part for part in (brief.title, f"({brief.client.code})" if brief.client.code else "") if part)
-    return f"{name}: {'; '.join(said)}" if name else "; ".join(said)
 
 
 # ---- a day
@@ -196,7 +180,7 @@ def worth(solved: Solved, width: int) -> list[str]:
     """The week index, the score with what is proven of it, the minutes, and what pairs would add."""
     evaluated = solved.audit.evaluated
     low, high = week_interval(evaluated)
-    minutes = sum(whole_minutes(evaluated.seconds(d.index)) for d in evaluated.resolved.days if evaluated.on[d.index])
+    minutes = sum(session_minutes(evaluated))
     lines = [
         f"Week index {solved.stimulus:.1f} (interval {low} to {high}), in {minutes} minutes a week.",
         *wrapped(proven(solved), width, "  "),

@@ -12,6 +12,7 @@ from setwright.solver.evaluation.evaluated_week import WHOLE
 from setwright.solver.planning import End, Solved, Watch, plan_apart
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.secondary.diverse_weeks import DiverseWeek
+from setwright.solver.uses.week_seconds import seconds_of_week
 
 MOST_MUSCLES = 4
 """Muscles named whose weekly sets differ most."""
@@ -38,7 +39,7 @@ class Alternative:
     """(muscle, weekly sets more or fewer), the largest differences first."""
 
 
-def alternatives(
+def with_alternatives(
     parsed: ParsedBrief,
     catalogue: Catalogue,
     count: int,
@@ -51,29 +52,24 @@ def alternatives(
     end, found = plan_apart(parsed, catalogue, count, share, limits, watch, stopped)
     if not isinstance(end, Solved):
         return end, ()
-    return end, tuple(against(end.audit, other) for other in found)
+    return end, tuple(_against(end.audit, other) for other in found)
 
 
-def against(first: Audit, other: DiverseWeek) -> Alternative:
+def _against(first: Audit, other: DiverseWeek) -> Alternative:
     """Another week set against the first."""
     return Alternative(
         audit=other.audit,
         distance=other.distance,
         cost=first.score - other.audit.score,
         stimulus_cost=first.stimulus - other.audit.stimulus,
-        seconds=seconds(other.audit) - seconds(first),
+        seconds=seconds_of_week(other.audit.evaluated) - seconds_of_week(first.evaluated),
         gains=other.gains,
         lacks=other.lacks,
-        muscles=differences(first, other.audit),
+        muscles=_differences(first, other.audit),
     )
 
 
-def seconds(audit: Audit) -> int:
-    """The week's seconds."""
-    return sum(audit.evaluated.seconds(day.index) for day in audit.evaluated.resolved.days)
-
-
-def differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:
+def _differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:
     """The muscles whose weekly sets differ by one or more, the largest differences first."""
     found = []
     for muscle in first.evaluated.resolved.muscles:

@@ -14,33 +14,36 @@ from setwright.solver.search.secondary.minimal_change import nearest_week
 from setwright.solver.uses.explain.reoptimise import Unsolved, unsolved
 
 SHARE = 0.05
-"""The part of the best week's stimulus that the nearest week may leave (convention)."""
+"""The part of the best week's stimulus that the nearest week may lack (convention)."""
 
 
 @dataclass(frozen=True)
-class Far:
+class OptimalityGap:
     """The best week found, the nearest week within a share of its stimulus, and what lies between."""
 
     best: Audit
     near: Audit
-    moved: int
+    sets_changed: int
     """Sets by which the nearest week differs from the one asked about."""
     share: float
-    won: float
-    """The part of the score's distance to the best week that the nearest one covers."""
-    gap: float
+    """The part of the best week's stimulus that the nearest week may lack."""
+    regained: float
+    """The part of the score's distance to the best week that the nearest one covers, 0 to 1."""
+    unproven: float
     """Index points by which a better week than the best found is not ruled out."""
 
 
-def far_from_best(found: Audit, limits: Limits, stopped: Callable[[], bool] = lambda: False) -> Far | Unsolved:
-    """The best week of the brief that a week is held against, and the least change of the week that nears it."""
+def optimality_gap_of(
+    found: Audit, limits: Limits, stopped: Callable[[], bool] = lambda: False
+) -> OptimalityGap | Unsolved:
+    """The best week of the brief that a week is held against, and the least change of the week that comes near it."""
     instance = instance_of(found.evaluated.resolved)
     outcome = search(instance, limits, None, stopped)
     if outcome.best is None:
         return unsolved(instance, outcome.ended_by, limits)
     best = outcome.best
     near = nearest_week(outcome.lns, found.evaluated.week, SHARE, limits)
-    way = best.score_units - found.score_units
-    won = (near.audit.score_units - found.score_units) / way if way > 0 else 1.0
-    gap = max(0.0, outcome.bound - best.score_units) / UNITS
-    return Far(best, near.audit, near.change, SHARE, won, gap)
+    distance = best.score_units - found.score_units
+    regained = (near.audit.score_units - found.score_units) / distance if distance > 0 else 1.0
+    unproven = max(0.0, outcome.bound - best.score_units) / UNITS
+    return OptimalityGap(best, near.audit, near.change, SHARE, regained, unproven)
