@@ -90,7 +90,7 @@ class Caution:
 
 @dataclass(frozen=True)
 class Exercise:
-    """One exercise with every attribute the reckoning and the rules ask of it."""
+    """One exercise with every attribute that evaluation and rules ask of it."""
 
     id: str
     name: str
@@ -126,14 +126,17 @@ class Exercise:
 
     @property
     def movement(self) -> str:
+        """The movement of its slot, such as hinge or row."""
         return self.slot.movement
 
     @property
     def region(self) -> Region:
+        """The region of its slot: push, pull, lower, arms or other."""
         return self.slot.region
 
     @property
     def multi_joint(self) -> bool:
+        """Whether more than one joint moves the load."""
         return self.slot.multi_joint
 
     @property
@@ -143,14 +146,17 @@ class Exercise:
 
     @cached_property
     def direct(self) -> frozenset[str]:
+        """The muscles of which a set counts in full."""
         return frozenset(m for m, part in self.contributions if part == 100)
 
     @cached_property
     def muscles(self) -> frozenset[str]:
+        """Every muscle of which a set counts at all."""
         return frozenset(m for m, _ in self.contributions)
 
     @property
     def barbell(self) -> bool:
+        """Whether it needs a straight barbell or a trap bar."""
         return "barbell" in self.needs or "trap-bar" in self.needs
 
 
@@ -180,9 +186,12 @@ class RuleNumbers:
     origin: str
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Catalogue:
-    """Everything known, each part by id in a fixed order."""
+    """Everything known, each part by id in a fixed order.
+
+    A catalogue is equal to itself alone, so that what is made from it can be kept in a cache.
+    """
 
     muscles: Mapping[str, Muscle]
     groups: Mapping[str, Group]
@@ -199,4 +208,5 @@ class Catalogue:
     """What an overlay added or changed, in sentences."""
 
     def number(self, name: str) -> float:
+        """The value of one evidence number, in the unit that its entry states."""
         return self.evidence[name].value

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal
 
 
 @dataclass(frozen=True)
@@ -24,15 +24,24 @@ LONGEST_SHOWN = 60
 """The most characters of a value that a fault repeats."""
 
 
-def shown(value: object) -> str:
+Form = Literal["json", "toml", "table"]
+"""What kind of file a fault stands in."""
+
+
+def shown(value: object, form: Form = "toml") -> str:
     """A value as a fault repeats it: a text in quotes, a short list as it stands, all else that is long by its kind."""
     if value is None:
-        return "nothing"
+        return "nothing" if form == "toml" else "null"
+    if isinstance(value, bool):
+        return "true" if value else "false"
+    if isinstance(value, float):
+        short = f"{value:g}"
+        return short if float(short) == value else repr(value)
     if isinstance(value, Mapping):
-        return "a table"
+        return "a table" if form == "toml" else "an object"
     if isinstance(value, list | tuple):
         flat = len(value) <= LONGEST_SHOWN and not any(isinstance(part, Mapping | list | tuple) for part in value)
-        text = f"[{', '.join(shown(part) for part in value)}]" if flat else ""
+        text = f"[{', '.join(shown(part, form) for part in value)}]" if flat else ""
         return text if text and len(text) <= LONGEST_SHOWN else "a list"
     if isinstance(value, int) and abs(value) >= 10**LONGEST_SHOWN:
         digits = len(str(abs(value)))

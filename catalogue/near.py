@@ -1,19 +1,34 @@
-"""The nearest known word to a mistyped one."""
+"""Near misses: the known words most like one that is not known, and how a remedy offers them."""
 
 from __future__ import annotations
 
 from collections.abc import Iterable
 from difflib import get_close_matches
 
+LIKENESS = 0.6
+"""Below this likeness (0 to 1, difflib's ratio) a word is not near."""
 
-def nearest(word: str, known: Iterable[str]) -> str | None:
-    """The known word closest to `word`, or None when nothing is near (similarity below 0.6)."""
-    words = {w.lower(): w for w in known}
-    found = get_close_matches(word.lower(), list(words), n=1, cutoff=0.6)
-    return words[found[0]] if found else None
+
+def near_misses(word: str, known: Iterable[str], most: int, likeness: float = LIKENESS) -> tuple[str, ...]:
+    """At most `most` known words like `word`, the likest first; case does not count, and `word` is not among them."""
+    by_lower: dict[str, str] = {}
+    for other in known:
+        if other != word:
+            by_lower.setdefault(other.lower(), other)
+    found = get_close_matches(word.lower(), list(by_lower), n=most, cutoff=likeness)
+    return tuple(by_lower[other] for other in found)
+
+
+def nearest(word: str, known: Iterable[str], likeness: float = LIKENESS) -> str | None:
+    """The known word most like `word`, or None when none is near; `word` itself is never given."""
+    return next(iter(near_misses(word, known, 1, likeness)), None)
+
+
+def suggestion(near: str | None) -> str:
+    """The remedy that offers a near word, or an empty text where there is none."""
+    return f"did you mean {near!r}?" if near else ""
 
 
 def did_you_mean(word: str, known: Iterable[str]) -> str:
-    """The remedy sentence for an unknown word, or an empty text."""
-    near = nearest(word, known)
-    return f"did you mean {near!r}?" if near else ""
+    """The remedy for an unknown word: the nearest known one, or an empty text when none is near."""
+    return suggestion(nearest(word, known))

@@ -60,7 +60,7 @@ def handout(shown: Shown) -> Any:
 
     lines = ("1 Example Street, Exampleton", "coach@example.org")
     start = date(2026, 1, 5)
-    coach = Coach("Example Street Strength", lines, paper=shown.paper, start=start, review_weeks=4)
+    coach = Coach(name="Example Street Strength", lines=lines, paper=shown.paper, start=start, review_weeks=4)
     document = json.loads((WEEKS / f"{shown.week}.json").read_text(encoding="utf-8"))
     return handout_of(document, load_catalogue(), coach)
 

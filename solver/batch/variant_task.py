@@ -16,6 +16,7 @@ from setwright.catalogue.faults import SetwrightError
 from setwright.catalogue.load import load_catalogue
 from setwright.catalogue.version import own_version
 from setwright.solver.auditing import audit
+from setwright.solver.brief.assumed import Assumption
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.week import Week
@@ -23,7 +24,9 @@ from setwright.solver.planning import Clash, OutOfTime, Solved
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
-from setwright.solver.sheets.document.week_document import UNPROVEN, evidence_digest, rounded, week_document
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.provenance import evidence_digest
+from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.week_table import week_text
@@ -162,7 +165,7 @@ def sheets_of(matrix: Matrix, store: Store, catalogue: Catalogue, width: int) ->
 def solved_of(week: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solved:
     """A stored week as the value it was written from, reckoned anew."""
     parsed, days = read_week(week, catalogue, where)
-    parsed = replace(parsed, assumed=tuple(week["assumed"]))
+    parsed = replace(parsed, assumed=tuple(Assumption("plan", text) for text in week["assumed"]))
     resolved = resolve(parsed.brief, catalogue)
     found, cut = audit(resolved, days), week["shortened"]
     return Solved(

@@ -3,41 +3,53 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from typing import Any
+from dataclasses import dataclass
+from typing import Any, Final, Literal
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
 
+NO_CAUTIONS: Final = "cautions: none"
 
-def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: Catalogue) -> tuple[str, ...]:
+
+@dataclass(frozen=True)
+class Assumption:
+    """One thing taken where nothing was said; of the kind "health" where the sentence is a note on the client's health,
+    which no sheet for others may carry."""
+
+    kind: Literal["plan", "health"]
+    text: str
+
+
+def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: Catalogue) -> tuple[Assumption, ...]:
     """Every assumption made between the brief as said and as settled, in a fixed order."""
     client = raw.get("client", {})
     return (
         *_of_days(said, settled),
         *_of_place(said, settled, catalogue),
         *_of_owned(settled),
-        *(() if said.goal else (f"goal: {settled.goal}",)),
+        *(() if said.goal else (Assumption("plan", f"goal: {settled.goal}"),)),
         *_of_muscles(settled, catalogue),
         *_of_other(raw),
         *_of_client(client, settled),
     )
 
 
-def _of_days(said: Brief, settled: Brief) -> Iterator[str]:
+def _of_days(said: Brief, settled: Brief) -> Iterator[Assumption]:
     if said.any_order:
         if "rest_days_between" not in said.model_fields_set:
-            yield f"rest days between sessions: {said.rest_days_between}"
+            yield Assumption("plan", f"rest days between sessions: {said.rest_days_between}")
     elif any(day.weekday is None for day in said.days):
         weekdays = ", ".join((day.weekday or "").capitalize() for day in settled.days)
-        yield f"days: {weekdays}"
+        yield Assumption("plan", f"days: {weekdays}")
 
 
-def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[str]:
+def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
     if said.equipment is None and isinstance(settled.equipment, str):
         open_days = [day.weekday or "" for day in settled.days if day.equipment is None]
         partly = len(open_days) < len(settled.days) and not settled.any_order
         on = f" on {', '.join(day.capitalize() for day in open_days)}" if partly else ""
-        yield f"place: {catalogue.kits[settled.equipment].name}{on}"
+        yield Assumption("plan", f"place: {catalogue.kits[settled.equipment].name}{on}")
     if settled.owned.dumbbell_max is not None:
         return
     places = (settled.equipment, *(day.equipment for day in settled.days))
@@ -45,46 +57,49 @@ def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[str
     for word in dict.fromkeys(words):
         kit = catalogue.kits.get(word)
         if kit is not None and kit.dumbbell_max is not None:
-            yield f"dumbbells in the {kit.name}: up to {kit.dumbbell_max:g} kg"
+            yield Assumption("plan", f"dumbbells in the {kit.name}: up to {kit.dumbbell_max:g} kg")
 
 
-def _of_owned(settled: Brief) -> Iterator[str]:
+def _of_owned(settled: Brief) -> Iterator[Assumption]:
     """What is owned and not used: a week names no loads, so no weight can be made from plates or steps."""
     unit = settled.client.unit
     if settled.owned.plates:
         plates = ", ".join(f"{plate:g}" for plate in settled.owned.plates)
-        yield f"plates of {plates} {unit}: not used, the week names no loads"
+        yield Assumption("plan", f"plates of {plates} {unit}: not used, the week names no loads")
     if settled.owned.dumbbell_step is not None:
-        yield f"dumbbells in steps of {settled.owned.dumbbell_step:g} {unit}: not used, the week names no loads"
+        step = f"{settled.owned.dumbbell_step:g} {unit}"
+        yield Assumption("plan", f"dumbbells in steps of {step}: not used, the week names no loads")
 
 
-def _of_muscles(settled: Brief, catalogue: Catalogue) -> Iterator[str]:
+def _of_muscles(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
     if not settled.muscles:
-        yield "muscles: every muscle at normal"
+        yield Assumption("plan", "muscles: every muscle at normal")
     for name, ask in settled.muscles.items():
         group = catalogue.groups.get(name)
         if group is None or ask.emphasis != "priority" or not group.normal_when_priority:
             continue
         first = " and ".join(catalogue.muscles[m].name.lower() for m in group.priority)
         rest = " and ".join(catalogue.muscles[m].name.lower() for m in group.normal_when_priority)
-        yield f"{group.name.lower()}: {first} at priority, {rest} at normal"
+        yield Assumption("plan", f"{group.name.lower()}: {first} at priority, {rest} at normal")
 
 
-def _of_other(raw: Mapping[str, Any]) -> Iterator[str]:
+def _of_other(raw: Mapping[str, Any]) -> Iterator[Assumption]:
     for row in raw.get("other", ()):
         if "regions" not in row:
-            yield f"{row.get('name') or 'other activity'} on {row['weekday'].capitalize()}: hard on the legs"
+            yield Assumption(
+                "plan", f"{row.get('name') or 'other activity'} on {row['weekday'].capitalize()}: hard on the legs"
+            )
 
 
-def _of_client(client: Mapping[str, Any], settled: Brief) -> Iterator[str]:
+def _of_client(client: Mapping[str, Any], settled: Brief) -> Iterator[Assumption]:
     if "experience" not in client:
-        yield f"experience: {settled.client.experience}"
+        yield Assumption("plan", f"experience: {settled.client.experience}")
     if "trains_alone" not in client:
-        yield "trains alone: no"
+        yield Assumption("plan", "trains alone: no")
     if "cautions" not in client:
-        yield "cautions: none"
+        yield Assumption("plan", NO_CAUTIONS)
     for caution in settled.client.cautions:
         if not caution.said_by:
-            yield f"caution {caution.tag}: as the client says, not a diagnosis"
+            yield Assumption("health", f"caution {caution.tag}: as the client says, not a diagnosis")
     if "unit" not in client:
-        yield f"unit: {settled.client.unit}"
+        yield Assumption("plan", f"unit: {settled.client.unit}")

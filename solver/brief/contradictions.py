@@ -4,24 +4,14 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
 
 from setwright.catalogue.faults import Fault
-
-if TYPE_CHECKING:
-    from setwright.solver.brief.schema import Brief, MuscleAsk
-
-
-class Contradiction(ValueError):
-    """Carries every disagreement of one brief through the model's validation."""
-
-    def __init__(self, faults: tuple[Fault, ...]) -> None:
-        super().__init__("; ".join(str(fault) for fault in faults))
-        self.faults = faults
+from setwright.solver.brief.schema import Brief, MuscleAsk
+from setwright.solver.brief.weekdays import weekdays_of
 
 
 def contradictions(brief: Brief) -> tuple[Fault, ...]:
-    """Every disagreement of the brief with itself, in the order of its fields."""
+    """Every disagreement of the brief with itself, in the order of its fields; it may lack its weekdays still."""
     return (
         *_of_days(brief),
         *_of_order(brief),
@@ -97,7 +87,7 @@ def _of_choices(brief: Brief) -> Iterator[Fault]:
 
 
 def _of_pins(brief: Brief) -> Iterator[Fault]:
-    weekdays = [day.weekday for day in brief.days if day.weekday is not None]
+    weekdays = weekdays_of(brief)
     for place, pin in enumerate(brief.pins):
         where = f"pins[{place}]"
         if pin.exercise in brief.avoid:
@@ -110,5 +100,5 @@ def _of_pins(brief: Brief) -> Iterator[Fault]:
             yield Fault(f"{where}.pair_with", "asks for a pair, but pairs is false", "drop one of the two")
         if pin.day is not None and brief.any_order:
             yield Fault(f"{where}.day", f"is {pin.day}, but the days have no weekdays", "drop the day or any_order")
-        elif pin.day is not None and weekdays and pin.day not in weekdays:
+        elif pin.day is not None and pin.day not in weekdays:
             yield Fault(f"{where}.day", f"{pin.day} is not a training day", f"choose one of {', '.join(weekdays)}")

@@ -33,8 +33,6 @@ SPREAD: Final[Mapping[int, tuple[str, ...]]] = MappingProxyType(
 
 GOAL: Final = "balanced"
 KIT: Final = "commercial-gym"
-EXPERIENCE: Final = "intermediate"
-UNIT: Final = "kg"
 REST_DAYS_BETWEEN: Final = 1
 
 LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(

@@ -9,11 +9,11 @@ from typing import Any, Protocol
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.catalogue.near import nearest
+from setwright.catalogue.near import nearest, suggestion
 from setwright.catalogue.toml_text import decoded, toml_tables
 from setwright.solver.brief.defaults import FILE_BYTES, PHRASE_LETTERS
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
-from setwright.solver.brief.phrase.parse import read_phrase
+from setwright.solver.brief.phrase.parse import draft_phrase
 
 _LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom|csv|md)$", re.IGNORECASE)
 """What is meant as a file's name, whether or not a file has it."""
@@ -22,21 +22,25 @@ _LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom
 class Input(Protocol):
     """Standard input, or anything else that can be read: bytes or text."""
 
-    def read(self, size: int = -1, /) -> Any: ...
+    def read(self, size: int = -1, /) -> Any:
+        """At most `size` bytes or characters; all of them where it is below 0."""
 
 
 def read_brief(source: str, catalogue: Catalogue, stdin: Input, rule_ids: Sequence[str] | None = None) -> ParsedBrief:
-    """The brief a source names: a TOML file, `-` for standard input, else the source itself as a phrase."""
+    """The brief a source names: a TOML file, `-` for standard input, else the source itself as a phrase.
+
+    Rules named in it are checked if `rule_ids` are given. Raises UsageFault with every fault found.
+    """
     if source == "-":
         return _from_input(stdin, catalogue, rule_ids)
     if _LIKE_A_PATH.search(source) or _exists(source):
         path = Path(source)
         tables = toml_tables(_text(_bytes_of(path), source), source, UsageFault)
         return parse_brief(tables, catalogue, source, rule_ids)
-    return understand_phrase(source, catalogue, rule_ids)
+    return parse_phrase(source, catalogue, rule_ids)
 
 
-def understand_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None = None) -> ParsedBrief:
+def parse_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None = None) -> ParsedBrief:
     """The brief of one line; raises UsageFault with every fault of its words and of what they say."""
     if not text.strip():
         raise UsageFault(Fault("brief", "is empty", "write for example '3 days x 40 min, grow delts'"))
@@ -45,7 +49,7 @@ def understand_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] |
         raise UsageFault(Fault("phrase", said, "write a brief file"))
     if not text.isprintable() and not text.replace("\n", " ").replace("\r", " ").replace("\t", " ").isprintable():
         raise UsageFault(Fault("phrase", "is not text", "write words, or name a TOML file"))
-    raw, faults = read_phrase(text, catalogue)
+    raw, faults = draft_phrase(text, catalogue)
     if not faults:
         return parse_brief(raw, catalogue, "phrase", rule_ids)
     if "days" not in raw:
@@ -64,7 +68,7 @@ def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | No
     text = _text(data if isinstance(data, bytes) else str(data).encode(), "standard input")
     lines = [line for line in text.splitlines() if line.strip() and not line.lstrip().startswith("#")]
     if len(lines) == 1 and "=" not in lines[0] and not lines[0].lstrip().startswith("["):
-        return understand_phrase(lines[0], catalogue, rule_ids)
+        return parse_phrase(lines[0], catalogue, rule_ids)
     tables = toml_tables(text, "standard input", UsageFault)
     return parse_brief(tables, catalogue, "standard input", rule_ids)
 
@@ -85,8 +89,7 @@ def _bytes_of(path: Path) -> bytes:
                 Fault(where, "is a folder, expected a TOML file", f"name a file in it: {where}/brief.toml")
             )
         if not path.exists():
-            near = _neighbour(path)
-            remedy = f"did you mean {near!r}?" if near else "check the name, or write the brief as one line"
+            remedy = suggestion(_neighbour(path)) or "check the name, or write the brief as one line"
             raise UsageFault(Fault(where, "is not there", remedy))
         with path.open("rb") as file:
             return file.read(FILE_BYTES + 1)

@@ -13,14 +13,14 @@ def expand_muscles(brief: Brief, catalogue: Catalogue) -> dict[str, MuscleAsk]:
     A muscle named itself wins over its group; raises UsageFault where two groups disagree about a muscle.
     A group's band holds for each of its muscles.
     """
-    asked, faults = expanded(brief, catalogue)
+    asked, faults = expand_groups(brief, catalogue)
     if faults:
         raise UsageFault(faults)
     return asked
 
 
-def expanded(brief: Brief, catalogue: Catalogue) -> tuple[dict[str, MuscleAsk], tuple[Fault, ...]]:
-    """The asks by muscle, with the disagreements between groups."""
+def expand_groups(brief: Brief, catalogue: Catalogue) -> tuple[dict[str, MuscleAsk], tuple[Fault, ...]]:
+    """What is asked of each muscle as in `expand_muscles`, with a fault for each disagreement of two groups."""
     faults: list[Fault] = []
     found: dict[str, tuple[str, MuscleAsk]] = {
         name: (name, ask) for name, ask in brief.muscles.items() if name in catalogue.muscles
@@ -60,7 +60,7 @@ def _said(ask: MuscleAsk) -> str:
     return ", ".join(parts)
 
 
-def nothing_left(asked: dict[str, MuscleAsk], catalogue: Catalogue) -> bool:
+def nothing_to_train(asked: dict[str, MuscleAsk], catalogue: Catalogue) -> bool:
     """Whether no muscle is sought at all: every one at none, minor ones unless named otherwise."""
     return all(
         asked[muscle.id].emphasis == "none" if muscle.id in asked else muscle.size == "minor"

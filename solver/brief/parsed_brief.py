@@ -11,13 +11,14 @@ from pydantic import ValidationError
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief import defaults
-from setwright.solver.brief.assumed import assumptions
+from setwright.solver.brief.assumed import Assumption, assumptions
 from setwright.solver.brief.contradictions import contradictions
-from setwright.solver.brief.groups import expanded, nothing_left
-from setwright.solver.brief.names import Names
+from setwright.solver.brief.groups import expand_groups, nothing_to_train
+from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.schema import Brief
-from setwright.solver.brief.schema_errors import structure_faults
+from setwright.solver.brief.schema_errors import validation_faults
+from setwright.solver.brief.weekdays import weekdays_of
 
 
 @dataclass(frozen=True)
@@ -25,45 +26,39 @@ class ParsedBrief:
     """A brief as understood, with what was assumed where nothing was said."""
 
     brief: Brief
-    assumed: tuple[str, ...]
+    assumed: tuple[Assumption, ...]
 
 
 def parse_brief(
     raw: Mapping[str, Any], catalogue: Catalogue, where: str = "", rule_ids: Sequence[str] | None = None
 ) -> ParsedBrief:
     """The brief a raw table stands for; raises UsageFault with every fault found, each led by `where`."""
-    names = Names(lexicon_of(catalogue), catalogue, rule_ids)
-    table = names.in_brief(raw)
+    resolver = NameResolver(lexicon_of(catalogue), catalogue, rule_ids)
+    table = resolver.resolve_brief(raw)
     try:
         said = Brief.model_validate(table)
     except ValidationError as error:
-        raise UsageFault(_placed(where, [*names.faults, *structure_faults(error)])) from None
-    brief = settled(said)
-    asked, disagreements = expanded(brief, catalogue)
-    faults = [*names.faults, *disagreements]
-    if not faults:
-        faults = list(contradictions(brief))
-    if nothing_left(asked, catalogue):
+        raise UsageFault(_placed(where, [*resolver.faults, *validation_faults(error)])) from None
+    asked, disagreements = expand_groups(said, catalogue)
+    faults = [*resolver.faults, *contradictions(said), *disagreements]
+    if nothing_to_train(asked, catalogue):
         faults.append(Fault("muscles", "every muscle is at none: nothing is left to train", "train one at least"))
     if faults:
         raise UsageFault(_placed(where, faults))
+    brief = with_defaults(said)
     return ParsedBrief(brief, assumptions(said, brief, table, catalogue))
 
 
-def settled(brief: Brief) -> Brief:
+def with_defaults(brief: Brief) -> Brief:
     """The brief with goal, kit and weekdays filled in and its days in the order of the week."""
     changes: dict[str, Any] = {"goal": brief.goal or defaults.GOAL}
     if brief.equipment is None and any(day.equipment is None for day in brief.days):
         changes["equipment"] = defaults.KIT
     if not brief.any_order:
-        weekdays = [day.weekday or spread for day, spread in zip(brief.days, _spread(brief), strict=True)]
+        weekdays = weekdays_of(brief)
         days = [day.model_copy(update={"weekday": on}) for day, on in zip(brief.days, weekdays, strict=True)]
         changes["days"] = tuple(sorted(days, key=lambda day: defaults.WEEKDAYS.index(day.weekday or "mon")))
     return brief.model_copy(update=changes)
-
-
-def _spread(brief: Brief) -> tuple[str, ...]:
-    return defaults.SPREAD[len(brief.days)]
 
 
 def raw_of(brief: Brief) -> dict[str, Any]:

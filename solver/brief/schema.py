@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 from datetime import date
-from typing import Annotated, Any, Literal, TypeVar
+from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Discriminator, Field, Tag, model_validator
 
 from setwright.solver.brief import defaults
-from setwright.solver.brief.contradictions import Contradiction, contradictions
 
-T = TypeVar("T")
 Weekday = Literal["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
 Focus = Literal["full-body", "upper", "lower", "push", "pull", "arms"]
 Emphasis = Literal["priority", "normal", "hold", "none"]
@@ -159,7 +157,10 @@ class Clock(Asked):
 
 
 class Brief(Asked):
-    """One week's brief; a field at None is unsaid and takes the default of its goal or kit."""
+    """One week's brief; a field at None is unsaid and takes the default of its goal or kit.
+
+    Whether its fields agree with each other is not checked here (see `contradictions`).
+    """
 
     title: str = ""
     days: Annotated[tuple[DayAsk, ...], Field(strict=False, min_length=1, max_length=7)]
@@ -184,10 +185,3 @@ class Brief(Asked):
     like: Words = ()
     client: Client = Client()
     clock: Clock = Clock()
-
-    @model_validator(mode="after")
-    def _agrees_with_itself(self) -> Brief:
-        found = contradictions(self)
-        if found:
-            raise Contradiction(found)
-        return self

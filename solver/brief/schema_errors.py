@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from typing import Any
 
 from pydantic import BaseModel, ValidationError
 from pydantic_core import ErrorDetails
@@ -12,8 +11,8 @@ from pydantic_core import ErrorDetails
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief import schema
-from setwright.solver.brief.contradictions import Contradiction
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.fault_words import path_of, shown
 
 _MODELS: Mapping[tuple[str, ...], type[BaseModel]] = {
     (): schema.Brief,
@@ -43,16 +42,9 @@ _EXPECTED: Mapping[str, str] = {
 _RANGED = ("greater_than_equal", "less_than_equal", "int_type", "float_type", "int_from_float", "missing")
 
 
-def structure_faults(error: ValidationError) -> tuple[Fault, ...]:
+def validation_faults(error: ValidationError) -> tuple[Fault, ...]:
     """Every fault of one failed validation, in the order met."""
-    found: list[Fault] = []
-    for detail in error.errors(include_url=False):
-        carried = detail.get("ctx", {}).get("error")
-        if isinstance(carried, Contradiction):
-            found.extend(carried.faults)
-        elif not _follows(detail):
-            found.append(_fault(detail))
-    return tuple(found)
+    return tuple(_fault(detail) for detail in error.errors(include_url=False) if not _follows(detail))
 
 
 def _follows(detail: ErrorDetails) -> bool:
@@ -74,8 +66,10 @@ def _fault(detail: ErrorDetails) -> Fault:
     if kind in ("too_short", "too_long"):
         low, high = LIMITS[str(loc[-1])]
         return Fault(where, f"got {len(detail['input'])}, expected {low:g} to {high:g}")
-    said = f"got {shown(detail['input'])}, expected {_wanted(loc, detail)}"
-    return Fault(where, said, _near_literal(detail))
+    value = detail["input"]
+    # 40.0 where a whole number belongs is told with its point, which is what is wrong with it.
+    got = repr(value) if isinstance(value, float) and kind.startswith("int_") else shown(value, "toml")
+    return Fault(where, f"got {got}, expected {_wanted(loc, detail)}", _near_literal(detail))
 
 
 def _wanted(loc: tuple[int | str, ...], detail: ErrorDetails) -> str:
@@ -106,28 +100,3 @@ def _fields_beside(loc: tuple[int | str, ...]) -> tuple[str, ...]:
     parents = tuple(part for part in loc[:-1] if isinstance(part, str))
     model = _MODELS.get(parents[:1] if parents[:1] == ("muscles",) else parents, schema.Brief)
     return tuple(model.model_fields)
-
-
-def path_of(loc: tuple[int | str, ...]) -> str:
-    """A path as `days[0].minutes`; places in a list count from 0."""
-    text = ""
-    for part in loc:
-        if isinstance(part, int):
-            text += f"[{part}]"
-        else:
-            text += f".{part}" if text else part
-    return text
-
-
-def shown(value: Any) -> str:
-    """A value as it stands in TOML, cut short when long."""
-    if isinstance(value, bool):
-        return "true" if value else "false"
-    if isinstance(value, Mapping):
-        return "a table"
-    if isinstance(value, list | tuple):
-        return "a list"
-    if isinstance(value, float):
-        return f"{value:g}"
-    text = "nothing" if value is None else repr(value)
-    return text if len(text) <= 60 else f"{text[:57]}..."

@@ -54,7 +54,7 @@ def command(
     \b
     setwright audit client.csv --brief "2 days x 40 min" --mend 3 --best
     """
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.audit import audit_document, audit_text
 
     check_target(target, force)

@@ -58,7 +58,7 @@ def command(
     setwright compare "3 days x 40 min" --goals growth,efficiency
     setwright compare "2 days x 60 min" "4 days x 30 min"
     """
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.trade_offs.comparison import comparison_document, comparison_text
 
     check_target(target, force)

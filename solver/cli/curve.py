@@ -55,7 +55,7 @@ def command(
     setwright curve "3 days x 40 min" --minutes 20:120:10
     setwright curve "3 days x 40 min" --days 2:6 -o curve.svg
     """
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text
 
     check_target(target, force)

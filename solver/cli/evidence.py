@@ -18,7 +18,7 @@ from setwright.solver.cli.output import check_target, columns, deliver
 @output_options
 def command(name: str | None, overlay: Path | None, as_json: bool, target: Path | None, force: bool) -> None:
     """List every number of the reckoning with its value, interval, unit, mark and source, or show one by its ID."""
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.listing import evidence_document, evidence_text
 
     check_target(target, force)

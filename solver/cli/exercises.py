@@ -34,7 +34,7 @@ def command(
     force: bool,
 ) -> None:
     """List the exercises, or show all that is known of one by its ID, name or alias."""
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.listing import exercise_text, exercises_document, exercises_text
 
     check_target(target, force)
@@ -90,7 +90,7 @@ def known(word: str, where: str, kinds: tuple[Kind, ...], catalogue: Catalogue) 
     words = lexicon_of(catalogue)
     found = words.resolve(word, kinds)
     if found is None:
-        near = words.near(word, kinds)
+        near = words.nearest(word, kinds)
         wanted = " or ".join(KIND_NAMES[kind] for kind in kinds)
         remedy = f"did you mean {near!r}?" if near else ""
         raise UsageFault(Fault(where, f"{word!r} is not in the catalogue, expected {wanted}", remedy))

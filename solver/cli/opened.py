@@ -106,7 +106,7 @@ def limits_of(search: str | None, document: dict[str, Any]) -> Limits:
 
 def bytes_of(path: Path) -> bytes:
     """The file's bytes, a little more than the most that is read."""
-    from setwright.solver.sheets.document.week_reader import MOST_BYTES
+    from setwright.solver.sheets.document.json_values import MOST_BYTES
 
     if str(path) == "-":
         return sys.stdin.buffer.read(MOST_BYTES + 1)

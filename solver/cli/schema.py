@@ -16,8 +16,8 @@ from setwright.solver.cli.output import check_target, deliver
 def command(document: str, as_json: bool, target: Path | None, force: bool) -> None:
     """Print the JSON Schema of a brief or of a week."""
     from setwright.solver.brief.schema_json import brief_schema
-    from setwright.solver.sheets.document.week_document import dumped
-    from setwright.solver.sheets.document.week_schema import week_schema
+    from setwright.solver.sheets.document.json_values import dumped
+    from setwright.solver.sheets.document.printed_schema import week_schema
 
     check_target(target, force)
     deliver(dumped(brief_schema() if document == "brief" else week_schema()), target, force)

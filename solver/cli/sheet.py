@@ -174,9 +174,9 @@ def undated(names: tuple[str, ...], coach: Coach | None) -> list[Fault]:
 
 
 def document_of(week: Path) -> Any:
-    from setwright.solver.sheets.document.week_reader import parse_week
+    from setwright.solver.sheets.document.json_values import parse_json
 
-    return parse_week(bytes_of(week), place_of(week))
+    return parse_json(bytes_of(week), place_of(week))
 
 
 def plots_beside(paths: tuple[Path, ...], names: tuple[str, ...], catalogue: Catalogue) -> Plots | None:

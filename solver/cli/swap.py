@@ -47,7 +47,7 @@ def command(
     setwright swap week.json mon:B "cable curl" -o new.json
     """
     from setwright.solver.sheets.common.addresses import line_at
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.swaps import slots_of, swaps_document, swaps_text
 
     check_target(target, force)
@@ -68,8 +68,8 @@ def command(
 def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) -> str:
     """The week with the swap made, as a document or as what it changes."""
     from setwright.solver.cli.exercises import one
-    from setwright.solver.sheets.document.changed_week import changed_week
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.changed_week import changed_week_document
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.screen.swaps import swap_asked, swapped_text
 
     exercise = one(name, found.audit.evaluated.resolved.catalogue)
@@ -79,7 +79,7 @@ def changed(found: Opened, line: Line, name: str, settle: bool, document: bool) 
         say(f"the new week's brief pins {exercise.name}")
     parsed = replace(found.parsed, brief=after.evaluated.resolved.brief)
     if document:
-        return dumped(changed_week(found.document, parsed, after))
+        return dumped(changed_week_document(found.document, parsed, after))
     return swapped_text(found.audit, after, line.day.index, columns())
 
 

@@ -34,7 +34,7 @@ def command(
     force: bool,
 ) -> None:
     """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.variants.plan_text import plan_document, plan_text
     from setwright.solver.uses.variants.engines import usable_cores
     from setwright.solver.uses.variants.expected import expected_seconds

@@ -15,7 +15,7 @@ from setwright.solver.cli.output import check_target, columns, deliver
 @output_options
 def command(folder: Path, as_json: bool, target: Path | None, force: bool) -> None:
     """Show what FOLDER holds: done, impossible, to be tried again and left; then the matrix."""
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
     from setwright.solver.sheets.variants.matrix_text import matrix_text, status_document
     from setwright.solver.sheets.variants.rows import rows_of
     from setwright.solver.uses.variants.manifest import read_manifest

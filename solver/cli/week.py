@@ -169,7 +169,8 @@ def relaxed(clash: Clash) -> Relaxations | None:
 
 def solved_shown(solved: Solved, as_json: bool, private: bool, asked: Asked) -> str:
     """The week, and its alternatives where they were asked for."""
-    from setwright.solver.sheets.document.week_document import dumped, week_document
+    from setwright.solver.sheets.document.json_values import dumped
+    from setwright.solver.sheets.document.solved_week import week_document
     from setwright.solver.sheets.screen.alternatives import alternatives_documents, alternatives_text
     from setwright.solver.sheets.screen.week_table import week_text
 
@@ -190,7 +191,7 @@ def shown(end: End, as_json: bool, private: bool, asked: Asked) -> tuple[str, in
         case Solved():
             return solved_shown(end, as_json, private, asked), 0
         case Clash():
-            from setwright.solver.sheets.document.week_document import dumped
+            from setwright.solver.sheets.document.json_values import dumped
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
             given = relaxed(end)

@@ -60,7 +60,7 @@ def command(
     setwright why week.json --with "barbell bench press"
     setwright why week.json --add-minutes 5
     """
-    from setwright.solver.sheets.document.week_document import dumped
+    from setwright.solver.sheets.document.json_values import dumped
 
     check_target(target, force)
     asked = [name for name, said in (("--solve", solve), ("--with", exercise), ("--add-minutes", add_minutes)) if said]

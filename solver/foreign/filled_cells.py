@@ -38,10 +38,12 @@ class SessionCells:
         self.sheet, self.keys, self.faults, self.file = sheet, keys, faults, where
 
     def fault(self, cell: str, said: str, remedy: str = "") -> None:
+        """Keep a fault of a cell, or of the sheet where `cell` is empty."""
         place = f"{self.sheet.title}!{cell}" if cell else self.sheet.title
         self.faults.append(Fault(f"{self.file}: {place}", said, remedy))
 
     def at(self, row: int | None, key: str) -> Cell | None:
+        """The cell of a row in the column of a key; None where the sheet has no such row or column."""
         column = self.keys.get(key)
         return None if row is None or column is None else self.sheet.cell(row, column)  # type: ignore[return-value]
 
@@ -53,6 +55,7 @@ class SessionCells:
                 yield row, value.strip()
 
     def named(self) -> Iterator[tuple[str, int]]:
+        """The rows that stand for the session and not for a line: their word, led by @, and the row."""
         return ((name, row) for row, name in self.rows() if name.startswith("@"))
 
     def sets(self, row: int, exercise: str) -> Iterator[DoneSet]:
@@ -74,17 +77,19 @@ class SessionCells:
         if said is None or (isinstance(said, str) and not said.strip()):
             return None
         number = number_of(said)
-        kind = "a whole number" if whole else "a number"
+        wanted = "a whole number" if whole else "a number"
         if number is None or not 0 <= number <= most or (whole and number != int(number)):
-            self.fault(cell.coordinate, f"got {str(said)[:40]!r}, expected {kind} from 0 to {most}")
+            self.fault(cell.coordinate, f"got {str(said)[:40]!r}, expected {wanted} from 0 to {most}")
             return None
         return number
 
     def number(self, row: int | None, most: float) -> float | None:
+        """The number from 0 to `most` that a row of the session holds; None where it is empty or was faulted."""
         cell = self.at(row, log_keys.load_key(1))
         return None if cell is None else self.value(cell, most)
 
     def whole(self, row: int | None, most: float) -> int | None:
+        """The same as a whole number."""
         cell = self.at(row, log_keys.load_key(1))
         found = None if cell is None else self.value(cell, most, True)
         return None if found is None else int(found)

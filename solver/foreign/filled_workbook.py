@@ -44,9 +44,9 @@ class Done:
 
 def read_workbook(data: bytes, where: str = "week.xlsx") -> Done:
     """What was done; raises UsageFault where the file is no workbook of a week, SetwrightError without openpyxl."""
-    check_size(data, where)
+    _check_size(data, where)
     faults: list[Fault] = []
-    found = [session_of(sheet, faults, where) for sheet in opened(data, where).worksheets]
+    found = [_session_of(sheet, faults, where) for sheet in _opened(data, where).worksheets]
     sessions = [session for session in found if session is not None]
     if not sessions:
         said = "holds no sheet of a session"
@@ -57,7 +57,7 @@ def read_workbook(data: bytes, where: str = "week.xlsx") -> Done:
     return Done(tuple(sorted(sessions, key=lambda s: s.number)), tuple(faults))
 
 
-def check_size(data: bytes, where: str) -> None:
+def _check_size(data: bytes, where: str) -> None:
     """Refuse what is no package, is too large, or would unpack to more than a week can be."""
     if len(data) > MOST_BYTES:
         raise UsageFault(Fault(where, "is larger than 5 MB, expected one week", "name the workbook of one week"))
@@ -70,7 +70,7 @@ def check_size(data: bytes, where: str) -> None:
         raise UsageFault(Fault(where, "unpacks to more than 50 MB, expected one week", "name another file"))
 
 
-def opened(data: bytes, where: str) -> Any:
+def _opened(data: bytes, where: str) -> Any:
     """The workbook with values in place of formulas; links to other files are not followed."""
     try:
         from openpyxl import load_workbook
@@ -84,14 +84,14 @@ def opened(data: bytes, where: str) -> Any:
         raise UsageFault(Fault(where, said, "save it again as xlsx")) from None
 
 
-def session_of(sheet: Worksheet, faults: list[Fault], where: str) -> DoneSession | None:
+def _session_of(sheet: Worksheet, faults: list[Fault], where: str) -> DoneSession | None:
     """One sheet's session, or None where the sheet is of another kind."""
-    keys = keys_of(sheet)
+    keys = _keys_of(sheet)
     if keys is None:
         return None
     reader = SessionCells(sheet, keys, faults, where)
     named = dict(reader.named())
-    number, weekday = next((split(name) for name in named if name.startswith(log_keys.SESSION)), (0, None))
+    number, weekday = next((_split(name) for name in named if name.startswith(log_keys.SESSION)), (0, None))
     if not number:
         reader.fault("", f"the row {log_keys.SESSION} is missing", "take the sheet as setwright wrote it")
     lines = [(row, name) for row, name in reader.rows() if not name.startswith("@")]
@@ -106,7 +106,7 @@ def session_of(sheet: Worksheet, faults: list[Fault], where: str) -> DoneSession
     )
 
 
-def keys_of(sheet: Worksheet) -> dict[str, int] | None:
+def _keys_of(sheet: Worksheet) -> dict[str, int] | None:
     """Key -> column, from the row that holds the key of the column of names; None where no row does."""
     if not hasattr(sheet, "iter_rows"):
         return None
@@ -117,7 +117,7 @@ def keys_of(sheet: Worksheet) -> dict[str, int] | None:
     return None
 
 
-def split(name: str) -> tuple[int, str | None]:
+def _split(name: str) -> tuple[int, str | None]:
     """The number and weekday in @session 1 mon."""
     found = re.fullmatch(rf"{log_keys.SESSION} (\d{{1,2}})(?: ([a-z]{{3}}))?", name)
     return (int(found[1]), found[2]) if found else (0, None)

@@ -3,45 +3,38 @@
 from __future__ import annotations
 
 import difflib
-from typing import Any, Final
+from typing import Final
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.phrase.lexicon import NEAR, key_of
+from setwright.solver.brief.validation_faults import refusal
 from setwright.solver.sheets.common.words import listed
-from setwright.solver.sheets.document.week_reader import Reader, kind
+from setwright.solver.sheets.document.exercise_names import ExerciseNames
 
 MOST_NEAR: Final = 3
 
 
-class Names(Reader):
-    """A reader that knows near names, and takes them only when it is told to."""
+class NearNames(ExerciseNames):
+    """Knows near names as well, and takes the nearest only when it is told to; `taken` holds what was read as what."""
 
-    def __init__(self, catalogue: Catalogue, where: str, accept_near: bool, notes: list[str]) -> None:
-        super().__init__(catalogue, where)
+    def __init__(self, catalogue: Catalogue, accept_near: bool) -> None:
+        super().__init__(catalogue)
         self.accept_near = accept_near
-        self.notes = notes
+        self.taken: list[tuple[str, str]] = []
 
-    def exercise(self, value: Any, path: str) -> str:
-        """An exercise's id from its id, name or alias; a near name is asked about, or noted when accepted."""
-        if not isinstance(value, str) or not value.strip():
-            self.fault(path, f"is {kind(value) if value not in (None, '') else 'empty'}, expected an exercise's name")
-            return ""
-        found = self.words.resolve(value.strip(), ("exercise",))
-        if found is not None:
-            return found[1]
-        near = self.near_ones(value.strip())
+    def unknown(self, text: str) -> str:
+        """The nearest exercise where near ones are accepted; raises PydanticCustomError otherwise."""
+        near = self.near_ones(text)
         if near and self.accept_near:
-            name = self.catalogue.exercises[near[0]].name
-            self.notes.append(f"{path}: {value!r} was read as {name}")
+            self.taken.append((text, self.catalogue.exercises[near[0]].name))
             return near[0]
         names = listed((repr(self.catalogue.exercises[e].name) for e in near), "or")
         other = "`setwright exercises` lists them all; your own go in a file for --catalogue"
         remedy = f"did you mean {names}? --accept-near takes the first" if near else other
-        self.fault(path, f"{value!r} is not in the catalogue, expected an exercise", remedy)
-        return ""
+        raise refusal(f"{text!r} is not in the catalogue, expected an exercise", remedy)
 
     def near_ones(self, text: str) -> list[str]:
-        """The exercises nearest to a text: first those whose name holds all of its words, the first choices leading."""
+        """The ids nearest to a text: first those whose name holds all of its words, the first choices leading."""
         words = set(key_of(text))
         exercises = self.catalogue.exercises.values()
         whole = [e for e in exercises if words and words <= set(key_of(e.name))]

@@ -6,7 +6,9 @@ from typing import Any
 
 import pytest
 
-from setwright.solver.brief.phrase.parse import read_phrase
+from setwright.catalogue.faults import UsageFault
+from setwright.solver.brief.phrase.lexicon import key_of, lexicon_of
+from setwright.solver.brief.phrase.parse import draft_phrase
 
 SAYS: tuple[tuple[str, list[dict[str, Any]], dict[str, Any]], ...] = (
     ("3 days x 40 min, grow delts", [{"minutes": 40}] * 3, {"muscles": {"delts": {"emphasis": "priority"}}}),
@@ -534,6 +536,13 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
         ("'xyz' is not the theme of a day; choose one of full-body, upper, lower, push, pull, arms",),
     ),
     ("3x40 grow chest on 2", ("'on 2' is not understood; say it in other words or in a brief file",)),
+    ("3x40 must glutes", ("must[0]: 'glutes' is a muscle, expected a movement",)),
+    (
+        "3x40 with glutes",
+        ("'glutes' stands alone; write grow glutes, hold glutes, no glutes or glutes at most 8 sets",),
+    ),
+    ("3x40 for adjustable bench", ("'adjustable bench' stands alone; write with adjustable bench",)),
+    ("3x40 on home gym", ("'home gym' stands alone; write at home gym",)),
     (
         "3x40 efficiency growth balanced",
         (
@@ -547,7 +556,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
 @pytest.mark.parametrize(("phrase", "days", "rest"), SAYS, ids=[row[0] for row in SAYS])
 def test_a_phrase_says_exactly_this(asker: Any, phrase: str, days: Any, rest: Any) -> None:
     """The raw brief of a right phrase, with nothing added."""
-    raw, faults = read_phrase(phrase, asker.catalogue)
+    raw, faults = draft_phrase(phrase, asker.catalogue)
     assert faults == ()
     assert raw.pop("days") == days
     assert raw == rest
@@ -560,6 +569,28 @@ def test_a_wrong_phrase_is_told_what_is_wrong(asker: Any, phrase: str, said: tup
     assert asker.faults(phrase) == [f"phrase: {fault}" for fault in said]
 
 
+def test_no_known_word_is_called_unknown_or_offered_for_itself(asker: Any) -> None:
+    """Every spelling of the catalogue, after words that it does not go with."""
+    lexicon = lexicon_of(asker.catalogue)
+    known = {spelling for spellings in lexicon.spellings.values() for spelling in spellings}
+    keys = {key_of(spelling) for spelling in known}
+    faults: set[tuple[str, str]] = set()
+    for spelling in sorted(known):
+        phrase = ", ".join(f"{lead} {spelling}" for lead in ("for", "with", "on", "must", "grow"))
+        try:
+            asker.of(f"3x40, {phrase}")
+        except UsageFault as error:
+            faults |= {(fault.said, fault.remedy) for fault in error.faults}
+    for said, remedy in faults:
+        if "'" not in said:
+            continue
+        word = said.split("'")[1]
+        offered = remedy.partition("did you mean ")[2].strip("?'")
+        assert not offered or key_of(offered) != key_of(word), (said, remedy)
+        if "is not understood" in said or "is not in the catalogue" in said:
+            assert key_of(word) not in keys, (said, remedy)
+
+
 def test_the_tables_are_long_enough() -> None:
     """At least seventy phrases, at least forty-five of them wrong."""
     assert len(SAYS) + len(FAULTS) >= 70
@@ -570,7 +601,7 @@ def test_the_tables_are_long_enough() -> None:
 def test_case_and_spaces_change_nothing(asker: Any, phrase: str) -> None:
     """Capitals and doubled spaces are read alike."""
     loud = "  " + phrase.upper().replace(" ", "  ") + "  "
-    assert read_phrase(loud, asker.catalogue) == read_phrase(phrase, asker.catalogue)
+    assert draft_phrase(loud, asker.catalogue) == draft_phrase(phrase, asker.catalogue)
 
 
 @pytest.mark.parametrize("phrase", [row[0] for row in SAYS])

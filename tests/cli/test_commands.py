@@ -10,9 +10,9 @@ import pytest
 from click.testing import Result
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.file import parse_phrase
 from setwright.solver.cli import week as week_command
-from setwright.solver.engines.infeasibility import Conflict
+from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.planning import Clash, End, OutOfTime
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
@@ -53,16 +53,16 @@ def test_a_week_is_planned_written_and_audited(run: Run, tmp_path: Path) -> None
 
 def test_a_clash_exits_with_three_and_running_out_with_four(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
     catalogue = load_catalogue()
-    parsed = understand_phrase("1x30", catalogue)
+    parsed = parse_phrase("1x30", catalogue)
     resolved = resolve(parsed.brief, catalogue)
     ends: list[End] = [
-        Clash(parsed, resolved, (Conflict("must", "must row"),)),
+        Clash(parsed, resolved, (ClashMember("must", Wish("must", "row")),)),
         OutOfTime(parsed, resolved, "time limit", SEARCHES["quick"]),
     ]
     monkeypatch.setattr(week_command, "planned", lambda *_: ends.pop(0))
     clash = run("week", "1x30")
     assert clash.exit_code == 3
-    assert "must row" in clash.stdout
+    assert "the movement row" in clash.stdout
     out = run("week", "1x30")
     assert out.exit_code == 4
     assert out.stdout == ""

@@ -14,8 +14,8 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.document.changed_week import changed_week
-from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.sheets.document.changed_week import changed_week_document
+from setwright.solver.sheets.document.json_values import dumped
 
 Run = Callable[..., Result]
 TABLE = (
@@ -36,7 +36,7 @@ def week(tmp_path: Path) -> Path:
     read = read_any(TABLE.encode(), "t", catalogue)
     found = audit(resolve(read.parsed.brief, catalogue), read.week)
     path = tmp_path / "week.json"
-    path.write_text(dumped(changed_week({}, read.parsed, found)))
+    path.write_text(dumped(changed_week_document({}, read.parsed, found)))
     return path
 
 

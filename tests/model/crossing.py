@@ -23,8 +23,9 @@ from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES, Limits
 from setwright.solver.search.searching import Outcome, search
-from setwright.solver.sheets.document.week_document import dumped, week_document
-from setwright.solver.sheets.document.week_reader import parse_week, read_week
+from setwright.solver.sheets.document.json_values import dumped, parse_json
+from setwright.solver.sheets.document.solved_week import week_document
+from setwright.solver.sheets.document.week_reader import read_week
 
 KITS = ("bands", "bodyweight-and-bands", "home-dumbbells", "hotel-gym", "barbell-garage", "machine-gym")
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
@@ -294,7 +295,7 @@ def printed(parsed: ParsedBrief, instance: Instance, found: Outcome, effort: Eff
     if found.best.broken:
         return [*said, f"the search's week breaks {', '.join(sorted({f.rule for f in found.best.broken}))}"]
     text = dumped(week_document(deliver(parsed, instance.resolved, found, effort.limits), private=True))
-    asked, week = read_week(parse_week(text.encode(), "week"), catalogue())
+    asked, week = read_week(parse_json(text.encode(), "week"), catalogue())
     again = audit(resolve(asked.brief, catalogue()), week)
     if again.score_units != score:
         said.append(f"the printed week is audited {again.score_units}, the search says {score}")

@@ -9,7 +9,7 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
-from setwright.solver.brief.file import understand_phrase
+from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.prescriptions import reps_of, rir_of
@@ -56,7 +56,7 @@ def solved_as(catalogue: Catalogue) -> Callable[..., Solved]:
         above: int = UNITS // 2,
         parsed: ParsedBrief | None = None,
     ) -> Solved:
-        parsed = parsed or understand_phrase(phrase, catalogue)
+        parsed = parsed or parse_phrase(phrase, catalogue)
         resolved = resolve(parsed.brief, catalogue)
 
         def entry(row: Row, day: int) -> Entry:

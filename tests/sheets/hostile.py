@@ -59,7 +59,7 @@ def hostile(name: str) -> Handout:
         for session in h.sessions
     )
     words = {**h.coach.words, "rest": name, "muscles": name, "week": name}
-    coach = replace(h.coach, name=name, lines=(name, name), caution=name, words=words)
+    coach = h.coach.model_copy(update={"name": name, "lines": (name, name), "caution": name, "words": words})
     muscles = tuple(replace(m, name=name) for m in h.muscles)
     return replace(
         h,

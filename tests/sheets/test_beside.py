@@ -58,7 +58,12 @@ def test_both_stand_on_the_page() -> None:
     [
         ({"schema": "setwright.week/1"}, "expected 'setwright.curve/1' or 'setwright.compare/1'"),
         ([], "is a list"),
-        ({"schema": "setwright.curve/1"}, "is not whole"),
+        ({"schema": "setwright.curve/1"}, "x.json: rows: is missing, expected a list"),
+        ({**CURVE, "bend": 20}, "bend: got 20, expected the amount of a row that has a week"),
+        (
+            {**CURVE, "rows": [{**CURVE["rows"][1], "stimulus": "high"}]},
+            r"rows\[0\].stimulus: got 'high', expected a number",
+        ),
         ({**CURVE, "rows": []}, "no row has a week"),
         (compared("growth"), "1 weeks, expected 2 to 4"),
     ],

@@ -25,7 +25,7 @@ COACH = Coach(start=START, weeks=4, alarm=30, holidays=(date(2026, 1, 5), date(2
 
 
 def dated(name: str = THREE, **changes: Any) -> Handout:
-    return handed(name, replace(COACH, **changes))
+    return handed(name, COACH.model_copy(update=changes))
 
 
 def lines_of(data: bytes) -> list[str]:
@@ -131,7 +131,7 @@ def test_sessions_in_any_order_keep_their_rest_days() -> None:
     said["brief"]["rest_days_between"] = 2
     for day in (*said["brief"]["days"], *said["days"]):
         del day["weekday"]
-    h = handout_of(said, shipped(), replace(COACH, weeks=1, holidays=()))
+    h = handout_of(said, shipped(), COACH.model_copy(update={"weeks": 1, "holidays": ()}))
     assert [s.title for s in h.sessions] == ["Session 1", "Session 2", "Session 3"]
     assert [moment.date() for moment in times(calendar(h))] == [START, date(2026, 1, 8), date(2026, 1, 11)]
 

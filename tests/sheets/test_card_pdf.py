@@ -32,7 +32,7 @@ COACH = Coach(
     review_weeks=4,
     start=date(2026, 1, 5),
 )
-LETTER = replace(COACH, paper="letter")
+LETTER = COACH.model_copy(update={"paper": "letter"})
 EACH = pytest.mark.parametrize("name", [THREE, PAIRS, SIX])
 LONG = "Long " * 60
 UNBROKEN = "W" * 300
@@ -158,8 +158,8 @@ def test_a_date_is_left_to_be_written_where_the_card_serves_many_days() -> None:
         return [page["date"] for page in card(handed(THREE, coach))["sessions"]]
 
     assert dates(COACH) == ["2026-01-05", "2026-01-07", "2026-01-09"]
-    assert dates(replace(COACH, holidays=(date(2026, 1, 7),))) == ["2026-01-05", "", "2026-01-09"]
-    assert dates(replace(COACH, weeks=4)) == dates(Coach()) == ["", "", ""]
+    assert dates(COACH.model_copy(update={"holidays": (date(2026, 1, 7),)})) == ["2026-01-05", "", "2026-01-09"]
+    assert dates(COACH.model_copy(update={"weeks": 4})) == dates(Coach()) == ["", "", ""]
 
 
 def test_a_link_that_is_no_web_address_stays_text() -> None:
@@ -170,7 +170,7 @@ def test_a_link_that_is_no_web_address_stays_text() -> None:
 
 def test_the_words_are_the_coachs() -> None:
     words = {**COACH.words, "notes": "Notizen", "rest": "Pause", "warm_up": "Aufwärmen"}
-    text = texts(pdf(handed(THREE, replace(COACH, words=words, language="de-CH"))))[1]
+    text = texts(pdf(handed(THREE, COACH.model_copy(update={"words": words, "language": "de-CH"}))))[1]
     assert "NOTIZEN" in text and "PAUSE" in text and "AUFWÄRMEN" in text and "NOTES" not in text
 
 
@@ -220,7 +220,7 @@ def test_headings_are_the_sessions() -> None:
 )
 def test_the_language_is_the_clients(tag: str, said: tuple[str, str | None]) -> None:
     assert tuple(language(tag).values()) == said
-    root = opened(pdf(handed(THREE, replace(COACH, language=tag)))).trailer["/Root"]
+    root = opened(pdf(handed(THREE, COACH.model_copy(update={"language": tag})))).trailer["/Root"]
     assert str(root["/Lang"]).lower() == "-".join(part for part in said if part)
 
 
@@ -268,7 +268,7 @@ def test_a_strange_name_that_cannot_be_drawn_is_refused(key: str) -> None:
 @pytest.mark.parametrize(("name", "coach"), [(LONG, COACH), (UNBROKEN, LETTER)], ids=["words-a4", "unbroken-letter"])
 def test_names_of_300_letters_everywhere_stay_on_their_page(name: str, coach: Coach) -> None:
     """Every name, swap, the goal, the kit, the client and the letterhead at once; nothing lies outside a page."""
-    loud = replace(coach, name=name, lines=(name,) * 6)
+    loud = coach.model_copy(update={"name": name, "lines": (name,) * 6})
     week = with_lines(handed(SIX, loud), lambda x: replace(x, name=name, swaps=(name, name), partner=""))
     week = replace(week, goal=name, client=name, title=name, why=(name,) * 3, left_out=(name,))
     week = replace(week, sessions=tuple(replace(s, place=name, title=name) for s in week.sessions))

@@ -9,9 +9,9 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
-from setwright.solver.brief.file import understand_phrase
-from setwright.solver.foreign.cells import seconds, span
-from setwright.solver.foreign.foreign_week import Read, read_any
+from setwright.solver.brief.file import parse_phrase
+from setwright.solver.foreign.cells import rep_range, rest_seconds
+from setwright.solver.foreign.foreign_week import LoadedWeek, read_any
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 
@@ -25,8 +25,8 @@ TABLE = HEAD + (
 )
 
 
-def read(text: str, catalogue: Catalogue, near: bool = False, phrase: str | None = None) -> Read:
-    asked = understand_phrase(phrase, catalogue) if phrase else None
+def read(text: str, catalogue: Catalogue, near: bool = False, phrase: str | None = None) -> LoadedWeek:
+    asked = parse_phrase(phrase, catalogue) if phrase else None
     return read_any(text.encode(), "week.csv", catalogue, asked, near)
 
 
@@ -84,7 +84,7 @@ def test_a_near_name_is_asked_about_and_taken_only_when_told(catalogue: Catalogu
     assert "line 3, exercise" in said
     found = read(text, catalogue, near=True)
     assert [e.exercise for e in found.week.entries] == ["dumbbell-curl", "barbell-back-squat"]
-    assert "line 2, exercise: 'dumbel curl' was read as Dumbbell curl" in found.notes
+    assert "line 2: 'dumbel curl' was read as Dumbbell curl" in found.notes
 
 
 def test_a_name_that_is_near_nothing_is_never_taken(catalogue: Catalogue) -> None:
@@ -133,17 +133,17 @@ def test_json_lines_and_days_read_as_the_table(catalogue: Catalogue) -> None:
 
 
 @pytest.mark.parametrize(
-    ("said", "heard"), [("1:30", 90), ("90", 90), ("90 s", 90), ("2 min", 120), ("1.5 min", 90), ("soon", "soon")]
+    ("said", "heard"), [("1:30", 90), ("90", 90), ("90 s", 90), ("2 min", 120), ("1.5 min", 90), ("soon", None)]
 )
 def test_rests_as_coaches_write_them(said: str, heard: object) -> None:
-    assert seconds(said) == heard
+    assert rest_seconds(said) == heard
 
 
 @pytest.mark.parametrize(
     ("said", "heard"), [("8-12", [8, 12]), ("8 to 12", [8, 12]), ("10", [10, 10]), ("8\u201312/side", [8, 12])]
 )
 def test_repetitions_as_coaches_write_them(said: str, heard: object) -> None:
-    assert span(said) == heard
+    assert rep_range(said) == heard
 
 
 def test_lines_are_reckoned_as_printed_not_as_planned(catalogue: Catalogue) -> None:

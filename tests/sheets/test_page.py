@@ -245,7 +245,7 @@ def test_no_health_note_stands_in_the_page() -> None:
 def test_the_coachs_words_replace_every_label() -> None:
     """Each label the page uses is asked of the coach's table: none of them stands in English in a page of numbers."""
     words = {name: f"W{place}" for place, name in enumerate(LABELS)}
-    tree = read(replace(handed(), coach=replace(handed().coach, words=words, language="de-CH")), PLOTS)
+    tree = read(replace(handed(), coach=handed().coach.model_copy(update={"words": words, "language": "de-CH"})), PLOTS)
     assert (tree.get("lang"), tree.get("dir")) == ("de-CH", "ltr")
     said = text_of(tree)
     for name in ("glance", "why_week", "weekly_sets", "sets_reps", "how_hard", "notes", "caution", "bold_priority"):

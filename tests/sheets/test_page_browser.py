@@ -49,7 +49,7 @@ def handouts() -> dict[str, Handout]:
         "three": handed(THREE, LETTERHEAD),
         "pairs": handed(PAIRS, Coach(paper="letter")),
         "full": full(handed(THREE, LETTERHEAD)),
-        "full-letter": full(handed(THREE, replace(LETTERHEAD, paper="letter"))),
+        "full-letter": full(handed(THREE, LETTERHEAD.model_copy(update={"paper": "letter"}))),
         "right": replace(handed(PAIRS), coach=Coach(language="ar")),
         "long": spoilt(handed(THREE), LONG),
         "markup": spoilt(handed(PAIRS), MARKUP),

@@ -13,8 +13,10 @@ from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.planning import Solved
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.document.week_document import dumped, reckoned, week_document
-from setwright.solver.sheets.document.week_reader import parse_week, read_week
+from setwright.solver.sheets.document.figures import evaluated_part
+from setwright.solver.sheets.document.json_values import dumped, parse_json
+from setwright.solver.sheets.document.solved_week import week_document
+from setwright.solver.sheets.document.week_reader import read_week
 
 
 @pytest.fixture
@@ -31,7 +33,7 @@ def test_a_week_read_back_is_the_same_and_audits_the_same(
     assert week == solved.audit.evaluated.week
     again = audit(resolve(parsed.brief, catalogue), week)
     assert (again.broken, again.charged) == (solved.audit.broken, solved.audit.charged)
-    assert reckoned(again) == reckoned(solved.audit)
+    assert evaluated_part(again) == evaluated_part(solved.audit)
 
 
 def faults_of(document: Any, catalogue: Catalogue) -> list[str]:
@@ -50,9 +52,9 @@ def test_every_fault_is_named_at_once(document: dict[str, Any], catalogue: Catal
     faults = faults_of(document, catalogue)
     assert len(faults) == 5
     assert "did you mean 'barbell-back-squat'?" in faults[0]
-    assert "days[0].entries[0].sets: is text, expected a whole number" in faults[1]
+    assert "days[0].entries[0].sets: got 'three', expected a whole number from 1 to 20" in faults[1]
     assert "lower number first" in faults[2]
-    assert "straight, drop, rest-pause" in faults[3]
+    assert "got 'cluster', expected 'straight', 'drop' or 'rest-pause'" in faults[3]
     assert "days[1].weekday: got 'sun', expected 'thu'" in faults[4]
 
 
@@ -91,4 +93,4 @@ def test_days_are_as_many_as_the_briefs(document: dict[str, Any], catalogue: Cat
 )
 def test_a_file_that_is_no_json_says_why(data: bytes, said: str) -> None:
     with pytest.raises(UsageFault, match=said):
-        parse_week(data, "week.json")
+        parse_json(data, "week.json")

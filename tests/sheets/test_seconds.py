@@ -8,7 +8,7 @@ from handed import document
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.evaluation.week import Entry
-from setwright.solver.foreign.cells import hold
+from setwright.solver.foreign.cells import hold_seconds
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.sheets.common.words import breaths, held_seconds, sets_by_reps
 from setwright.solver.sheets.handout.handout import handout_of
@@ -48,7 +48,7 @@ def test_a_range_outside_the_catalogue_is_taken_to_the_nearest_breath() -> None:
     [("30-45 s", (30, 45)), ("30 to 45 sec", (30, 45)), ("40s", (40, 40)), ("25-30 s/side", (25, 30)), ("8-12", None)],
 )
 def test_seconds_in_a_cell(cell: str, seconds: tuple[int, int] | None) -> None:
-    assert hold(cell) == seconds
+    assert hold_seconds(cell) == seconds
 
 
 ROWS = "day,exercise,sets,reps\nmon,plank,3,30-45 s\nmon,side plank,2,10-12\nmon,dumbbell curl,3,8-12\n"
@@ -61,7 +61,7 @@ def test_a_week_from_elsewhere_may_say_seconds() -> None:
 
 def test_schema_org_has_how_long_a_hold_lasts() -> None:
     raw = document()
-    raw["days"][0]["entries"][-1] |= {"exercise": "plank", "reps": [10, 15], "paired_with": None}
+    raw["days"][0]["entries"][-1] |= {"exercise": "plank", "reps": [10, 15], "paired_with": None, "swaps": []}
     line = handout_of(raw, CATALOGUE).sessions[0].lines[-1]
     assert (line.timed, line.reps) == (True, "30-45 s")
     said = line_plan(1, line)

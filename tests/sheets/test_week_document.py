@@ -11,12 +11,14 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.document.week_document import dumped, letter_of, week_document
+from setwright.solver.sheets.document.card_labels import letter_of
+from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.document.solved_week import week_document
 
 KEYS = {
     "schema", "made_by", "brief", "assumed", "goal", "stimulus", "interval", "score", "bound", "gap", "gap_share",
     "ended_by", "costs", "days", "muscles", "overridden", "missed", "clearance_needed", "private_left_out",
-    "pairs_would_add", "shortened",
+    "pairs_would_add", "shortened", "swaps_digest",
 }  # fmt: skip
 HEALTH = {"cautions": [{"tag": "heart-disease", "said_by": "Dr Q"}, {"tag": "knee"}]}
 

@@ -12,8 +12,9 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.addresses import address, line_at
-from setwright.solver.sheets.document.changed_week import changed_week
-from setwright.solver.sheets.document.week_document import dumped, week_document
+from setwright.solver.sheets.document.changed_week import changed_week_document
+from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.answers import minutes_text, with_text, without_text
 from setwright.solver.sheets.screen.mending import changes_document, changes_text
@@ -91,7 +92,7 @@ def test_swaps_are_a_table_and_a_document(solved: Solved) -> None:
 def test_a_changed_week_reads_back_as_itself(solved: Solved) -> None:
     evaluated = solved.audit.evaluated
     swap = swaps(solved.audit, evaluated.on[0][0])[0]
-    document = changed_week(week_document(solved), solved.parsed, swap.effect.after)
+    document = changed_week_document(week_document(solved), solved.parsed, swap.effect.after)
     assert document["ended_by"] == "changed by hand" and document["bound"] is None
     assert set(document) == set(week_document(solved))
     parsed, week = read_week(json.loads(dumped(document)), evaluated.resolved.catalogue)
@@ -107,8 +108,8 @@ def test_health_notes_stay_out_of_a_changed_week_unless_they_were_in_it(solved_a
     unwell = solved_as(parsed=parsed)
     public, private = week_document(unwell), week_document(unwell, private=True)
     assert public["private_left_out"] and not private["private_left_out"]
-    assert "Dr Q" not in dumped(changed_week(public, parsed, unwell.audit))
-    assert "Dr Q" in dumped(changed_week(private, parsed, unwell.audit))
+    assert "Dr Q" not in dumped(changed_week_document(public, parsed, unwell.audit))
+    assert "Dr Q" in dumped(changed_week_document(private, parsed, unwell.audit))
 
 
 def test_a_swap_that_is_closed_or_there_already_is_refused(solved: Solved) -> None:

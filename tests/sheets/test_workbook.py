@@ -289,7 +289,7 @@ def test_the_same_week_gives_the_same_bytes() -> None:
 
 def test_words_of_the_coach_head_the_columns() -> None:
     h = handed()
-    coach = replace(h.coach, words={**h.coach.words, "exercise": "\u00dcbung"}, name="Studio Birch")
+    coach = h.coach.model_copy(update={"words": {**h.coach.words, "exercise": "\u00dcbung"}, "name": "Studio Birch"})
     book = opened(replace(h, coach=coach))
     assert any(cell.value == "\u00dcbung" for row in book.worksheets[1].iter_rows() for cell in row)
     assert book.worksheets[0]["A1"].value == "Studio Birch"

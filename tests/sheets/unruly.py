@@ -38,7 +38,7 @@ def spoilt(handout: Handout, text: str, labels: bool = False) -> Handout:
         why=(text, text, text),
         left_out=(text, text),
         caution=f"{handout.caution} {text}",
-        coach=replace(handout.coach, name=text, lines=(text, text), words=words),
+        coach=handout.coach.model_copy(update={"name": text, "lines": (text, text), "words": words}),
         made_by=text,
     )
 

@@ -1,10 +1,10 @@
-"""What a phrase has said so far, as the raw table of a brief file; saying two things of one field is a fault."""
+"""What a phrase has said so far, as the raw table of a brief file."""
 
 from __future__ import annotations
 
 from typing import Any
 
-from setwright.solver.brief.phrase.reader import Reader
+from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _LABELS = {
     "goal": "the goal",
@@ -18,17 +18,17 @@ _LABELS = {
 }
 
 
-class Said:
-    """Collects the raw table of one phrase."""
+class BriefDraft:
+    """The raw table of one phrase as it is read; two different things said of one field are a fault."""
 
-    def __init__(self, reader: Reader) -> None:
+    def __init__(self, reader: TokenReader) -> None:
         self.reader = reader
         self.raw: dict[str, Any] = {}
         self.home = False
         """Whether `at home` was said, which names no equipment yet."""
 
     def set(self, path: str, value: Any) -> None:
-        """Set a field once; the same value again changes nothing."""
+        """Set the field at a path of dots; the same value again changes nothing."""
         *parents, field = path.split(".")
         table = self.raw
         for parent in parents:
@@ -41,7 +41,7 @@ class Said:
         table[field] = value
 
     def add(self, path: str, value: Any) -> None:
-        """Add to a list, each value once."""
+        """Add to the list at a path of dots, each value once."""
         *parents, field = path.split(".")
         table = self.raw
         for parent in parents:

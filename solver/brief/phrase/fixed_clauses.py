@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-from setwright.solver.brief.phrase.draft import Said
-from setwright.solver.brief.phrase.reader import Reader
+from setwright.solver.brief.phrase.draft import BriefDraft
+from setwright.solver.brief.phrase.token_reader import TokenReader
 
 Words = tuple[str, ...]
 
@@ -44,26 +44,26 @@ FIXED: Final = _table(
 _LONGEST = max(len(words) for words in FIXED)
 
 
-def fixed_clause(r: Reader, said: Said) -> bool:
-    """Read the longest fixed clause that stands here, if any does."""
+def fixed_clause(reader: TokenReader, draft: BriefDraft) -> bool:
+    """Read the longest fixed clause that stands here; whether any did."""
     for length in range(_LONGEST, 0, -1):
-        words = tuple(r.peek(ahead).text for ahead in range(length))
+        words = tuple(reader.peek(ahead).text for ahead in range(length))
         if words in FIXED:
-            r.at += length
-            said.set(*FIXED[words])
+            reader.position += length
+            draft.set(*FIXED[words])
             return True
     return False
 
 
-def rest_between(r: Reader, said: Said) -> bool:
-    """Read `2 rest days between` if it stands here."""
-    start = r.at
-    r.take("with")
-    number = r.number()
-    if number is not None and r.sees("rest", ahead=1) and r.peek(2).text in ("day", "days"):
-        r.at += 3
-        r.take("between")
-        said.set("rest_days_between", int(number))
+def rest_between(reader: TokenReader, draft: BriefDraft) -> bool:
+    """Read `2 rest days between`; whether it stood here."""
+    start = reader.position
+    reader.take("with")
+    number = reader.number()
+    if number is not None and reader.sees("rest", ahead=1) and reader.peek(2).text in ("day", "days"):
+        reader.position += 3
+        reader.take("between")
+        draft.set("rest_days_between", int(number))
         return True
-    r.at = start
+    reader.position = start
     return False

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import difflib
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
@@ -10,6 +9,7 @@ from functools import lru_cache
 from typing import Literal, Protocol
 
 from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.near import nearest
 
 Kind = Literal["muscle", "group", "item", "kit", "exercise", "movement", "caution"]
 Key = tuple[str, ...]
@@ -25,7 +25,7 @@ KIND_NAMES: Mapping[Kind, str] = {
 }
 ALL_KINDS: tuple[Kind, ...] = ("muscle", "group", "item", "exercise", "kit", "movement", "caution")
 NEAR = 0.74
-"""Below this likeness another word is more of a guess than a help: please is no plate."""
+"""The least likeness (0 to 1) at which another word is offered; below it `please` would be taken for a plate."""
 _WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+(?:\.\d+)?")
 
 
@@ -66,13 +66,13 @@ class Lexicon:
                 return kind, text
         return self.find(key_of(text), kinds)
 
-    def near(self, text: str, kinds: Sequence[Kind], more: Iterable[str] = ()) -> str | None:
+    def nearest(self, text: str, kinds: Sequence[Kind], more: Iterable[str] = ()) -> str | None:
         """The known spelling nearest to a text among these kinds and words, if one is near enough to be meant."""
         words = [word for kind in kinds for word in self.spellings[kind]]
-        found = difflib.get_close_matches(text, [*words, *more], n=1, cutoff=NEAR)
+        found = nearest(text, [*words, *more], NEAR)
         if found:
-            return found[0]
-        whole = [word for word in words if set(key_of(text)) <= set(key_of(word))]
+            return found
+        whole = [word for word in words if set(key_of(text)) < set(key_of(word))]
         return min(whole, key=len) if whole and key_of(text) else None
 
 
@@ -83,28 +83,9 @@ def _numbers_of(key: Key) -> Iterator[Key]:
         yield (*key[:-1], key[-1][:-1])
 
 
-@dataclass(frozen=True, eq=False)
-class _One:
-    """A catalogue as itself: equal to no other, however alike, so that its words can be kept."""
-
-    catalogue: Catalogue
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _One) and self.catalogue is other.catalogue
-
-    def __hash__(self) -> int:
-        return id(self.catalogue)
-
-
-def lexicon_of(catalogue: Catalogue) -> Lexicon:
-    """The words of one catalogue; ids are entered first, then names, then aliases, and the first stays."""
-    return _made(_One(catalogue))
-
-
 @lru_cache(maxsize=4)
-def _made(one: _One) -> Lexicon:
-    """The words, gathered once for a catalogue: a template asks for them for each of its variants."""
-    catalogue = one.catalogue
+def lexicon_of(catalogue: Catalogue) -> Lexicon:
+    """The words of one catalogue, gathered once: ids are entered first, then names, then aliases; the first stays."""
     parts: dict[Kind, Iterable[_Named]] = {
         "muscle": catalogue.muscles.values(),
         "group": catalogue.groups.values(),
@@ -135,7 +116,7 @@ def _keys(rows: Sequence[_Named]) -> dict[Key, str]:
 
 
 def _spelt(rows: Sequence[_Named]) -> tuple[str, ...]:
-    """Ids first, so that of two equally near words the id is offered."""
+    """Every way to write the rows: their ids, names and aliases."""
     return (
         *(row.id for row in rows),
         *(row.name.lower() for row in rows),

@@ -8,15 +8,16 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.phrase import choice_clauses as choice
-from setwright.solver.brief.phrase.day_clauses import Days, days_clause
-from setwright.solver.brief.phrase.draft import Said
+from setwright.solver.brief.phrase import setting_clauses as setting
+from setwright.solver.brief.phrase.day_clauses import DayClauses, days_clause
+from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.fixed_clauses import FIXED, fixed_clause, rest_between
-from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
+from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.phrase.muscle_clauses import emphasis_clause, limit_clause
 from setwright.solver.brief.phrase.place_clauses import place_clause
-from setwright.solver.brief.phrase.reader import Reader
+from setwright.solver.brief.phrase.token_reader import TokenReader
 from setwright.solver.brief.phrase.tokens import plain
-from setwright.solver.brief.phrase.unrecognised import leftover
+from setwright.solver.brief.phrase.unrecognised import take_unrecognised
 
 _EMPHASES = {
     "grow": "priority",
@@ -35,7 +36,7 @@ _SYNONYMS = {
     "cautions": "caution",
     "pins": "pin",
 }
-_HANDLERS: Mapping[str, Callable[[Reader, Said, str], None]] = {
+_HANDLERS: Mapping[str, Callable[[TokenReader, BriefDraft, str], None]] = {
     "no": choice.no_clause,
     "without": choice.list_clause,
     "avoid": choice.list_clause,
@@ -47,99 +48,96 @@ _HANDLERS: Mapping[str, Callable[[Reader, Said, str], None]] = {
     "caution": choice.caution_clause,
     "bad": choice.caution_clause,
     "sport": choice.sport_clause,
-    "keep": choice.keep_clause,
-    "warm": choice.time_clause,
-    "spare": choice.time_clause,
-    "rule": choice.rule_clause,
+    "keep": setting.keep_clause,
+    "warm": setting.time_clause,
+    "spare": setting.time_clause,
+    "rule": setting.rule_clause,
 }
 LEADERS = (*_EMPHASES, *_HANDLERS, *_SYNONYMS, "for", "with", "at", "in", "using", "on")
 """The words that begin a clause, besides numbers, weekdays and the catalogue's words."""
 
 
-def read_phrase(text: str, catalogue: Catalogue) -> tuple[dict[str, Any], tuple[Fault, ...]]:
-    """The raw brief a phrase says, with every fault met in reading it."""
-    reader = Reader(plain(text), _lexicon(catalogue))
-    reader.stops = frozenset((*LEADERS, *(words[0] for words in FIXED if len(words) == 1)))
-    said, days = Said(reader), Days()
+def draft_phrase(text: str, catalogue: Catalogue) -> tuple[dict[str, Any], tuple[Fault, ...]]:
+    """The raw table of a brief file that a phrase says the same as, with every fault met in reading it."""
+    reader = TokenReader(plain(text), lexicon_of(catalogue))
+    reader.stop_words = frozenset((*LEADERS, *(words[0] for words in FIXED if len(words) == 1)))
+    draft, days = BriefDraft(reader), DayClauses()
     while True:
         reader.skip_separators()
         if reader.done:
             break
-        if not _clause(reader, said, days):
-            leftover(reader, LEADERS)
-    _put_days(reader, said, days)
-    if said.home and "equipment" not in said.raw and not reader.faults:
+        if not _clause(reader, draft, days):
+            take_unrecognised(reader, LEADERS)
+    _put_days(reader, draft, days)
+    if draft.home and "equipment" not in draft.raw and not reader.faults:
         reader.fault(
             "'home' does not say what is there",
             "write at home with dumbbells, home gym, barbell garage, bands or bodyweight",
         )
-    return said.raw, tuple(dict.fromkeys(reader.faults))
+    return draft.raw, tuple(dict.fromkeys(reader.faults))
 
 
-def _lexicon(catalogue: Catalogue) -> Lexicon:
-    return lexicon_of(catalogue)
-
-
-def _clause(r: Reader, said: Said, days: Days) -> bool:
+def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
     """Read one clause; whether any stood here."""
     return (
-        rest_between(r, said)
-        or days_clause(r, said, days)
-        or fixed_clause(r, said)
-        or choice.bare_caution(r, said)
-        or limit_clause(r, said)
-        or _led_clause(r, said)
-        or (_not_a_name(r) and place_clause(r, said))
+        rest_between(reader, draft)
+        or days_clause(reader, draft, days)
+        or fixed_clause(reader, draft)
+        or choice.bare_caution(reader, draft)
+        or limit_clause(reader, draft)
+        or _led_clause(reader, draft)
+        or (_not_a_name(reader) and place_clause(reader, draft))
     )
 
 
-def _led_clause(r: Reader, said: Said) -> bool:
+def _led_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     """Read a clause that a leading word begins, unless a kit's own name begins with it."""
-    first = r.peek().text
-    if r.met(("kit",)) and first not in _EMPHASES:
+    first = reader.peek().text
+    if reader.match(("kit",)) and first not in _EMPHASES:
         return False
     word = _SYNONYMS.get(first, first)
     if word in _EMPHASES:
-        r.at += 1
-        r.take("on") if word == "priority" else None
-        emphasis_clause(r, said, _EMPHASES[word], first)
+        reader.position += 1
+        if word == "priority":
+            reader.take("on")
+        emphasis_clause(reader, draft, _EMPHASES[word], first)
         return True
     if word in _HANDLERS:
-        r.at += 1
-        _HANDLERS[word](r, said, word)
+        reader.position += 1
+        _HANDLERS[word](reader, draft, word)
         return True
     return False
 
 
-def _not_a_name(r: Reader) -> bool:
+def _not_a_name(reader: TokenReader) -> bool:
     """Whether no muscle or exercise with a longer name than any equipment's stands here."""
-    other, own = r.met(("muscle", "group", "exercise")), r.met(("kit", "item"))
+    other, own = reader.match(("muscle", "group", "exercise")), reader.match(("kit", "item"))
     return other is None or (own is not None and own.length >= other.length)
 
 
-def _put_days(r: Reader, said: Said, days: Days) -> None:
+def _put_days(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> None:
     """The day clauses as the raw list of days, each with its own place where every clause names one."""
     if days.counted and days.named:
-        r.fault("days are both counted and named", "count them all or name every weekday")
+        reader.fault("days are both counted and named", "count them all or name every weekday")
         return
     rows = [*days.counted, *(row for rows, _ in days.named for row in rows)]
     if not rows:
-        if not r.faults:
-            r.fault("the days are not said", "begin with, for example, 3 days x 40 min")
+        if not reader.faults:
+            reader.fault("the days are not said", "begin with, for example, 3 days x 40 min")
         return
-    said.raw["days"] = rows
+    draft.raw["days"] = rows
     places = [place for _, place in days.named]
     if len(places) == 1 and places[0]:
-        places[0].into(said)
+        places[0].put_into(draft)
     elif any(places) and not all(places):
         with_place = next(place for place in places if place)
-        r.fault(
+        reader.fault(
             f"'{with_place.text}' stands with some days, and others have no place",
             "name a place after every day, or set it apart with a comma for the whole week",
         )
     else:
         for rows, place in days.named:
-            for row in rows if place else []:
-                row["equipment"] = place.equipment if place else None
             if place:
-                place.dumbbells_into(said)
+                for row in rows:
+                    row["equipment"] = place.equipment
+                place.put_dumbbells_into(draft)

@@ -60,7 +60,7 @@ def tokens_of(text: str) -> tuple[Token, ...]:
         sort = piece.lastgroup or "other"
         if sort == "dash":
             after = pieces[place + 1] if place + 1 < len(pieces) else None
-            dash = _dash(text, piece, found[-1] if found else None, after)
+            dash = _dash(piece, found[-1] if found else None, after)
             if dash is not None:
                 found.append(dash)
         else:
@@ -68,7 +68,7 @@ def tokens_of(text: str) -> tuple[Token, ...]:
     return tuple(found)
 
 
-def _dash(text: str, dash: re.Match[str], before: Token | None, after: re.Match[str] | None) -> Token | None:
+def _dash(dash: re.Match[str], before: Token | None, after: re.Match[str] | None) -> Token | None:
     """A range, a separator when it stands apart, else nothing: a hyphen."""
     start, end = dash.span()
     if before is None or after is None:

@@ -52,8 +52,13 @@ def sets_by_reps(entry: Entry, exercise: Exercise) -> str:
 
 def one_set(reps: tuple[int, int], exercise: Exercise) -> str:
     """8-12, or 30-45 s of a hold; /side where it is counted for each limb."""
-    side = "/side" if exercise.limb != "both" or exercise.alternating else ""
+    side = "/side" if counted_by_side(exercise) else ""
     return f"{span(*held_seconds(reps))} s{side}" if exercise.timed else f"{span(*reps)}{side}"
+
+
+def counted_by_side(exercise: Exercise) -> bool:
+    """Whether repetitions and holds are counted for each limb."""
+    return exercise.limb != "both" or exercise.alternating
 
 
 def held_seconds(reps: tuple[int, int]) -> tuple[int, int]:

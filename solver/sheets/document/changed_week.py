@@ -8,7 +8,9 @@ from typing import Any
 from setwright.catalogue.version import own_version
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.sheets.document.week_document import PRIVATE, evidence_digest, rounded, said_of
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.provenance import evidence_digest
+from setwright.solver.sheets.document.solved_week import PRIVATE, brief_and_week
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {
@@ -24,13 +26,14 @@ NO_SEARCH: dict[str, str | int | float] = {
 }
 
 
-def changed_week(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
+def changed_week_document(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
     """The changed week; cautions and clearance are in it only if they were in the document it came from."""
-    private = any(document.get("brief", {}).get("client", {}).get(key) for key in PRIVATE)
+    client = document.get("brief", {}).get("client")
+    private = isinstance(client, Mapping) and any(client.get(key) for key in PRIVATE)
     resolved = audit.evaluated.resolved
     made_by = {"version": own_version(), "catalogue": resolved.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
     return {
-        **said_of(parsed, audit, private),
+        **brief_and_week(parsed, audit, private),
         "made_by": {"evidence": evidence_digest(resolved.catalogue), **made_by, **document.get("made_by", {})},
         "score": rounded(audit.score),
         "bound": None,

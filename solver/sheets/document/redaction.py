@@ -2,49 +2,60 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from typing import Any, Final
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.sheets.document.week_document import PRIVATE
+from setwright.solver.brief.assumed import NO_CAUTIONS
+from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.brief.schema import Brief
+from setwright.solver.sheets.document.solved_week import PRIVATE
 
 TELLING: Final = ("caution", "injur", "rehab", "surgery", "clearance", "pain", "doctor", "physio", "pregnan")
 """Beginnings of words that tell of health in a title or a name."""
 
 
-def open_part(document: Mapping[str, Any], catalogue: Catalogue) -> dict[str, Any]:
-    """The document without cautions and clearance, and without titles, names and rules that would tell of them."""
-    document = without_private(document)
-    brief = document["brief"]
-    brief["title"] = unless_telling(brief.get("title", ""), catalogue)
-    brief["rules"] = {key: value for key, value in brief.get("rules", {}).items() if key != "caution"}
-    others = brief.get("other", [])
-    brief["other"] = [{**row, "name": unless_telling(row.get("name", ""), catalogue)} for row in others]
+def redacted(document: Mapping[str, Any], brief: Brief, catalogue: Catalogue) -> dict[str, Any]:
+    """A document without cautions and clearance, and without titles, names and rules that would tell of them.
+
+    `brief` is the document's own as it was read; written anew, it has every field, whatever the document left out.
+    """
+    document = _without_private({**document, "brief": raw_of(brief)})
+    said = document["brief"]
+    said["title"] = unless_telling(brief.title, catalogue)
+    said["rules"] = {key: value for key, value in said["rules"].items() if key != "caution"}
+    said["other"] = [{**row, "name": unless_telling(row["name"], catalogue)} for row in said["other"]]
+    withheld = {"private_left_out": True} if brief.client.cautions or brief.client.clearance else {}
     return {
         **document,
-        "brief": brief,
-        "assumed": [said for said in document.get("assumed", []) if not tells(said, catalogue)],
-        "overridden": [row for row in document.get("overridden", []) if row.get("id") != "caution"],
+        **withheld,
+        "assumed": [
+            text for text in document.get("assumed", []) if text == NO_CAUTIONS or not tells_of_health(text, catalogue)
+        ],
+        "overridden": [row for row in document.get("overridden", []) if row["id"] != "caution"],
     }
 
 
-def without_private(part: Any) -> Any:
+def unless_telling(text: str, catalogue: Catalogue) -> str:
+    """A title or a name, or nothing where it tells of health."""
+    return "" if tells_of_health(text, catalogue) else text
+
+
+def tells_of_health(text: str, catalogue: Catalogue) -> bool:
+    """Whether a text of the brief names a caution of the catalogue or tells of health in other words."""
+    said = _words(text)
+    known = (word for c in catalogue.cautions.values() for word in (c.id, c.name, *c.aliases) if word != "expecting")
+    named = any(f" {_words(word)} " in f" {said} " for word in known)
+    return named or any(f" {word}" in f" {said}" for word in TELLING)
+
+
+def _words(text: str) -> str:
+    """A text's letters and digits in small letters, with one blank between words."""
+    return " ".join("".join(letter if letter.isalnum() else " " for letter in text.lower()).split())
+
+
+def _without_private(part: Any) -> Any:
     """The same without any field that is private, however deep it stands."""
     if isinstance(part, Mapping):
-        return {key: without_private(value) for key, value in part.items() if key not in PRIVATE}
-    return [without_private(value) for value in part] if isinstance(part, list) else part
-
-
-def unless_telling(text: str, catalogue: Catalogue) -> str:
-    return "" if tells(text, catalogue) else text
-
-
-def tells(text: str, catalogue: Catalogue) -> bool:
-    """Whether a text names a caution of the catalogue or tells of health in other words."""
-    if text == "cautions: none":
-        return False
-    said = " ".join(re.findall(r"[^\W_]+", text.lower()))
-    known = (word for c in catalogue.cautions.values() for word in (c.id, c.name, *c.aliases) if word != "expecting")
-    plain = (" ".join(re.findall(r"[^\W_]+", word.lower())) for word in known)
-    return any(f" {word} " in f" {said} " for word in plain) or any(f" {word}" in f" {said}" for word in TELLING)
+        return {key: _without_private(value) for key, value in part.items() if key not in PRIVATE}
+    return [_without_private(value) for value in part] if isinstance(part, list) else part

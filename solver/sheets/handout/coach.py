@@ -2,87 +2,97 @@
 
 from __future__ import annotations
 
-import re
 import tomllib
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field, replace
-from datetime import date, time
-from datetime import time as TimeOfDay
-from types import MappingProxyType
-from typing import Any, Final
+from collections.abc import Mapping
+from datetime import time
+from typing import Annotated, Any, Final
+
+from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.sheets.common.labels import LABELS
-from setwright.solver.sheets.handout.coach_fields import FieldReader, Paper
+from setwright.solver.sheets.handout.coach_fields import (
+    Alarm,
+    Day,
+    Days,
+    ExerciseNames,
+    Labels,
+    Language,
+    Line,
+    MuscleNames,
+    Paper,
+    Revision,
+    TimeOfDay,
+    Times,
+    Weeks,
+)
 
 MOST_BYTES: Final = 200_000
 
 
-@dataclass(frozen=True)
-class Coach:
-    """Letterhead, words and defaults; `words` holds every label of `LABELS`, minutes are whole."""
+class CoachFile(BaseModel):
+    """Letterhead, words and defaults as `coach.toml` has them; minutes are whole."""
 
-    name: str = ""
-    lines: tuple[str, ...] = ()
-    language: str = "en"
-    caution: str = ""
+    model_config = ConfigDict(frozen=True, strict=True, extra="forbid", defer_build=True)
+
+    name: Line = ""
+    lines: Annotated[tuple[Line, ...], Field(strict=False, max_length=6)] = ()
+    language: Language = "en"
+    caution: Line = ""
     """Said after the usual caution, never in its place."""
     paper: Paper = "a4"
-    weeks: int = 1
-    revision: int = 0
-    """How often the calendar was written anew; said by option only."""
-    start: date | None = None
-    review_weeks: int | None = None
+    weeks: Weeks = 1
+    start: Day | None = None
+    review_weeks: Weeks | None = None
     time: TimeOfDay = time(18, 0)
-    times: Mapping[str, TimeOfDay] = field(default_factory=lambda: MappingProxyType({}))
+    times: Times = Field(default_factory=dict)
     """Weekday -> when its session starts, where that is not `time`."""
-    alarm: int | None = None
+    alarm: Alarm | None = None
     """Minutes before a session at which the calendar reminds; None: never."""
-    holidays: tuple[date, ...] = ()
-    words: Mapping[str, str] = field(default_factory=lambda: LABELS)
-    muscles: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
-    exercises: Mapping[str, str] = field(default_factory=lambda: MappingProxyType({}))
+    holidays: Days = ()
+    words: Labels = Field(default_factory=lambda: LABELS)
+    """Every label of `LABELS`, in the client's language where the file has it so."""
+    muscles: MuscleNames = Field(default_factory=dict)
+    exercises: ExerciseNames = Field(default_factory=dict)
     """Ids -> names in the client's language."""
 
 
+class Coach(CoachFile):
+    """The coach's file with what only an option says."""
+
+    revision: Revision = 0
+    """How often the calendar was written anew."""
+
+
 DEFAULT_COACH: Final = Coach()
-FIELDS: Final = (
-    *("name", "lines", "language", "caution", "paper", "weeks", "start", "review_weeks"),
-    *("time", "times", "alarm", "holidays", "words", "muscles", "exercises"),
-)
 
 
 def parse_coach(data: bytes, catalogue: Catalogue, where: str = "coach.toml") -> Coach:
     """The coach of one TOML file; raises UsageFault with every fault found."""
     raw = _tables(data, where)
-    reader = FieldReader(where)
-    found = {name: READERS[name](reader, name, value) for name, value in raw.items() if reader.known(name, FIELDS)}
-    reader.ids("muscles", found.get("muscles", {}), catalogue.muscles)
-    reader.ids("exercises", found.get("exercises", {}), catalogue.exercises)
-    if reader.faults:
-        raise UsageFault(reader.faults)
-    words = MappingProxyType({**LABELS, **found.pop("words", {})})
-    return Coach(words=words, **found)
+    try:
+        found = CoachFile.model_validate(raw, context=catalogue)
+    except ValidationError as error:
+        raise UsageFault(model_faults(error, CoachFile, raw, where, form="toml")) from None
+    return DEFAULT_COACH.model_copy(update={name: getattr(found, name) for name in found.model_fields_set})
 
 
 def overlaid(coach: Coach, said: Mapping[str, str | None]) -> Coach:
     """The coach with the options start, paper, weeks and revision laid over; raises UsageFault with every fault."""
-    reader = FieldReader("")
-    acts = {
-        "start": FieldReader.day,
-        "paper": FieldReader.paper,
-        "weeks": FieldReader.weeks,
-        "revision": FieldReader.revision,
-    }
-    changes: dict[str, Any] = {}
-    for name, value in said.items():
-        if value is not None:
-            number = int(value) if re.fullmatch(r"\d{1,9}", value) else value
-            changes[name] = acts[name](reader, f"--{name}", number)
-    if reader.faults:
-        raise UsageFault(reader.faults)
-    return replace(coach, **changes)
+    asked = {name: _as_number(value) for name, value in said.items() if value is not None}
+    try:
+        found = Coach.model_validate(asked)
+    except ValidationError as error:
+        faults = model_faults(error, Coach, asked, form="toml")
+        raise UsageFault([Fault(f"--{fault.where}", fault.said, fault.remedy) for fault in faults]) from None
+    return coach.model_copy(update={name: getattr(found, name) for name in asked})
+
+
+def _as_number(value: Any) -> Any:
+    """An option's text as the whole number that it writes out; anything else as it is."""
+    return int(value) if isinstance(value, str) and value.isascii() and value.isdigit() and len(value) < 10 else value
 
 
 def _tables(data: bytes, where: str) -> dict[str, Any]:
@@ -94,24 +104,3 @@ def _tables(data: bytes, where: str) -> dict[str, Any]:
         raise UsageFault(Fault(where, "is not UTF-8 text", "save it as UTF-8")) from None
     except (tomllib.TOMLDecodeError, RecursionError) as error:
         raise UsageFault(Fault(where, f"is not TOML: {error}", "mend that line")) from None
-
-
-READERS: Final[Mapping[str, Callable[[FieldReader, str, Any], Any]]] = MappingProxyType(
-    {
-        "name": FieldReader.text,
-        "lines": FieldReader.lines,
-        "language": FieldReader.language,
-        "caution": FieldReader.text,
-        "paper": FieldReader.paper,
-        "weeks": FieldReader.weeks,
-        "start": FieldReader.day,
-        "review_weeks": FieldReader.weeks,
-        "time": FieldReader.time,
-        "times": FieldReader.times,
-        "alarm": FieldReader.alarm,
-        "holidays": FieldReader.days,
-        "words": FieldReader.words,
-        "muscles": FieldReader.names,
-        "exercises": FieldReader.names,
-    }
-)

@@ -1,4 +1,4 @@
-"""Why this week: three true sentences for the client, from the week as reckoned."""
+"""Why this week: three true sentences for the client, from the week as it is evaluated."""
 
 from __future__ import annotations
 
@@ -51,29 +51,29 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
 """Scored rule -> what missing it means, as the end of a sentence; `{below}` and `{above}` name muscles."""
 
 
-def reasons(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> tuple[str, ...]:
-    """What comes first, what the minutes hold, and what was given up at the largest cost.
+def why_this_week(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> tuple[str, ...]:
+    """Three sentences: what comes first, what the minutes hold, and what was given up at the largest cost.
 
-    `costs` holds each rule's cost as the week was planned; `names` the muscles' names inside a sentence.
+    `costs` holds each rule's cost as the week was planned, in index points; `names` the muscles' names in a sentence.
     """
-    said = (first_reason(evaluated, names), minutes_reason(evaluated, names), given_up_reason(evaluated, costs, names))
-    return tuple(capital(sentence) for sentence in said)
+    first, minutes = _first_reason(evaluated, names), _minutes_reason(evaluated, names)
+    return tuple(_capital(sentence) for sentence in (first, minutes, _given_up_reason(evaluated, costs, names)))
 
 
-def capital(sentence: str) -> str:
+def _capital(sentence: str) -> str:
     return sentence[:1].upper() + sentence[1:]
 
 
-def sets_of(evaluated: EvaluatedWeek, muscle: str) -> str:
+def _sets_of(evaluated: EvaluatedWeek, muscle: str) -> str:
     return f"{evaluated.weekly_sets(muscle) / WHOLE:.2f}".rstrip("0").rstrip(".")
 
 
-def first_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
+def _first_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
     """The weekly sets and days of the priority muscles, or of the most and the least trained ones."""
     wanted = evaluated.resolved.priorities
     if wanted:
         many = len(wanted) > MOST_NAMED
-        said = listed(f"{names[m]} {dose(evaluated, m)}" for m in wanted[:MOST_NAMED])
+        said = listed(f"{names[m]} {_dose(evaluated, m)}" for m in wanted[:MOST_NAMED])
         more = f", and {len(wanted) - MOST_NAMED} more" if many else ""
         return f"First come the muscles you asked for: {said}{more}."
     sought = [m.id for m in evaluated.resolved.muscles.values() if m.weight]
@@ -82,19 +82,19 @@ def first_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
     most = max(sought, key=evaluated.weekly_sets)
     least = min(sought, key=evaluated.weekly_sets)
     if evaluated.weekly_sets(most) == evaluated.weekly_sets(least):
-        return f"No muscle was asked for before another; each gets {sets_of(evaluated, most)} weekly sets."
-    ends = f"most for {names[most]} ({sets_of(evaluated, most)} weekly sets), least for {names[least]}"
-    return f"No muscle was asked for before another, so the week is shared out: {ends} ({sets_of(evaluated, least)})."
+        return f"No muscle was asked for before another; each gets {_sets_of(evaluated, most)} weekly sets."
+    ends = f"most for {names[most]} ({_sets_of(evaluated, most)} weekly sets), least for {names[least]}"
+    return f"No muscle was asked for before another, so the week is shared out: {ends} ({_sets_of(evaluated, least)})."
 
 
-def dose(evaluated: EvaluatedWeek, muscle: str) -> str:
+def _dose(evaluated: EvaluatedWeek, muscle: str) -> str:
     """10 weekly sets on 3 days."""
     days = evaluated.direct_days(muscle)
     on = f" on {days} day{'s' if days != 1 else ''}" if days else ", as a helper in other lifts"
-    return f"with {sets_of(evaluated, muscle)} weekly sets{on}"
+    return f"with {_sets_of(evaluated, muscle)} weekly sets{on}"
 
 
-def minutes_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
+def _minutes_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
     """Minutes, working sets, and which sought muscles the minutes leave below their band."""
     busy = [day.index for day in evaluated.resolved.days if evaluated.on[day.index]]
     minutes = sum(whole_minutes(evaluated.seconds(day)) for day in busy)
@@ -120,21 +120,22 @@ def below(evaluated: EvaluatedWeek) -> list[str]:
 
 
 def above(evaluated: EvaluatedWeek) -> list[str]:
+    """The muscles above the upper end of their band."""
     muscles = evaluated.resolved.muscles.values()
     return [m.id for m in muscles if evaluated.weekly_sets(m.id) > round(m.high * WHOLE)]
 
 
-def given_up_reason(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> str:
+def _given_up_reason(evaluated: EvaluatedWeek, costs: Mapping[str, float], names: Mapping[str, str]) -> str:
     """The scored rule whose misses cost the week most, in plain words."""
     charged = {rule: cost for rule, cost in costs.items() if rule in GIVEN_UP and cost > 0}
     if not charged:
         return "Nothing that a good week should have was given up for it."
     rule = max(sorted(charged), key=lambda r: charged[r])
-    said = GIVEN_UP[rule].format(below=named(below(evaluated), names), above=named(above(evaluated), names))
+    said = GIVEN_UP[rule].format(below=_named(below(evaluated), names), above=_named(above(evaluated), names))
     return f"The largest thing given up for it: {said}."
 
 
-def named(muscles: list[str], names: Mapping[str, str]) -> str:
+def _named(muscles: list[str], names: Mapping[str, str]) -> str:
     """Muscles in brackets, or their number, or nothing."""
     if not muscles:
         return ""

@@ -10,15 +10,23 @@ from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDa
 from setwright.solver.sheets.common.ramp import ramp_steps, ramp_ups
 from setwright.solver.sheets.common.sanitise import one_line, web_link
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
-from setwright.solver.sheets.common.words import clock, listed, note, one_set, whole_minutes
-from setwright.solver.sheets.document.planned import Planned
-from setwright.solver.sheets.document.week_document import groups
+from setwright.solver.sheets.common.words import (
+    clock,
+    counted_by_side,
+    held_seconds,
+    listed,
+    note,
+    one_set,
+    whole_minutes,
+)
+from setwright.solver.sheets.document.card_labels import LineLabel, line_labels
+from setwright.solver.sheets.document.day_model import WeekDay, WeekLine
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.values import CardLine, Session
 
 
-def session_of(evaluated: EvaluatedWeek, day: ResolvedDay, coach: Coach, planned: Planned) -> Session:
-    """One day's card."""
+def session_of(evaluated: EvaluatedWeek, day: ResolvedDay, coach: Coach, said: WeekDay) -> Session:
+    """One day's card; reasons, loads and swaps are those that its document says."""
     seconds = evaluated.seconds(day.index)
     busy = bool(evaluated.on[day.index])
     kinds = seconds_by_kind(evaluated, day.index) if busy else {}
@@ -31,36 +39,27 @@ def session_of(evaluated: EvaluatedWeek, day: ResolvedDay, coach: Coach, planned
         seconds=seconds if busy else 0,
         place=place_words(evaluated.resolved, day.index),
         warm_up=f"{clock(evaluated.warm_up(day.index))} easy whole-body movement" if busy else "",
-        lines=card_lines(evaluated, day.index, coach, planned),
+        lines=_card_lines(evaluated, day.index, coach, said),
         seconds_by_kind=tuple(kinds.items()),
     )
 
 
-def card_lines(evaluated: EvaluatedWeek, day: int, coach: Coach, planned: Planned) -> tuple[CardLine, ...]:
-    """A day's lines in order."""
-    found = groups(evaluated, day)
-    paired = {g["group"] for g in found if g["place"] == 2}
-    ramps = ramp_ups(evaluated, day)
+def _card_lines(evaluated: EvaluatedWeek, day: int, coach: Coach, said: WeekDay) -> tuple[CardLine, ...]:
+    exercises, found = evaluated.resolved.catalogue.exercises, ramp_ups(evaluated, day)
+    ramps = {place: ramp_steps(evaluated.on[day][place].exercise, sets) for place, sets in found.items()}
     return tuple(
-        card_line(evaluated, line, g["group"], g["place"] if g["group"] in paired else 0, ramps, coach, planned)
-        for g, line in zip(found, evaluated.on[day], strict=True)
+        _card_line(line, label, ramps.get(line.place, ""), coach, entry, exercises)
+        for line, label, entry in zip(evaluated.on[day], line_labels(evaluated, day), said.entries, strict=True)
     )
 
 
-def card_line(
-    evaluated: EvaluatedWeek,
-    line: Line,
-    letter: str,
-    turn: int,
-    ramps: Mapping[int, tuple[tuple[int, int], ...]],
-    coach: Coach,
-    planned: Planned,
+def _card_line(
+    line: Line, label: LineLabel, ramp_up: str, coach: Coach, said: WeekLine, exercises: Mapping[str, Exercise]
 ) -> CardLine:
-    """One line; `turn` is 1 or 2 in a pair, else 0."""
-    e, entry, exercises = line.exercise, line.entry, evaluated.resolved.catalogue.exercises
-    said = planned.lines[line.day.index][line.place]
+    e, entry = line.exercise, line.entry
+    rest = 0 if label.paired and label.place == 1 else entry.rest
     return CardLine(
-        label=f"{letter}{turn or ''}",
+        label=str(label),
         exercise=e.id,
         name=exercise_name(e, coach),
         setting=e.setting,
@@ -69,18 +68,22 @@ def card_line(
         sets=entry.sets,
         reps=one_set(entry.reps, e),
         rir=entry.rir,
-        rest="0:00" if turn == 1 else clock(entry.rest),
+        rest=clock(rest),
         technique=note(entry, e),
         load=said.load,
         swaps=tuple(exercise_name(exercises[swap], coach) for swap in said.swaps),
-        ramp_up=ramp_steps(e, ramps[line.place]) if line.place in ramps else "",
+        ramp_up=ramp_up,
         why=said.why,
         partner=exercise_name(exercises[entry.partner], coach) if entry.partner else "",
         timed=e.timed,
+        amount=held_seconds(entry.reps) if e.timed else entry.reps,
+        per_side=counted_by_side(e),
+        rest_seconds=rest,
     )
 
 
 def exercise_name(exercise: Exercise, coach: Coach) -> str:
+    """An exercise's name in the coach's words, else the catalogue's, on one line."""
     return one_line(coach.exercises.get(exercise.id, exercise.name))
 
 

@@ -12,7 +12,7 @@ from setwright.solver.sheets.handout.coach import Coach
 
 @dataclass(frozen=True)
 class CardLine:
-    """One line of a card, in words; rests as m:ss, 0:00 for the first of a pair."""
+    """One line of a card, in words and, for programs, in numbers."""
 
     label: str
     """A, or A1 and A2 in a pair."""
@@ -26,6 +26,7 @@ class CardLine:
     reps: str
     rir: int
     rest: str
+    """As m:ss; 0:00 for the first of a pair."""
     technique: str
     load: str | None
     swaps: tuple[str, ...]
@@ -36,6 +37,11 @@ class CardLine:
     """The name of the exercise it is done in turn with, or nothing."""
     timed: bool = False
     """Whether `reps` is how long a hold or a carry lasts, in seconds."""
+    amount: tuple[int, int] = (0, 0)
+    """The ends of `reps`: repetitions, or seconds where it is timed."""
+    per_side: bool = False
+    """Whether `reps` is counted for each side."""
+    rest_seconds: int = 0
 
 
 @dataclass(frozen=True)

@@ -6,14 +6,14 @@ import json
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
-    from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
+    from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 
 STRENGTH = "strength training"
 UNSAFE = {ord(letter): f"\\u{ord(letter):04x}" for letter in "<>&\u2028\u2029"}
 """Letters that could end the script element that holds the JSON."""
 
 
-def exercise_plan(handout: Handout) -> dict[str, Any]:
+def schema_org_plan(handout: Handout) -> dict[str, Any]:
     """The week as schema.org/ExercisePlan; without the client's code, the coach and everything private."""
     sessions = [session for session in handout.sessions if session.lines]
     return {
@@ -37,14 +37,13 @@ def session_plan(session: Session) -> dict[str, Any]:
 
 def line_plan(place: int, line: CardLine) -> dict[str, Any]:
     """One exercise; repetitions are those of one set, rests and holds in seconds (UN/CEFACT code SEC)."""
-    minutes, seconds = line.rest.split(":")
-    said = [f"{line.sets} sets", *(["reps are for each side"] if line.reps.endswith("/side") else [])]
+    said = [f"{line.sets} sets", *(["reps are for each side"] if line.per_side else [])]
     said += [text for text in (line.technique, line.load and f"load: {line.load}") if text]
     return {
         **plan(line.name),
         "position": place,
         **one_set(line),
-        "restPeriods": {"@type": "QuantitativeValue", "value": int(minutes) * 60 + int(seconds), "unitCode": "SEC"},
+        "restPeriods": {"@type": "QuantitativeValue", "value": line.rest_seconds, "unitCode": "SEC"},
         "intensity": measured(line.rir, "repetitions in reserve"),
         "additionalVariable": "; ".join(said),
     }
@@ -52,8 +51,8 @@ def line_plan(place: int, line: CardLine) -> dict[str, Any]:
 
 def one_set(line: CardLine) -> dict[str, Any]:
     """How often, or how long, the exercise is done in one set."""
-    low, _, high = line.reps.split("/")[0].removesuffix(" s").partition("-")
-    ends = {"@type": "QuantitativeValue", "minValue": int(low), "maxValue": int(high or low)}
+    low, high = line.amount
+    ends = {"@type": "QuantitativeValue", "minValue": low, "maxValue": high}
     return {"activityDuration": {**ends, "unitCode": "SEC"}} if line.timed else {"repetitions": ends}
 
 

@@ -12,7 +12,7 @@ from setwright.solver.sheets.charts.chart_words import chart_words
 from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side_by_side, time_chart
 from setwright.solver.sheets.charts.drawing import UNFIT, Look, number
 from setwright.solver.sheets.common.caution import SCREENING
-from setwright.solver.sheets.html.exercise_plan import embedded, exercise_plan
+from setwright.solver.sheets.html.exercise_plan import embedded, schema_org_plan
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -54,7 +54,7 @@ def page(handout: Handout, plots: Plots | None = None) -> bytes:
         head=headed(handout),
         facts=facts(handout),
         style=Markup(house.get_template("page.css").render(paper=PAPERS[handout.coach.paper])),
-        plan=Markup(embedded(exercise_plan(handout))),
+        plan=Markup(embedded(schema_org_plan(handout))),
         unit=handout.document["brief"]["client"]["unit"],
         index=number(handout.index),
         caution=linked(handout.caution),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from setwright.solver.sheets.document.week_document import dumped
+from setwright.solver.sheets.document.json_values import dumped
 from setwright.solver.sheets.handout.handout import Handout
 
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.sheets.common.words import held, listed, muscle_name, wrapped
-from setwright.solver.sheets.document.week_document import reckoned, rounded
+from setwright.solver.sheets.document.figures import evaluated_part
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.week_table import day_lines
 
 if TYPE_CHECKING:
@@ -25,7 +26,7 @@ def alternatives_documents(found: tuple[Alternative, ...]) -> list[dict[str, Any
             "gains": list(other.gains),
             "lacks": list(other.lacks),
             "sets_more": [{"muscle": muscle, "sets": rounded(sets)} for muscle, sets in other.muscles],
-            **reckoned(other.audit),
+            **evaluated_part(other.audit),
         }
         for place, other in enumerate(found, 1)
     ]

@@ -12,7 +12,7 @@ from setwright.solver.sheets.common.addresses import address
 from setwright.solver.sheets.common.findings import member_words, wish_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import day_name, held, listed, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.changes import (
     changed_document,
     difference_lines,

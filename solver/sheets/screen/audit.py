@@ -14,7 +14,7 @@ from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import day_name, held, whole_minutes, wrapped
-from setwright.solver.sheets.document.week_document import reckoned
+from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.screen.changes import broken_document
 from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
 
@@ -29,7 +29,7 @@ def audit_document(audit: Audit) -> dict[str, Any]:
         "goal": audit.evaluated.resolved.goal,
         "score": audit.score,
         "broken": broken,
-        **reckoned(audit),
+        **evaluated_part(audit),
     }
 
 

@@ -13,7 +13,7 @@ from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.findings import misfit_words, wish_words
 from setwright.solver.sheets.common.words import held, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.relaxation_words import relaxation_words, shortfall_words
 
 if TYPE_CHECKING:

@@ -6,7 +6,7 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.sheets.common.words import counted, held, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.answers import unsolved_document, unsolved_words
 from setwright.solver.sheets.screen.changes import (
     changed_document,

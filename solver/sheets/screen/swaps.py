@@ -15,7 +15,7 @@ from setwright.solver.sheets.common.addresses import address
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import clock, day_name, held, listed, note, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.changes import cut_words, difference_lines, effect_document, signed, signed_clock
 from setwright.solver.sheets.screen.week_table import day_lines, labels
 from setwright.solver.uses.edits.effects import Effect

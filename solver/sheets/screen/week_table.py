@@ -26,7 +26,8 @@ from setwright.solver.sheets.common.words import (
     whole_minutes,
     wrapped,
 )
-from setwright.solver.sheets.document.week_document import UNPROVEN, assumed_of, groups, overridden
+from setwright.solver.sheets.document.card_labels import line_labels
+from setwright.solver.sheets.document.solved_week import UNPROVEN, assumed_of, overridden
 from setwright.solver.sheets.screen.headline import headline
 
 if TYPE_CHECKING:
@@ -94,9 +95,7 @@ def day_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
 
 def labels(evaluated: EvaluatedWeek, day: int) -> list[str]:
     """A, B, and A1, A2 for a pair."""
-    found = groups(evaluated, day)
-    paired = {g["group"] for g in found if g["place"] == 2}
-    return [f"{g['group']}{g['place'] if g['group'] in paired else ''}" for g in found]
+    return [str(label) for label in line_labels(evaluated, day)]
 
 
 def rows(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:

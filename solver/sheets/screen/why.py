@@ -10,7 +10,7 @@ from setwright.solver.sheets.common.addresses import address
 from setwright.solver.sheets.common.choices import why
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import clock, day_name, held, muscle_name, span, wrapped
-from setwright.solver.sheets.document.week_document import rounded
+from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.changes import (
     broken_words,
     costs_up,

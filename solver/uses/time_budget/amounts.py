@@ -7,7 +7,7 @@ from dataclasses import replace
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.defaults import LIMITS
-from setwright.solver.brief.parsed_brief import ParsedBrief, settled
+from setwright.solver.brief.parsed_brief import ParsedBrief, with_defaults
 from setwright.solver.brief.schema import Brief, DayAsk
 
 
@@ -59,7 +59,7 @@ def so_many_days(parsed: ParsedBrief, days: int) -> ParsedBrief:
         raise UsageFault(Fault("days", said, "give a brief of like days, such as '3 days x 40 min'"))
     like = brief.days[0]
     asked = DayAsk(minutes=like.minutes, equipment=like.equipment, focus=like.focus)
-    return replace(parsed, brief=agreed(settled(brief.model_copy(update={"days": (asked,) * days})), days))
+    return replace(parsed, brief=agreed(with_defaults(brief.model_copy(update={"days": (asked,) * days})), days))
 
 
 def agreed(brief: Brief, days: int) -> Brief:

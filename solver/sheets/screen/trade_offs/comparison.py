@@ -10,7 +10,8 @@ from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import member_words
 from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import held, listed, wrapped
-from setwright.solver.sheets.document.week_document import rounded, week_document
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.headline import headline
 from setwright.solver.sheets.screen.trade_offs.break_even import break_even_documents, break_even_words
 from setwright.solver.sheets.screen.trade_offs.comparison_tables import comparison_tables, week_seconds_by_kind

@@ -8,7 +8,7 @@ from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind, session_minutes
 from setwright.solver.sheets.common.words import clock
-from setwright.solver.sheets.document.week_document import UNPROVEN
+from setwright.solver.sheets.document.solved_week import UNPROVEN
 
 if TYPE_CHECKING:
     from setwright.solver.evaluation.evaluated_week import EvaluatedWeek

@@ -10,7 +10,9 @@ from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import counted, held, wrapped
-from setwright.solver.sheets.document.week_document import UNPROVEN, made_by, rounded, week_document
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.provenance import made_by
+from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.screen.headline import brief_parts
 from setwright.solver.sheets.screen.trade_offs.curve_words import UNIT, WHAT_BEND_IS, curve_sentences
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from setwright.solver.sheets.common.words import counted, listed
-from setwright.solver.sheets.document.week_document import UNPROVEN
+from setwright.solver.sheets.document.solved_week import UNPROVEN
 
 if TYPE_CHECKING:
     from setwright.solver.uses.time_budget.time_curve import CurvePoint, TimeCurve

@@ -6,7 +6,8 @@ from typing import TYPE_CHECKING, Any
 
 from setwright.solver.planning import Solved
 from setwright.solver.sheets.common.words import listed
-from setwright.solver.sheets.document.week_document import UNPROVEN, rounded
+from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.document.solved_week import UNPROVEN
 
 if TYPE_CHECKING:
     from setwright.solver.uses.compare.comparison import Comparison

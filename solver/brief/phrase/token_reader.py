@@ -17,8 +17,8 @@ _NOTHING = Token("other", "", 0, 0)
 
 
 @dataclass(frozen=True)
-class Met:
-    """A catalogue word met in a phrase: its kind, its id and how it was written."""
+class Match:
+    """A catalogue word met in a phrase: its kind, its id, how it was written and its length in tokens."""
 
     kind: Kind
     id: str
@@ -26,25 +26,30 @@ class Met:
     length: int
 
 
-class Reader:
-    """Reads one phrase from left to right and keeps the faults met."""
+class TokenReader:
+    """Reads one phrase from left to right and keeps the faults met.
+
+    `position` is the place of the next token. Methods named `take...` step over what they give; all others leave the
+    position as it is, and look `ahead` so many tokens beyond it.
+    """
 
     def __init__(self, text: str, lexicon: Lexicon) -> None:
         self.text = text
         self.lexicon = lexicon
         self.tokens = tokens_of(text)
-        self.at = 0
+        self.position = 0
         self.faults: list[Fault] = []
-        self.stops: frozenset[str] = frozenset()
+        self.stop_words: frozenset[str] = frozenset()
         """Words at which a stretch of unknown words ends."""
 
     @property
     def done(self) -> bool:
-        return self.at >= len(self.tokens)
+        """Whether all tokens are read."""
+        return self.position >= len(self.tokens)
 
     def peek(self, ahead: int = 0) -> Token:
         """The token so far ahead, or an empty one past the end."""
-        place = self.at + ahead
+        place = self.position + ahead
         return self.tokens[place] if place < len(self.tokens) else _NOTHING
 
     def sees(self, *words: str, ahead: int = 0) -> bool:
@@ -52,35 +57,36 @@ class Reader:
         return all(self.peek(ahead + place).text == word for place, word in enumerate(words))
 
     def take(self, *words: str) -> bool:
-        """Step over these words if they come next."""
+        """Step over these words if they come next; whether they did."""
         if self.sees(*words):
-            self.at += len(words)
+            self.position += len(words)
             return True
         return False
 
     def take_any(self, words: Iterable[str]) -> str | None:
-        """Step over the next token if it is one of these words."""
+        """Step over the next token if it is one of these words; the word, or None."""
         text = self.peek().text
         if text and text in words:
-            self.at += 1
+            self.position += 1
             return text
         return None
 
-    def written(self, start: int, end: int | None = None) -> str:
+    def text_from(self, start: int, end: int | None = None) -> str:
         """The text from one token up to, and without, another (the cursor's if not named)."""
-        last = (self.at if end is None else end) - 1
+        last = (self.position if end is None else end) - 1
         return self.text[self.tokens[start].start : self.tokens[last].end] if last >= start else ""
 
-    def separator(self, ahead: int = 0) -> bool:
+    def at_separator(self, ahead: int = 0) -> bool:
+        """Whether a comma, another separating sign or a joining word such as `and` stands there."""
         token = self.peek(ahead)
         return token.sort == "separator" or token.text in JOINERS
 
     def skip_separators(self) -> bool:
-        """Step over separators; whether there was any."""
-        start = self.at
-        while not self.done and self.separator():
-            self.at += 1
-        return self.at > start
+        """Step over separators; whether any stood there."""
+        start = self.position
+        while not self.done and self.at_separator():
+            self.position += 1
+        return self.position > start
 
     def number(self, ahead: int = 0) -> float | None:
         """The number that stands there, in figures or as a word up to ten."""
@@ -90,11 +96,12 @@ class Reader:
         return NUMBER_WORDS.get(token.text)
 
     def weekday(self, ahead: int = 0) -> str | None:
+        """The weekday that stands there, as `mon` to `sun`."""
         return DAY_WORDS.get(self.peek(ahead).text)
 
-    def met(self, kinds: Sequence[Kind], ahead: int = 0) -> Met | None:
+    def match(self, kinds: Sequence[Kind], ahead: int = 0) -> Match | None:
         """The longest catalogue word of these kinds that stands there; the earlier kind wins a draw."""
-        start = self.at + ahead
+        start = self.position + ahead
         stretch = self.tokens[start : start + self.lexicon.longest]
         for length in range(len(stretch), 0, -1):
             part = stretch[:length]
@@ -102,26 +109,28 @@ class Reader:
                 continue
             found = self.lexicon.find(tuple(token.text for token in part), kinds)
             if found:
-                return Met(*found, self.written(start, start + length), length)
+                return Match(*found, self.text_from(start, start + length), length)
         return None
 
-    def take_met(self, kinds: Sequence[Kind]) -> Met | None:
-        met = self.met(kinds)
-        if met:
-            self.at += met.length
-        return met
+    def take_match(self, kinds: Sequence[Kind]) -> Match | None:
+        """Step over the longest catalogue word of these kinds; None where none comes next."""
+        match = self.match(kinds)
+        if match:
+            self.position += match.length
+        return match
 
-    def unknown(self) -> str:
-        """Step over the next stretch of words up to a separator, a number, a weekday or a word known to lead."""
-        start = self.at
-        self.at += 1
+    def take_unknown(self) -> str:
+        """Step over the next word and on to a separator, a number, a weekday or a stop word; the text stepped over."""
+        start = self.position
+        self.position += 1
         while not self.done and not self._stops():
-            self.at += 1
-        return self.written(start)
+            self.position += 1
+        return self.text_from(start)
 
     def _stops(self) -> bool:
         token = self.peek()
-        return self.separator() or token.sort != "word" or token.text in self.stops or token.text in DAY_WORDS
+        return self.at_separator() or token.sort != "word" or token.text in self.stop_words or token.text in DAY_WORDS
 
     def fault(self, said: str, remedy: str = "") -> None:
+        """Keep a fault of the phrase."""
         self.faults.append(Fault("phrase", said, remedy))

@@ -6,9 +6,9 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
-from setwright.catalogue.faults import Fault
-from setwright.catalogue.near import did_you_mean
-from setwright.solver.brief.phrase.lexicon import KIND_NAMES, Kind, Lexicon, key_of
+from setwright.catalogue.faults import Fault, shown
+from setwright.catalogue.near import did_you_mean, suggestion
+from setwright.solver.brief.phrase.lexicon import ALL_KINDS, KIND_NAMES, Kind, Lexicon, key_of
 
 _PLACES: tuple[Kind, ...] = ("kit", "item")
 _THINGS: tuple[Kind, ...] = ("item", "kit")
@@ -20,7 +20,7 @@ _LISTS: Mapping[str, tuple[Kind, ...]] = {
 }
 
 
-class Names:
+class NameResolver:
     """Replaces the names of one raw brief and keeps the faults met; what is malformed is left for the schema."""
 
     def __init__(self, lexicon: Lexicon, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> None:
@@ -29,7 +29,7 @@ class Names:
         self.rule_ids = rule_ids
         self.faults: list[Fault] = []
 
-    def in_brief(self, raw: Mapping[str, Any]) -> dict[str, Any]:
+    def resolve_brief(self, raw: Mapping[str, Any]) -> dict[str, Any]:
         """The raw brief with every name it holds as an id."""
         brief = dict(raw)
         for field, kinds in _LISTS.items():
@@ -60,9 +60,12 @@ class Names:
         if found:
             return found[1]
         wanted = " or ".join(KIND_NAMES[kind] for kind in kinds)
-        near = self.lexicon.near(value, kinds)
-        remedy = f"did you mean {near!r}?" if near else ""
-        self.faults.append(Fault(where, f"{value!r} is not in the catalogue, expected {wanted}", remedy))
+        other = self.lexicon.resolve(value, ALL_KINDS)
+        if other:
+            self.faults.append(Fault(where, f"{shown(value)} is {KIND_NAMES[other[0]]}, expected {wanted}"))
+            return value
+        remedy = suggestion(self.lexicon.nearest(value, kinds))
+        self.faults.append(Fault(where, f"{shown(value)} is not in the catalogue, expected {wanted}", remedy))
         return value
 
     def _one(self, table: dict[str, Any], field: str, kinds: Sequence[Kind], where: str) -> None:

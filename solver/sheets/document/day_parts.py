@@ -1,0 +1,65 @@
+"""The sessions of a week as its document has them: a day, a line, and the digest of what may stand in for the lines."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable
+from typing import Any
+
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.sheets.common.choices import swaps, why
+from setwright.solver.sheets.common.ramp import ramp_ups
+from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
+from setwright.solver.sheets.document.card_labels import is_second, line_labels
+
+
+def day_part(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:
+    """One session; `day` is its place in the week, from 0."""
+    resolved = evaluated.resolved.days[day]
+    ramps, labels = ramp_ups(evaluated, day), line_labels(evaluated, day)
+    return {
+        "weekday": resolved.weekday,
+        "minutes": resolved.minutes,
+        "seconds": evaluated.seconds(day),
+        "warm_up_seconds": evaluated.warm_up(day),
+        "ramp_up_seconds": sum(seconds for (d, _), seconds in evaluated.ramp_up.items() if d == day),
+        "seconds_by_kind": seconds_by_kind(evaluated, day),
+        "entries": [
+            {
+                **line_part(evaluated, line),
+                "group": label.letter,
+                "place": label.place,
+                "ramp_up_sets": len(ramps.get(line.place, ())),
+            }
+            for line, label in zip(evaluated.on[day], labels, strict=True)
+        ],
+    }
+
+
+def line_part(evaluated: EvaluatedWeek, line: Line) -> dict[str, Any]:
+    """One line of a card, as far as it does not depend on the lines around it."""
+    entry, exercise = line.entry, line.exercise
+    halves = line.prescription.half_seconds
+    return {
+        "order": line.place + 1,
+        "exercise": exercise.id,
+        "name": exercise.name,
+        "sets": entry.sets,
+        "reps": list(entry.reps),
+        "rir": entry.rir,
+        "rest_seconds": entry.rest,
+        "technique": entry.technique,
+        "drops": entry.drops,
+        "limb": exercise.limb,
+        "paired_with": entry.partner,
+        "seconds": halves // 2 if is_second(evaluated, line) else (halves + 1) // 2,
+        "load": None,
+        "why": why(evaluated, line),
+        "swaps": [e.id for e in swaps(evaluated, line)],
+    }
+
+
+def swaps_digest(days: Iterable[Iterable[tuple[str, Iterable[str]]]]) -> str:
+    """Twelve letters that change with any swap of any line; `days` holds each line's exercise and its swaps, as ids."""
+    said = "\n\n".join("\n".join(" ".join((exercise, *instead)) for exercise, instead in day) for day in days)
+    return hashlib.sha256(said.encode()).hexdigest()[:12]
