@@ -76,14 +76,14 @@ def further(
     more: dict[str, Any] = {}
     told: list[str] = []
     if mend:
-        from setwright.solver.sheets.screen.mending import changes_document, changes_text
+        from setwright.solver.sheets.screen.edits.single_changes import changes_document, changes_text
         from setwright.solver.uses.edits.single_changes import best_changes
 
         changes = best_changes(found.audit, mend)
         more["changes"] = changes_document(changes)
         told.append(changes_text(found.audit, changes, columns()))
     if best:
-        from setwright.solver.sheets.screen.optimality_gap import optimality_gap_document, optimality_gap_text
+        from setwright.solver.sheets.screen.explain.optimality_gap import optimality_gap_document, optimality_gap_text
         from setwright.solver.uses.time_budget.optimality_gap import optimality_gap_of
 
         end = optimality_gap_of(found.audit, limits, stopping)

@@ -12,7 +12,7 @@ from setwright.solver.evaluation.pairs import unfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.findings import misfit_words, wish_words
-from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.relaxation_words import relaxation_words, shortfall_words
 
@@ -63,7 +63,7 @@ def _relaxation_document(found: SolvedRelaxation, place: int, resolved: Resolved
 
 def clash_text(clash: Clash, width: int = 100, relaxations: Relaxations | None = None) -> str:
     """The clash for a coach: the wishes first, then the rules, each with its remedy, then what would free it."""
-    width = held(width)
+    width = page_width(width)
     resolved = clash.resolved
     several = len(clash.conflicts) > 1
     these = "These cannot all be met, but without any one of them the others can:" if several else "This cannot be met:"

@@ -1,4 +1,4 @@
-"""What a change of a week does, by exact reckoning: two audits and what differs between them."""
+"""What a change of a week does: two audits and what differs between them."""
 
 from __future__ import annotations
 
@@ -11,8 +11,10 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.evaluated_week import WHOLE
 from setwright.solver.evaluation.finding import UNITS, Finding, Place
 from setwright.solver.evaluation.week import Week
+from setwright.solver.uses.week_seconds import seconds_of_week
 
 TIME = "day-minutes"
+"""The rule that a session fits its day's minutes."""
 
 
 @dataclass(frozen=True)
@@ -35,7 +37,7 @@ class Effect:
     @property
     def seconds(self) -> int:
         """Seconds of all sessions; a day without lines takes none."""
-        return total_seconds(self.after) - total_seconds(self.before)
+        return seconds_of_week(self.after.evaluated) - seconds_of_week(self.before.evaluated)
 
     @cached_property
     def costs(self) -> tuple[tuple[str, float], ...]:
@@ -67,7 +69,7 @@ class Effect:
         return tuple(f for f in self.after.broken if _is_new(f, widths, new[f.rule] > old[f.rule]))
 
     @cached_property
-    def mended(self) -> tuple[str, ...]:
+    def no_longer_broken(self) -> tuple[str, ...]:
         """The rules broken less often than before."""
         old = Counter(f.rule for f in self.before.broken)
         new = Counter(f.rule for f in self.after.broken)
@@ -99,9 +101,3 @@ def _is_new(finding: Finding, widths: Mapping[Place, float], more: bool) -> bool
 def effect(before: Audit, week: Week) -> Effect:
     """What it does to put another week in the place of an audited one."""
     return Effect(before, audit(before.evaluated.resolved, week))
-
-
-def total_seconds(found: Audit) -> int:
-    """The seconds of a week's sessions; a day without lines takes none."""
-    evaluated = found.evaluated
-    return sum(evaluated.seconds(day.index) for day in evaluated.resolved.days if evaluated.on[day.index])

@@ -41,7 +41,7 @@ class Reoptimised:
 
 @dataclass(frozen=True)
 class Unsolved:
-    """No week: the smallest clash, or nothing where the search only ran out."""
+    """No week: the smallest clash, or no conflicts where the search only ended before it found a week."""
 
     resolved: ResolvedBrief
     conflicts: tuple[ClashMember, ...]
@@ -65,31 +65,31 @@ def reoptimised(
     outcome = search(instance, limits, None, stopped)
     wanted = (column for week in (previous, *seeds) for column in old_columns(instance, week))
     lns = widened(outcome.lns, wanted, limits)
-    seeded = [lns.take(columns) for seed in (previous, *seeds) if (columns := columns_at(lns.model, seed))]
+    seeded = [lns.take(columns) for seed in (previous, *seeds) if (columns := _columns_of_week(lns.model, seed))]
     if any(seeded):
-        climb_on(lns, limits)
+        _search_on(lns, limits)
     if lns.best is None:
         return unsolved(instance, outcome.ended_by, limits)
     bound = max(outcome.bound, float(lns.best.score_units))
-    return Reoptimised(nearest(lns, resolved, limits, previous, seeds), bound, outcome.ended_by)
+    return Reoptimised(_nearest(lns, resolved, limits, previous, seeds), bound, outcome.ended_by)
 
 
 def unsolved(instance: Instance, ended_by: str, limits: Limits) -> Unsolved:
-    """What stands in the way of any week; a search that was stopped or ran out names nothing."""
+    """What stands in the way of any week; no conflicts where the search was stopped or ran out of time."""
     conflicts = () if ended_by in ("stopped", "time limit") else conflict_of(instance, limits.seconds)
     return Unsolved(instance.resolved, conflicts, ended_by)
 
 
-def climb_on(lns: NeighbourhoodSearch, limits: Limits) -> None:
-    """Half the usual rounds more, from the week at hand."""
+def _search_on(lns: NeighbourhoodSearch, limits: Limits) -> None:
+    """Search on for half the usual rounds, from the week at hand."""
     with suppress(Stopped):
         lns.improve(limits.rounds_for(len(lns.instance.resolved.days)) // 2)
 
 
-def nearest(
+def _nearest(
     lns: NeighbourhoodSearch, resolved: ResolvedBrief, limits: Limits, previous: Week, seeds: tuple[Week, ...]
 ) -> Audit:
-    """The climb's best week with as few changes as its score allows; in efficiency the shortest one."""
+    """The search's best week, as near to `previous` as its score allows; in efficiency the shortest one."""
     if resolved.goal == "efficiency":
         return fewest_minutes_week(lns, limits).audit
     near = nearest_week(lns, previous, 0.0, limits).audit
@@ -97,8 +97,8 @@ def nearest(
     return max(found, key=lambda a: a.score_units)
 
 
-def columns_at(model: LinearModel, week: Week) -> frozenset[int] | None:
-    """The columns of a sheet that make a week, or None where one of its lines is not among them."""
+def _columns_of_week(model: LinearModel, week: Week) -> frozenset[int] | None:
+    """The model's columns that make a week, or None where one of its lines is not among them."""
     places = {column: j for j, column in enumerate(model.columns)}
     made = columns_of(model.instance, week)
     return frozenset(places[c] for c in made) if made and all(c in places for c in made) else None

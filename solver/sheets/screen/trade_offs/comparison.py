@@ -9,15 +9,16 @@ from setwright.solver.planning import Clash, OutOfTime
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import member_words
 from setwright.solver.sheets.common.time_breakdown import session_minutes
-from setwright.solver.sheets.common.words import held, listed, wrapped
+from setwright.solver.sheets.common.words import listed, page_width, wrapped
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.headline import headline
+from setwright.solver.sheets.screen.muscle_table import WHAT_INDEX_IS
+from setwright.solver.sheets.screen.score_words import ended_words
 from setwright.solver.sheets.screen.trade_offs.break_even import break_even_documents, break_even_words
 from setwright.solver.sheets.screen.trade_offs.comparison_tables import comparison_tables, week_seconds_by_kind
 from setwright.solver.sheets.screen.trade_offs.rank_stability import ranking_document, ranking_words
 from setwright.solver.sheets.screen.trade_offs.trade import trade_documents, trade_words
-from setwright.solver.sheets.screen.week_table import ENDS, WHAT_INDEX_IS
 from setwright.solver.uses.compare.compared_brief import letter_of
 from setwright.solver.uses.compare.comparison import only_in
 
@@ -34,7 +35,7 @@ WHAT_COMPARES = (
 
 def comparison_text(comparison: Comparison, width: int = 100) -> str:
     """The comparison for a coach: the briefs, the tables, the trade-off, how stable the order is, the caution."""
-    width = held(width)
+    width = page_width(width)
     parts = [
         *(wrapped(said, width, "  ") for said in _heads(comparison)),
         *comparison_tables(comparison, width),
@@ -72,7 +73,7 @@ def _why_no_week(end: End) -> str:
         case Clash():
             return f"no week can meet this brief ({listed(member_words(c, end.resolved) for c in end.conflicts)} clash)"
         case OutOfTime():
-            return f"no week was found ({ENDS.get(end.ended_by, end.ended_by)})"
+            return f"no week was found ({ended_words(end.ended_by)})"
         case _:
             return ""
 

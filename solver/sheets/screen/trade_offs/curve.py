@@ -9,7 +9,7 @@ from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import session_minutes
-from setwright.solver.sheets.common.words import counted, held, wrapped
+from setwright.solver.sheets.common.words import counted, page_width, wrapped
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.provenance import made_by
 from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
@@ -31,7 +31,7 @@ NARROW = 95
 
 def curve_text(curve: TimeCurve, width: int = 100) -> str:
     """The curve for a coach: the brief, the rows, the chart, the bend and what is left open, the caution."""
-    width = held(width)
+    width = page_width(width)
     parts = [
         wrapped(_title(curve), width),
         _rows(curve, width),

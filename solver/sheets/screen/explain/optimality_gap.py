@@ -5,10 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.auditing import Audit
-from setwright.solver.sheets.common.words import counted, held, wrapped
+from setwright.solver.sheets.common.words import counted, page_width, wrapped
 from setwright.solver.sheets.document.json_values import rounded
-from setwright.solver.sheets.screen.answers import unsolved_document, unsolved_words
-from setwright.solver.sheets.screen.changes import (
+from setwright.solver.sheets.screen.edits.differences import (
     changed_document,
     difference_lines,
     effect_document,
@@ -16,18 +15,17 @@ from setwright.solver.sheets.screen.changes import (
     signed,
     signed_clock,
 )
+from setwright.solver.sheets.screen.explain.answers import UNPROVEN, unsolved_document, unsolved_words
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.explain.reoptimise import Unsolved
 from setwright.solver.uses.time_budget.optimality_gap import OptimalityGap
 
 BEST = "setwright.best/1"
-UNPROVEN = 1000
-"""Index points: a gap as wide as this says nothing."""
 
 
 def optimality_gap_text(audited: Audit, end: OptimalityGap | Unsolved, width: int) -> str:
     """How far from the best week in the same minutes and kit, and the nearest week that wins most of it back."""
-    width = held(width)
+    width = page_width(width)
     if isinstance(end, Unsolved):
         return "\n".join(wrapped(f"The best week in the same minutes and kit: {unsolved_words(end)}", width)) + "\n"
     best, near = Effect(audited, end.best), Effect(audited, end.near)
@@ -58,7 +56,7 @@ def _summary_lines(effect: Effect, width: int) -> list[str]:
 
 
 def _proven(end: OptimalityGap) -> str:
-    if end.unproven >= UNPROVEN:
+    if end.unproven > UNPROVEN:
         return "it is not proven how much better a week could be"
     return f"no week can score {end.unproven:.2f} points more"
 
