@@ -11,7 +11,7 @@ from setwright.solver.evaluation.week import Entry
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.costs import ALWAYS, points
 from setwright.solver.sheets.common.findings import finding_words
-from setwright.solver.sheets.common.words import clock, day_name, listed, muscle_name, wrapped
+from setwright.solver.sheets.common.words import clock, day_name, listed, muscle_name, some_sets, wrapped
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.make_room import Cut
@@ -29,8 +29,8 @@ def effect_document(effect: Effect) -> dict[str, Any]:
         "stimulus": rounded(effect.stimulus),
         "seconds": effect.seconds,
         "costs": [{"rule": rule, "cost": rounded(cost)} for rule, cost in effect.costs],
-        "came_up": [charged_document(f, resolved) for f in effect.came_up],
-        "went": [charged_document(f, resolved) for f in effect.went],
+        "came_up": [_charged_document(f, resolved) for f in effect.came_up],
+        "went": [_charged_document(f, resolved) for f in effect.went],
         "broken": [broken_document(f, resolved) for f in effect.broken],
         "muscles": [
             {
@@ -43,7 +43,7 @@ def effect_document(effect: Effect) -> dict[str, Any]:
     }
 
 
-def charged_document(finding: Finding, resolved: ResolvedBrief) -> dict[str, Any]:
+def _charged_document(finding: Finding, resolved: ResolvedBrief) -> dict[str, Any]:
     """A scored finding as JSON; its cost in index points."""
     return {"id": finding.rule, "text": finding_words(finding, resolved), "cost": rounded(points(finding.cost))}
 
@@ -82,7 +82,7 @@ def muscle_moves(effect: Effect, most: int = MOST_NAMED) -> str:
 
 
 def costs_up(effect: Effect, most: int = MOST_NAMED) -> str:
-    """What comes up, dearest first: no row in the week 5.0, ..."""
+    """The costs that are added, dearest first, in index points: no row in the week (5.0); ..."""
     resolved = effect.after.evaluated.resolved
     found = [(finding_words(f, resolved), points(f.cost)) for f in effect.came_up if points(f.cost) >= LEAST]
     if not found:
@@ -99,11 +99,11 @@ def broken_words(effect: Effect) -> str:
 
 def cut_words(cut: Cut) -> str:
     """Cable crunch cut to 2 sets, or taken out."""
-    return f"{cut.line.exercise.name} " + (f"cut to {cut.sets} sets" if cut.sets else "taken out")
+    return f"{cut.line.exercise.name} " + (f"cut to {some_sets(cut.sets)}" if cut.sets else "taken out")
 
 
-def changed_lines(before: EvaluatedWeek, after: EvaluatedWeek) -> list[str]:
-    """What two weeks of the same days have in different: in, out, and sets that changed, day by day."""
+def _changed_lines(before: EvaluatedWeek, after: EvaluatedWeek) -> list[str]:
+    """How two weeks of the same days differ: lines out, lines in and sets that changed, day by day."""
     found: list[str] = []
     for day in before.resolved.days:
         old = {line.exercise.id: line for line in before.on[day.index]}
@@ -111,22 +111,22 @@ def changed_lines(before: EvaluatedWeek, after: EvaluatedWeek) -> list[str]:
         out = [f"{x.exercise.name} ({x.sets})" for key, x in old.items() if key not in new]
         come = [f"{x.exercise.name} ({x.sets})" for key, x in new.items() if key not in old]
         sets = [
-            f"{x.exercise.name} {old[key].sets} to {x.sets} sets"
+            f"{x.exercise.name} from {old[key].sets} to {some_sets(x.sets)}"
             for key, x in new.items()
             if key in old and old[key].sets != x.sets
         ]
         ways = [
             f"{x.exercise.name} done otherwise"
             for key, x in new.items()
-            if key in old and old[key].sets == x.sets and way(old[key].entry) != way(x.entry)
+            if key in old and old[key].sets == x.sets and _way(old[key].entry) != _way(x.entry)
         ]
-        parts = [*([f"out {listed(out)}"] if out else []), *([f"in {listed(come)}"] if come else []), *sets, *ways]
+        parts = [*([f"out: {listed(out)}"] if out else []), *([f"in: {listed(come)}"] if come else []), *sets, *ways]
         if parts:
             found.append(f"{day_name(day)}: {'; '.join(parts)}")
     return found
 
 
-def way(entry: Entry) -> tuple[object, ...]:
+def _way(entry: Entry) -> tuple[object, ...]:
     """How a line is done beside its sets."""
     return entry.rest, entry.technique, entry.drops, entry.partner
 
@@ -163,10 +163,10 @@ def difference_lines(effect: Effect, width: int) -> list[str]:
     if moves := muscle_moves(effect, 5):
         lines += wrapped(f"Index of {moves}.", width, "  ")
     if costs := costs_up(effect):
-        lines += wrapped(f"Comes up: {costs}.", width, "  ")
+        lines += wrapped(f"Costs added: {costs}.", width, "  ")
     if gone := costs_up(Effect(effect.after, effect.before)):
-        lines += wrapped(f"Goes: {gone}.", width, "  ")
-    changes = changed_lines(effect.before.evaluated, effect.after.evaluated)
+        lines += wrapped(f"Costs gone: {gone}.", width, "  ")
+    changes = _changed_lines(effect.before.evaluated, effect.after.evaluated)
     for change in changes or ["No line changes."]:
         lines += wrapped(f"  {change}", width, "    ")
     return lines

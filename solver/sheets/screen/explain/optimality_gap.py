@@ -6,10 +6,9 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.planning import Unsolved
-from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.common.words import counted, page_width, wrapped
 from setwright.solver.sheets.document.json_values import rounded
-from setwright.solver.sheets.screen.answers import unsolved_document, unsolved_words
-from setwright.solver.sheets.screen.changes import (
+from setwright.solver.sheets.screen.edits.differences import (
     changed_document,
     difference_lines,
     effect_document,
@@ -17,30 +16,33 @@ from setwright.solver.sheets.screen.changes import (
     signed,
     signed_clock,
 )
+from setwright.solver.sheets.screen.explain.answers import UNPROVEN, unsolved_document, unsolved_words
 from setwright.solver.uses.edits.effects import Effect
-from setwright.solver.uses.time_budget.optimality_gap import Far
+from setwright.solver.uses.time_budget.optimality_gap import OptimalityGap
 
 BEST = "setwright.best/1"
 
 
-def far_text(audited: Audit, end: Far | Unsolved, width: int) -> str:
+def optimality_gap_text(audited: Audit, end: OptimalityGap | Unsolved, width: int) -> str:
     """How far from the best week in the same minutes and kit, and the nearest week that wins most of it back."""
-    width = held(width)
+    width = page_width(width)
     if isinstance(end, Unsolved):
         return "\n".join(wrapped(f"The best week in the same minutes and kit: {unsolved_words(end)}", width)) + "\n"
     best, near = Effect(audited, end.best), Effect(audited, end.near)
-    lines = wrapped(f"The best week found in the same minutes and kit ({proven(end)}):", width)
-    lines += difference_summary(best, width)
+    lines = wrapped(f"The best week found in the same minutes and kit ({_proven(end)}):", width)
+    lines += _summary_lines(best, width)
     if audited.score_units >= end.best.score_units:
         lines += wrapped("  The week is as good as the best one found.", width, "  ")
         return "\n".join(lines) + "\n"
-    share = f"{100 * end.share:g} %"
-    lead = f"Within {share} of that best week's index by the fewest sets changed found, {end.moved} of them"
-    lines += ["", *wrapped(f"{lead} ({end.won * 100:.0f} % of the way there):", width), *difference_lines(near, width)]
+    lead = (
+        f"The nearest week found that keeps at least {100 * (1 - end.share):g} % of that best week's index changes "
+        f"{counted(end.sets_changed, 'set')} and covers {end.regained * 100:.0f} % of the way to its score:"
+    )
+    lines += ["", *wrapped(lead, width), *difference_lines(near, width)]
     return "\n".join(lines) + "\n"
 
 
-def difference_summary(effect: Effect, width: int) -> list[str]:
+def _summary_lines(effect: Effect, width: int) -> list[str]:
     """The first lines of a difference, without what changes line by line."""
     said = (
         f"  score {effect.before.score:.1f} to {effect.after.score:.1f} ({signed(effect.score)}), week index "
@@ -53,11 +55,14 @@ def difference_summary(effect: Effect, width: int) -> list[str]:
     return lines
 
 
-def proven(end: Far) -> str:
-    return f"no week can score {end.gap:.2f} points more" if end.gap < 1000 else "nothing is proven of better ones"
+def _proven(end: OptimalityGap) -> str:
+    if end.unproven > UNPROVEN:
+        return "it is not proven how much better a week could be"
+    return f"no week can score {end.unproven:.2f} points more"
 
 
-def far_document(audited: Audit, end: Far | Unsolved) -> dict[str, Any]:
+def optimality_gap_document(audited: Audit, end: OptimalityGap | Unsolved) -> dict[str, Any]:
+    """The same as JSON; every difference is after less before."""
     if isinstance(end, Unsolved):
         return unsolved_document(BEST, end)
     best, near = Effect(audited, end.best), Effect(audited, end.near)
@@ -66,10 +71,10 @@ def far_document(audited: Audit, end: Far | Unsolved) -> dict[str, Any]:
         "solved": True,
         "best": effect_document(best),
         "best_score": rounded(end.best.score),
-        "gap": rounded(end.gap),
+        "gap": rounded(end.unproven),
         "share": end.share,
-        "sets_changed": end.moved,
-        "won": rounded(end.won),
+        "sets_changed": end.sets_changed,
+        "won": rounded(end.regained),
         "near": effect_document(near),
         "near_score": rounded(end.near.score),
         "changes": changed_document(audited.evaluated, end.near.evaluated),

@@ -1,18 +1,13 @@
-"""Why a line stands in the week, and what may stand there instead."""
+"""Why a line stands in the week, in a few words."""
 
 from __future__ import annotations
 
-from setwright.catalogue.entries import Exercise
-from setwright.solver.auditing import audit
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.sheets.common.words import listed, muscle_name
-from setwright.solver.uses.edits.swaps import for_card
-
-MOST_SWAPS = 2
 
 
-def why(evaluated: EvaluatedWeek, line: Line) -> str:
-    """A short true reason: a wish of the brief, then the muscles served directly, priorities first."""
+def line_purpose(evaluated: EvaluatedWeek, line: Line) -> str:
+    """What a line is for: a wish of the brief, then the muscles it trains directly, priorities first."""
     resolved, exercise = evaluated.resolved, line.exercise
     serves = sorted(exercise.direct, key=lambda m: (m not in resolved.priorities, list(resolved.muscles).index(m)))
     wanted = [m for m in serves if m in resolved.priorities]
@@ -28,8 +23,3 @@ def why(evaluated: EvaluatedWeek, line: Line) -> str:
         parts.append(f"direct work for {listed(muscle_name(resolved.catalogue, m) for m in others)}")
     indirect = listed(muscle_name(resolved.catalogue, m) for m in sorted(exercise.muscles))
     return "; ".join(parts) or f"indirect work for {indirect}"
-
-
-def swaps(evaluated: EvaluatedWeek, line: Line) -> tuple[Exercise, ...]:
-    """Up to two exercises that may stand in a line's place, the best first; on a full day one may run a little over."""
-    return for_card(audit(evaluated.resolved, evaluated.week), line, MOST_SWAPS)

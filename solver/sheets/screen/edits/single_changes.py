@@ -1,4 +1,4 @@
-"""The single changes that win back most of a week, in words and as a document."""
+"""The single changes that improve a week most, in words and as a document."""
 
 from __future__ import annotations
 
@@ -6,8 +6,8 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.sheets.common.words import clock, day_name, held, note, sets_by_reps, wrapped
-from setwright.solver.sheets.screen.changes import (
+from setwright.solver.sheets.common.words import clock, day_name, listed, note, page_width, sets_by_reps, wrapped
+from setwright.solver.sheets.screen.edits.differences import (
     cut_words,
     effect_document,
     muscle_moves,
@@ -15,21 +15,21 @@ from setwright.solver.sheets.screen.changes import (
     signed_clock,
 )
 from setwright.solver.uses.edits.effects import Effect
-from setwright.solver.uses.edits.single_changes import Change
+from setwright.solver.uses.edits.single_changes import SingleChange
 
 
-def changes_text(audited: Audit, changes: tuple[Change, ...], width: int) -> str:
+def changes_text(audited: Audit, changes: tuple[SingleChange, ...], width: int) -> str:
     """The changes one on top of the other, with what each wins and where the week stands after them."""
-    width = held(width)
+    width = page_width(width)
     if not changes:
-        return "No single change wins a fifth of a point without breaking a rule.\n"
+        return "No single change gains a fifth of a point without breaking a rule.\n"
     lines = wrapped(
-        "The single changes that win back most, each on top of those before it, by exact reckoning of every "
-        "line out, in, exchanged or done otherwise:",
+        "The single changes that gain most, each on top of those before it. Tried and audited were: each line taken "
+        "out, exchanged or done otherwise, and each new line.",
         width,
     )
     for number, change in enumerate(changes, 1):
-        lines += wrapped(f"{number}. {change_words(change)}: {won_words(change.effect)}.", width, "   ")
+        lines += wrapped(f"{number}. {_change_words(change)}: {_gain_words(change.effect)}.", width, "   ")
     last = changes[-1].effect.after
     whole = Effect(audited, last)
     lines += wrapped(
@@ -41,26 +41,26 @@ def changes_text(audited: Audit, changes: tuple[Change, ...], width: int) -> str
     return "\n".join(lines) + "\n"
 
 
-def change_words(change: Change) -> str:
+def _change_words(change: SingleChange) -> str:
     """Monday: Barbell row 2 x 8-12, 2 RIR, rest 1:30 instead of Leg press, with Plank cut to 2 sets."""
     room = f", with {cut_words(change.room)}" if change.room else ""
-    return f"{plain_words(change)}{room}"
+    return f"{_plain_words(change)}{room}"
 
 
-def plain_words(change: Change) -> str:
+def _plain_words(change: SingleChange) -> str:
     """A change without the room made for it."""
     after = change.effect.after.evaluated
     catalogue = after.resolved.catalogue
     day = day_name(change.day)
     if change.kind == "out" and change.old:
         return f"{day}: {catalogue.exercises[change.old].name} out"
-    new = how_words(after, change.day.index, change.new or "")
+    new = _how_words(after, change.day.index, change.new or "")
     if change.kind == "exchange" and change.old:
         return f"{day}: {new} instead of {catalogue.exercises[change.old].name}"
     return f"{day}: {new} new" if change.kind == "in" else f"{day}: {new}"
 
 
-def how_words(evaluated: EvaluatedWeek, day: int, exercise: str) -> str:
+def _how_words(evaluated: EvaluatedWeek, day: int, exercise: str) -> str:
     """A line of a day as it is done."""
     line = next(line for line in evaluated.on[day] if line.exercise.id == exercise)
     more = note(line.entry, line.exercise)
@@ -68,17 +68,18 @@ def how_words(evaluated: EvaluatedWeek, day: int, exercise: str) -> str:
     return f"{said}{clock(line.entry.rest)}{', ' + more if more else ''}"
 
 
-def won_words(effect: Effect) -> str:
+def _gain_words(effect: Effect) -> str:
     """Score, time, muscles and rules mended."""
     parts = [f"score {signed(effect.score)}", f"time {signed_clock(effect.seconds)}"]
     if moves := muscle_moves(effect):
         parts.append(moves)
-    if effect.mended:
-        parts.append(f"mends {', '.join(effect.mended)}")
+    if effect.no_longer_broken:
+        parts.append(f"no longer breaks {listed(effect.no_longer_broken)}")
     return "; ".join(parts)
 
 
-def changes_document(changes: tuple[Change, ...]) -> list[dict[str, Any]]:
+def changes_document(changes: tuple[SingleChange, ...]) -> list[dict[str, Any]]:
+    """The same as JSON; every difference is after less before."""
     return [
         {
             "kind": change.kind,
@@ -86,7 +87,7 @@ def changes_document(changes: tuple[Change, ...]) -> list[dict[str, Any]]:
             "old": change.old,
             "new": change.new,
             "room": None if change.room is None else {"cut": change.room.line.exercise.id, "to_sets": change.room.sets},
-            "sentence": change_words(change),
+            "sentence": _change_words(change),
             "does": effect_document(change.effect),
         }
         for change in changes

@@ -1,4 +1,4 @@
-"""Weeks side by side: cases, shares, what each has alone, and from when longer rests pay."""
+"""Weeks side by side: shares of time and stimulus, what each alone has, and when longer rests give as much."""
 
 from __future__ import annotations
 
@@ -11,12 +11,20 @@ from side_weeks import CATALOGUE, brief_of, view_of
 from setwright.solver.auditing import audit
 from setwright.solver.planning import Clash, Solved
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.sheets.screen.compare import compare_document, compare_text
-from setwright.solver.sheets.screen.rank_stability import by, order_words, share
-from setwright.solver.sheets.screen.trade import pay_words, trade_words
-from setwright.solver.uses.compare.break_even import Pays, crossing, pairs, room, uncut
-from setwright.solver.uses.compare.comparison import Compared, beside, cases_of, only_in, weights
-from setwright.solver.uses.compare.rank_stability import order_of
+from setwright.solver.sheets.screen.trade_offs.break_even import break_even_sentences
+from setwright.solver.sheets.screen.trade_offs.comparison import comparison_document, comparison_text
+from setwright.solver.sheets.screen.trade_offs.rank_stability import factor_words, ranking_words, share_words
+from setwright.solver.sheets.screen.trade_offs.trade import trade_words
+from setwright.solver.uses.compare.break_even import (
+    BreakEven,
+    crossing,
+    most_further_minutes,
+    neighbours_by_rest,
+    stimulus_before_cut,
+)
+from setwright.solver.uses.compare.compared_brief import compared_briefs
+from setwright.solver.uses.compare.comparison import Comparison, only_in, trade_offs, weights
+from setwright.solver.uses.compare.rank_stability import ranking_of
 
 LONG = ((("barbell-back-squat", 4, 180), ("barbell-bench-press", 4, 180)), (("wide-grip-pulldown", 4, 120),))
 SHORT = ((("barbell-back-squat", 3, 90), ("wide-grip-pulldown", 3, 60)), (("dumbbell-curl", 3, 45),))
@@ -29,43 +37,40 @@ def solved(rows: Any, **raw: Any) -> Solved:
     return Solved(parsed, evaluated.resolved, found, found.score_units + 5_000, "work limit", SEARCHES["quick"])
 
 
-def compared(*ends: Solved, pays: tuple[Pays, ...] = ()) -> Compared:
-    cases = tuple(
-        case for i, end in enumerate(ends) for case in cases_of([end.parsed], [("growth", "balanced")[i % 2]])
+def compared(*ends: Solved, break_evens: tuple[BreakEven, ...] = ()) -> Comparison:
+    briefs = tuple(
+        brief for i, end in enumerate(ends) for brief in compared_briefs([end.parsed], [("growth", "balanced")[i % 2]])
     )
-    listed = [(i, end) for i, end in enumerate(ends)]
-    evaluated_weeks = [end.audit.evaluated for end in ends]
-    order = (
-        order_of(evaluated_weeks) if all(weights(v) == weights(evaluated_weeks[0]) for v in evaluated_weeks) else None
-    )
-    return Compared(cases, ends, beside(listed), order, pays)
+    weeks = [end.audit.evaluated for end in ends]
+    ranking = ranking_of(weeks) if all(weights(week) == weights(weeks[0]) for week in weeks) else None
+    return Comparison(briefs, ends, trade_offs(list(enumerate(ends))), ranking, break_evens)
 
 
 TWO = compared(solved(LONG, goal="growth"), solved(SHORT))
 
 
-def test_cases_are_every_brief_under_every_goal() -> None:
+def test_what_is_compared_is_every_brief_under_every_goal() -> None:
     briefs = [brief_of(), brief_of(goal="growth")]
-    assert [c.label for c in cases_of(briefs, ())] == ["A balanced", "B growth"]
-    assert [c.label for c in cases_of(briefs, ("growth", "efficiency"))] == [
+    assert [c.label for c in compared_briefs(briefs, ())] == ["A balanced", "B growth"]
+    assert [c.label for c in compared_briefs(briefs, ("growth", "efficiency"))] == [
         "A growth",
         "A efficiency",
         "B growth",
         "B efficiency",
     ]
-    assert [c.label for c in cases_of(briefs[:1], ("growth", "balanced"))] == ["growth", "balanced"]
-    assert [c.parsed.brief.goal for c in cases_of(briefs[:1], ("efficiency",))] == ["efficiency"]
+    assert [c.label for c in compared_briefs(briefs[:1], ("growth", "balanced"))] == ["growth", "balanced"]
+    assert [c.parsed.brief.goal for c in compared_briefs(briefs[:1], ("efficiency",))] == ["efficiency"]
 
 
 def test_the_shares_are_of_the_week_that_takes_the_most_time() -> None:
     long, short = (end for _, end in TWO.solved)
     seconds = [sum(e.audit.evaluated.seconds(d) for d in range(2)) for e in (long, short)]
-    (found,) = TWO.beside
-    assert (found.case, found.beside) == (1, 0)
-    assert found.time == pytest.approx(seconds[1] / seconds[0])
-    assert found.stimulus == pytest.approx(short.stimulus / long.stimulus)
+    (found,) = TWO.trade_offs
+    assert (found.week, found.reference) == (1, 0)
+    assert found.time_share == pytest.approx(seconds[1] / seconds[0])
+    assert found.stimulus_share == pytest.approx(short.stimulus / long.stimulus)
     (said,) = trade_words(TWO)
-    time, stimulus = (f"{100 * part:.0f} %" for part in (found.time, found.stimulus))
+    time, stimulus = (f"{100 * part:.0f} %" for part in (found.time_share, found.stimulus_share))
     assert said == f"Balanced takes {time} of the time of growth for {stimulus} of its stimulus."
 
 
@@ -75,7 +80,7 @@ def test_what_one_has_that_the_other_has_not() -> None:
 
 @pytest.mark.parametrize("width", [60, 80, 100])
 def test_the_text_fits_its_width_and_names_what_it_must(width: int) -> None:
-    text = compare_text(TWO, width)
+    text = comparison_text(TWO, width)
     assert max(map(len, text.splitlines())) <= width
     for said in ("Minutes a week", "Resting", "Ramp-up", "Change-over", "Rests", "Index per minute", "Only in growth"):
         assert said in text
@@ -84,11 +89,11 @@ def test_the_text_fits_its_width_and_names_what_it_must(width: int) -> None:
 
 def test_six_weeks_stand_in_tables_that_fit() -> None:
     many = compared(*(solved(rows, goal="growth") for rows in (LONG, SHORT) * 3))
-    assert max(map(len, compare_text(many, 100).splitlines())) <= 100
+    assert max(map(len, comparison_text(many, 100).splitlines())) <= 100
 
 
 def test_the_document_has_every_week_and_how_sure() -> None:
-    document = compare_document(TWO)
+    document = comparison_document(TWO)
     assert [case["week"]["schema"] for case in document["cases"]] == ["setwright.week/1"] * 2
     assert document["order"]["draws"] >= 1000
     assert {n["numbers"][0] for n in document["order"]["steps"][0]["numbers"]} >= {"rest-loss-high", "rir-slope"}
@@ -96,30 +101,30 @@ def test_the_document_has_every_week_and_how_sure() -> None:
 
 def test_weeks_that_weigh_muscles_differently_have_no_order() -> None:
     apart = compared(solved(LONG, muscles={"chest": "priority"}), solved(SHORT))
-    assert apart.order is None
-    assert "weigh the muscles differently" in order_words(apart)[0]
+    assert apart.ranking is None
+    assert "weigh the muscles differently" in ranking_words(apart)[0]
     assert "muscle by muscle" in trade_words(apart)[0]
 
 
 def test_a_minimum_dose_weighs_every_muscle_half_and_so_alike() -> None:
     """All at hold is all at half the weight: the week index is a mean, so the weeks can be compared."""
-    assert compared(solved(LONG, dose="minimum"), solved(SHORT)).order is not None
+    assert compared(solved(LONG, dose="minimum"), solved(SHORT)).ranking is not None
 
 
 def test_a_clash_is_told_and_the_rest_compared() -> None:
     one = TWO.ends[0]
     assert isinstance(one, Solved)
-    mixed = Compared(TWO.cases, (one, Clash(one.parsed, one.resolved, ())), (), None, ())
-    assert "balanced: no week can meet this brief" in compare_text(mixed)
-    assert [case["week"] is None for case in compare_document(mixed)["cases"]] == [False, True]
+    mixed = Comparison(TWO.briefs, (one, Clash(one.parsed, one.resolved, ())), (), None, ())
+    assert "balanced: no week can meet this brief" in comparison_text(mixed)
+    assert [case["week"] is None for case in comparison_document(mixed)["cases"]] == [False, True]
 
 
 def test_shares_and_factors_never_say_more_than_they_know() -> None:
-    assert share(0.9996) == "99 %" and share(1.0) == "all" and share(0.944) == "94 %"
-    assert by(1 / 3) == "3.0 times" and by(0.9) == "10 %" and by(1.2) == "20 %"
+    assert share_words(0.9996) == "99 %" and share_words(1.0) == "all" and share_words(0.944) == "94 %"
+    assert factor_words(1 / 3) == "3.0 times" and factor_words(0.9) == "10 %" and factor_words(1.2) == "20 %"
 
 
-# ---- when longer rests pay
+# ---- when longer rests give as much
 
 
 @dataclass
@@ -137,28 +142,32 @@ class Straight:
 
 
 def test_the_crossing_is_found_by_halving() -> None:
-    """60 + m/2 passes 70 + m/4 at m = 40: the first quarter of an hour at which it pays is 45."""
+    """60 + m/2 passes 70 + m/4 at m = 40: the first quarter of an hour at which it gives as much is 45."""
     more, within, tried = crossing(Straight(60, 0.5), Straight(70, 0.25), 60)  # type: ignore[arg-type]
     assert (more, within) == (45, 60)
     assert [m for m, _, _ in tried] == [30, 45, 60]
 
 
-def test_what_does_not_pay_within_the_minutes_tried_is_said_so() -> None:
+def test_longer_rests_that_never_give_as_much_are_said_so() -> None:
     more, within, tried = crossing(Straight(60, 0.1), Straight(70, 0.1), 60)  # type: ignore[arg-type]
     assert (more, within, len(tried)) == (None, 60, 1)
-    assert "do not pay within 120 min a session" in pay_words(TWO, Pays(0, 1, (60.0, 70.0), None, 60, tried))
-    assert "pay from about 105 min a session" in pay_words(TWO, Pays(0, 1, (60.0, 70.0), 45, 60, tried))
+    assert "no session length up to 120 min a session" in break_even_sentences(
+        TWO, BreakEven(0, 1, (60.0, 70.0), None, 60, tried)
+    )
+    assert "growth gives as much from about 105 min a session" in break_even_sentences(
+        TWO, BreakEven(0, 1, (60.0, 70.0), 45, 60, tried)
+    )
 
 
 def test_longer_rests_are_tried_as_far_as_a_day_can_go() -> None:
-    assert room(brief_of()) == 60
-    assert room(brief_of(days=[{"weekday": "mon", "minutes": 215}])) == 15
+    assert most_further_minutes(brief_of()) == 60
+    assert most_further_minutes(brief_of(days=[{"weekday": "mon", "minutes": 215}])) == 15
     assert crossing(Straight(1, 0), Straight(2, 0), 0) == (None, 0, ())  # type: ignore[arg-type]
 
 
 def test_goals_are_paired_with_their_neighbours_by_rest() -> None:
-    cases = cases_of([brief_of(), brief_of()], ("growth", "efficiency", "balanced"))
-    assert pairs(cases) == ((2, 1), (0, 2), (5, 4), (3, 5))
+    briefs = compared_briefs([brief_of(), brief_of()], ("growth", "efficiency", "balanced"))
+    assert neighbours_by_rest(briefs) == ((2, 1), (0, 2), (5, 4), (3, 5))
 
 
 def test_the_goals_stand_by_rest_as_the_catalogue_has_them() -> None:
@@ -180,6 +189,9 @@ def test_efficiencys_index_before_its_minutes_were_cut_follows_from_its_floor() 
     floor = best.score_units - round(0.1 * best.stimulus_units)
     cut = replace(end, shortest=ShortestWeek(best, best.score_units, floor, 0, 0))
     both = compared(solved(LONG), cut)
-    assert trade_words(both)[-1] == "The minutes of balanced were cut while 90 % of its best week was kept."
-    assert uncut(cut) == pytest.approx(best.stimulus, abs=0.01)
-    assert uncut(end) == end.stimulus
+    assert (
+        trade_words(both)[-1]
+        == "The minutes of balanced were cut while 90 % of the stimulus of its best week was kept."
+    )
+    assert stimulus_before_cut(cut) == pytest.approx(best.stimulus, abs=0.01)
+    assert stimulus_before_cut(end) == end.stimulus
