@@ -23,7 +23,13 @@ FEW = ("band-curl", "push-up", "band-squat", "band-row", "band-side-raise", "ban
 
 
 def brief(goal: str, weekdays: str, minutes: int = 15) -> ParsedBrief:
-    raw: dict[str, Any] = {"days": days(weekdays, minutes), "equipment": "bands", "goal": goal, "pairs": False, "avoid": only(*FEW)}
+    raw: dict[str, Any] = {
+        "days": days(weekdays, minutes),
+        "equipment": "bands",
+        "goal": goal,
+        "pairs": False,
+        "avoid": only(*FEW),
+    }
     return parse_brief(raw, CATALOGUE, "test")
 
 
