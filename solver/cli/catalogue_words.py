@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.near import suggestion
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue, Exercise
@@ -23,8 +24,7 @@ def entry_named(word: str, where: str, kinds: tuple[Kind, ...], catalogue: Catal
     words = lexicon_of(catalogue)
     found = words.resolve(word, kinds)
     if found is None:
-        near = words.nearest(word, kinds)
         wanted = " or ".join(KIND_NAMES[kind] for kind in kinds)
-        remedy = f"did you mean {near!r}?" if near else ""
+        remedy = suggestion(words.nearest(word, kinds))
         raise UsageFault(Fault(where, f"{word!r} is not in the catalogue, expected {wanted}", remedy))
     return found

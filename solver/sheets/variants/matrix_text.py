@@ -7,7 +7,7 @@ from typing import Any
 
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.variants.rows import Change, Row, changes_of, ended, line_words, signed, summary
 from setwright.solver.uses.variants.matrix import Matrix
 from setwright.solver.uses.variants.task import SOLVED
@@ -19,7 +19,7 @@ MOST_ROWS = 60
 
 def matrix_text(matrix: Matrix, rows: tuple[Row, ...], width: int = 100) -> str:
     """The matrix for a coach: a table, what is impossible and why, what does not extend, what changes."""
-    width = held(width)
+    width = page_width(width)
     parts = [
         wrapped(summary(matrix, rows), width),
         table(rows, width),
