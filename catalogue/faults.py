@@ -44,16 +44,13 @@ def shown(value: object, form: Form = "toml") -> str:
         text = f"[{', '.join(shown(part, form) for part in value)}]" if flat else ""
         return text if text and len(text) <= LONGEST_SHOWN else "a list"
     if isinstance(value, int) and abs(value) >= 10**LONGEST_SHOWN:
-        digits = len(str(abs(value)))
-        return f"a number of {digits} digits"
+        return f"a number of more than {LONGEST_SHOWN} digits"
     text = repr(value)
     return text if len(text) <= LONGEST_SHOWN else f"{text[: LONGEST_SHOWN - 3]}..."
 
 
 class SetwrightError(Exception):
     """Any error this tool raises on purpose, with all faults found at once."""
-
-    exit_code = 1
 
     def __init__(self, faults: Fault | Iterable[Fault]) -> None:
         self.faults: tuple[Fault, ...] = (faults,) if isinstance(faults, Fault) else tuple(faults)
@@ -73,8 +70,6 @@ def rebuilt(kind: type[SetwrightError], faults: tuple[Fault, ...]) -> SetwrightE
 
 class UsageFault(SetwrightError):
     """What was asked cannot be understood or makes no sense."""
-
-    exit_code = 2
 
 
 class CatalogueFault(SetwrightError):

@@ -1,104 +1,133 @@
-"""The group of commands: names and short helps here, the commands themselves loaded when called."""
+"""The command line's group: names and summaries here, each command imported when it is called."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from importlib import import_module
 from types import MappingProxyType
-from typing import Any
+from typing import Any, Final
 
 import click
 
-from setwright.catalogue.faults import SetwrightError
-from setwright.catalogue.near import nearest
-from setwright.solver.cli.output import say
-
-COMMANDS = {
-    "week": "Plan a week from a brief.",
-    "compare": "Set weeks side by side: goals or briefs.",
-    "curve": "Show what time buys, and where the curve bends.",
-    "audit": "Reckon a week: minutes, sets, rules broken and missed.",
-    "why": "Say why each line stands, and what else would cost.",
-    "swap": "List swaps for a line, or write the week with one.",
-    "sheet": "Write a week for a client: card, workbook, calendar, page, table.",
-    "variants": "Plan every variant of a template: days x minutes x kit and more.",
-    "exercises": "List the exercises, or show one.",
-    "evidence": "List every number with its interval and source.",
-    "schema": "Print the JSON Schema of a brief or a week.",
-}
-STOPPED = 130
+from setwright.solver.cli.console.told_errors import told_errors
+from setwright.solver.cli.exit_codes import MEANINGS
+from setwright.solver.cli.lazy_group import LazyCommand, LazyGroup
 
 
-class Named(click.Group):
-    """A group whose commands are imported by name, each from a module of `prefix` and its name."""
+def _week() -> click.Command:
+    from setwright.solver.cli.commands.week import command
 
-    helps: Mapping[str, str] = MappingProxyType({})
-    prefix = ""
-
-    def list_commands(self, ctx: click.Context) -> list[str]:
-        return list(self.helps)
-
-    def get_command(self, ctx: click.Context, cmd_name: str) -> click.Command | None:
-        if cmd_name not in self.helps:
-            return None
-        command: click.Command = import_module(f"setwright.solver.cli.{self.prefix}{cmd_name}").command
-        return command
-
-    def resolve_command(
-        self, ctx: click.Context, args: list[str]
-    ) -> tuple[str | None, click.Command | None, list[str]]:
-        name = args[0]
-        if name not in self.helps and not name.startswith("-"):
-            near = nearest(name, self.helps)
-            remedy = f"did you mean {near!r}?" if near else f"the commands are {', '.join(self.helps)}"
-            ctx.fail(f"no command {name!r}; {remedy}")
-        return super().resolve_command(ctx, args)
-
-    def format_commands(self, ctx: click.Context, formatter: click.HelpFormatter) -> None:
-        with formatter.section("Commands"):
-            formatter.write_dl(list(self.helps.items()))
+    return command
 
 
-class Commands(Named):
-    """The commands, with faults turned into lines on stderr."""
+def _compare() -> click.Command:
+    from setwright.solver.cli.commands.compare import command
 
-    helps = MappingProxyType(COMMANDS)
+    return command
+
+
+def _curve() -> click.Command:
+    from setwright.solver.cli.commands.curve import command
+
+    return command
+
+
+def _audit() -> click.Command:
+    from setwright.solver.cli.commands.audit import command
+
+    return command
+
+
+def _why() -> click.Command:
+    from setwright.solver.cli.commands.why import command
+
+    return command
+
+
+def _swap() -> click.Command:
+    from setwright.solver.cli.commands.swap import command
+
+    return command
+
+
+def _sheet() -> click.Command:
+    from setwright.solver.cli.commands.sheet import command
+
+    return command
+
+
+def _variants() -> click.Command:
+    from setwright.solver.cli.variants.group import command
+
+    return command
+
+
+def _exercises() -> click.Command:
+    from setwright.solver.cli.commands.exercises import command
+
+    return command
+
+
+def _evidence() -> click.Command:
+    from setwright.solver.cli.commands.evidence import command
+
+    return command
+
+
+def _schema() -> click.Command:
+    from setwright.solver.cli.commands.schema import command
+
+    return command
+
+
+COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
+    {
+        "week": LazyCommand("Plan a week from a brief.", _week),
+        "compare": LazyCommand("Set weeks side by side: goals or briefs.", _compare),
+        "curve": LazyCommand("Show what time buys, and where the curve bends.", _curve),
+        "audit": LazyCommand("Check a week: minutes, sets, rules broken and missed.", _audit),
+        "why": LazyCommand("Say why each line stands, and what else would cost.", _why),
+        "swap": LazyCommand("List swaps for a line, or write the week with one.", _swap),
+        "sheet": LazyCommand("Write a week for a client: card, workbook, calendar, page, table.", _sheet),
+        "variants": LazyCommand("Plan every variant of a template: days x minutes x kit and more.", _variants),
+        "exercises": LazyCommand("List the exercises, or show one.", _exercises),
+        "evidence": LazyCommand("List every number with its interval and source.", _evidence),
+        "schema": LazyCommand("Print the JSON Schema of a brief or a week.", _schema),
+    }
+)
+
+
+class Commands(LazyGroup):
+    """The commands, with errors turned into lines on standard error and an exit code."""
+
+    lazy_commands = COMMANDS
+
+    def make_context(self, *arguments: Any, **more: Any) -> click.Context:
+        """As click has it; errors of printing the group's own help are told."""
+        with told_errors():
+            return super().make_context(*arguments, **more)
 
     def invoke(self, ctx: click.Context) -> Any:
-        try:
+        """As click has it; the command runs in here."""
+        with told_errors():
             return super().invoke(ctx)
-        except SetwrightError as error:
-            for fault in error.faults:
-                say(str(fault))
-            ctx.exit(error.exit_code)
-        except KeyboardInterrupt:
-            say("stopped")
-            ctx.exit(STOPPED)
 
 
-def show_version(ctx: click.Context, parameter: click.Parameter, asked: bool) -> None:
+def _print_version(ctx: click.Context, parameter: click.Parameter, asked: bool) -> None:
     if not asked or ctx.resilient_parsing:
         return
-    from importlib.metadata import PackageNotFoundError, version
+    from setwright.catalogue.version import own_version
 
-    try:
-        number = version("setwright")
-    except PackageNotFoundError:
-        number = "0+source"
-    click.echo(f"setwright {number}")
+    click.echo(f"setwright {own_version()}")
     ctx.exit()
 
 
 @click.group(
     cls=Commands,
     context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100},
-    epilog=(
-        "Exit codes: 0 solved, 1 error, 2 usage, 3 the brief clashes, 4 out of time without a week, "
-        "130 stopped by the user."
-    ),
+    epilog=f"Exit codes: {', '.join(f'{code} {meaning}' for code, meaning in MEANINGS.items())}.",
 )
 @click.option(
-    "--version", is_flag=True, is_eager=True, expose_value=False, callback=show_version, help="Show the version."
+    "--version", is_flag=True, is_eager=True, expose_value=False, callback=_print_version, help="Show the version."
 )
 def setwright() -> None:
     """Plan lifting weeks for people with limited time.

@@ -4,22 +4,29 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any, Final, TypeVar
 
 import click
 
-from setwright.solver.cli.output import say
+from setwright.solver.cli.console.messages import say
+from setwright.solver.search.limits import SEARCHES
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
 
 Command = TypeVar("Command", bound=Callable[..., Any])
-FILE = click.Path(path_type=Path)
+FILE: Final = click.Path(path_type=Path)
 
-json_option = click.option("--json", "as_json", is_flag=True, help="Print one JSON document.")
 catalogue_option = click.option(
     "--catalogue", "overlay", type=FILE, metavar="FILE", help="Lay your own catalogue file over the shipped one."
 )
+brief_option = click.option("--brief", metavar="BRIEF", help="Hold the week against this brief, a phrase or a file.")
+
+
+def search_option(default: str | None, help_text: str = "How hard to search.") -> Callable[[Command], Command]:
+    """--search, one of the searches by name."""
+    kinds = click.Choice(tuple(SEARCHES))
+    return click.option("--search", type=kinds, default=default, show_default=default is not None, help=help_text)
 
 
 def output_options(command: Command) -> Command:
@@ -28,7 +35,8 @@ def output_options(command: Command) -> Command:
     out = click.option(
         "-o", "--output", "target", type=FILE, metavar="FILE", help="Write to FILE; a name in .json asks for JSON."
     )
-    return json_option(out(force(command)))
+    json = click.option("--json", "as_json", is_flag=True, help="Print one JSON document.")
+    return json(out(force(command)))
 
 
 def wants_json(as_json: bool, target: Path | None) -> bool:
@@ -37,7 +45,7 @@ def wants_json(as_json: bool, target: Path | None) -> bool:
 
 
 def open_catalogue(overlay: Path | None) -> Catalogue:
-    """The catalogue, with what an overlay changed said on stderr."""
+    """The catalogue, with what an overlay changed said on standard error; raises CatalogueFault."""
     from setwright.catalogue.load import load_catalogue
 
     catalogue = load_catalogue(overlay)

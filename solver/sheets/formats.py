@@ -9,14 +9,13 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
 from setwright.catalogue.faults import Fault, SetwrightError
-from setwright.solver.sheets.handout.handout import Handout
 
 if TYPE_CHECKING:
+    from setwright.solver.sheets.handout.values import Handout
     from setwright.solver.sheets.html.page import Plots
 
 MOST_LETTERS: Final = 40
-
-
+"""Letters of a client's code in the name of a file."""
 Writer = Callable[..., bytes]
 """From a handout (and for a page its plots) to the bytes of one file."""
 
@@ -89,15 +88,14 @@ DATED: Final = ("ics",)
 """Formats that cannot be written without a start date."""
 
 
-def writer_of(name: str) -> Writer:
-    """The function that writes a format; raises ModuleNotFoundError where its library is not installed."""
-    return FORMATS[name].load()
-
-
 def written(name: str, handout: Handout, plots: Plots | None = None) -> bytes:
-    """The handout in one format, plots beside it where the format has room for them; a missing library is a fault."""
+    """The bytes of a handout in one format, with plots beside it where the format has room for them.
+
+    Raises SetwrightError where the format's library is not installed, and what its writer raises.
+    """
     try:
-        return writer_of(name)(handout, plots) if name == WITH_PLOTS else writer_of(name)(handout)
+        writer = FORMATS[name].load()
+        return writer(handout, plots) if name == WITH_PLOTS else writer(handout)
     except ModuleNotFoundError as error:
         missing = (error.name or "").split(".")[0]
         if missing == "setwright" or not FORMATS[name].extra:

@@ -9,10 +9,15 @@ from multiprocessing import get_context
 import pytest
 
 from setwright.catalogue.faults import CatalogueFault, Fault, SetwrightError, UsageFault
-from setwright.solver.cli.opened import NoWeek
+from setwright.solver.cli.exit_codes import ExitCode, NoWeekError, exit_code_of
 
 FAULTS = (Fault("days[2]", "is no day", "write mon"), Fault("kit", "is unknown"))
-ERRORS = (SetwrightError(FAULTS), UsageFault(FAULTS[0]), CatalogueFault(iter(FAULTS)), NoWeek(FAULTS[1], 3))
+ERRORS = (
+    SetwrightError(FAULTS),
+    UsageFault(FAULTS[0]),
+    CatalogueFault(iter(FAULTS)),
+    NoWeekError(FAULTS[1], ExitCode.CLASH),
+)
 
 
 def failing(place: int) -> None:
@@ -24,7 +29,7 @@ def failing(place: int) -> None:
 def test_an_error_is_pickled_with_its_faults(error: SetwrightError, protocol: int) -> None:
     again = pickle.loads(pickle.dumps(error, protocol))
     assert type(again) is type(error) and again.faults == error.faults
-    assert str(again) == str(error) and again.exit_code == error.exit_code
+    assert str(again) == str(error) and exit_code_of(again) == exit_code_of(error)
 
 
 def test_a_pool_hands_back_the_error_of_its_worker() -> None:

@@ -11,7 +11,7 @@ from click.testing import Result
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
-from setwright.solver.cli import week as week_command
+from setwright.solver.cli.commands import week as week_command
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.planning import Clash, End, OutOfTime
 from setwright.solver.rulebook import resolve

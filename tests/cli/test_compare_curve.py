@@ -11,54 +11,23 @@ import pytest
 from click.testing import Result
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.cli.compare import goals_of
-from setwright.solver.cli.curve import asked
-from setwright.solver.cli.ranges import span_of
+from setwright.solver.cli.commands.compare import usual_goals
+from setwright.solver.cli.commands.curve import what_varies
 
 Run = Callable[..., Result]
 TINY = "1 day x 20 min, bands"
 
 
-def test_ranges_hold_both_ends() -> None:
-    assert span_of("--minutes", "20:60:10", 10, 240, 10) == (20, 30, 40, 50, 60)
-    assert span_of("--minutes", "20:45:10", 10, 240, 10) == (20, 30, 40, 45)
-    assert span_of("--days", "2:6", 1, 7, 1) == (2, 3, 4, 5, 6)
-    assert span_of("--minutes", "30:30", 10, 240, 10) == (30,)
-
-
-@pytest.mark.parametrize(
-    ("text", "said"),
-    [
-        ("20-60", "is not a range"),
-        ("20", "is not a range"),
-        ("a:b", "is not a range"),
-        ("5:60:10", "goes beyond 10 to 240"),
-        ("20:300:10", "goes beyond 10 to 240"),
-        ("60:20:10", "does not rise"),
-        ("20:60:0", "does not rise"),
-        ("10:240:1", "asks for 231 weeks, at most 40"),
-    ],
-)
-def test_a_wrong_range_is_told_what_is_wrong_and_how_to_write_it(text: str, said: str) -> None:
-    with pytest.raises(UsageFault, match=said) as caught:
-        span_of("--minutes", text, 10, 240, 10)
-    assert caught.value.faults[0].remedy
-
-
-def test_minutes_a_session_are_asked_where_nothing_is_said() -> None:
-    assert asked(None, None, None) == ("minutes", tuple(range(20, 121, 10)))
-    assert asked(None, "60:120:30", None) == ("weekly", (60, 90, 120))
+def test_minutes_a_session_are_tried_where_nothing_is_said() -> None:
+    assert what_varies(None, None, None) == ("minutes", tuple(range(20, 121, 10)))
+    assert what_varies(None, (60, 90, 120), None) == ("weekly", (60, 90, 120))
     with pytest.raises(UsageFault, match="--minutes and --days were given together"):
-        asked("20:40", None, "2:3")
+        what_varies((20, 30, 40), None, (2, 3))
 
 
-def test_goals_are_read_once_each_and_near_misses_named() -> None:
-    assert goals_of("growth, efficiency,growth", 1) == ("growth", "efficiency")
-    assert goals_of(None, 1) == ("growth", "efficiency", "balanced")
-    assert goals_of(None, 2) == ()
-    with pytest.raises(UsageFault, match="did you mean 'growth'") as caught:
-        goals_of("grwth,speed", 1)
-    assert len(caught.value.faults) == 2
+def test_one_brief_is_planned_under_every_goal_and_several_under_their_own() -> None:
+    assert usual_goals(("one",)) == ("growth", "efficiency", "balanced")
+    assert usual_goals(("one", "two")) == ()
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,6 @@ from __future__ import annotations
 import copy
 import io
 import json
-import os
 import subprocess
 import sys
 import zipfile
@@ -16,8 +15,6 @@ from typing import Any
 import pytest
 from click.testing import Result
 
-from setwright.catalogue.faults import SetwrightError, UsageFault
-from setwright.solver.cli.folder import deliver_all
 from setwright.solver.sheets.formats import FORMATS
 
 Run = Callable[..., Result]
@@ -66,12 +63,12 @@ def test_every_fault_is_named_at_once_and_nothing_is_written(run: Run, tmp_path:
     where = [line.removeprefix(f"{tmp_path}/").split(": ")[0:2] for line in result.stderr.splitlines()]
     assert [" ".join(words) for words in where] == [
         "--as 'htm' is no format; did you mean 'html'?",
+        "--start got 'soon', expected a date such as 2026-01-05",
+        "--paper 'a3' is not one of 'a4', 'letter'",
+        "--weeks 0 is not in the range 1<=x<=52",
+        "--revision 'x' is not a valid whole number",
         "coach.toml nmae",
         "coach.toml paper",
-        "--start got 'soon', expected a date such as 2026-01-05",
-        "--paper got 'a3', expected 'a4' or 'letter'",
-        "--weeks got 0, expected a whole number from 1 to 52",
-        "--revision got 'x', expected a whole number from 0 to 10000",
         "week.json days[0].entries[0].sets",
         f"no/out the folder {tmp_path}/no is not there; make it first",
     ]
@@ -252,40 +249,3 @@ def test_only_the_library_asked_for_is_loaded(
     arguments = ("sheet", str(THREE), "--as", names, "-o", str(tmp_path), *DATED)
     done = program("-c", LOADED.format(arguments=arguments))
     assert done.stdout.splitlines()[-1].split()[1:] == loaded
-
-
-FILES = {"a.csv": b"new a", "b.md": b"new b"}
-
-
-def test_files_are_all_written_or_none(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    for name in FILES:
-        (tmp_path / name).write_bytes(b"old")
-    real, calls = os.replace, []
-
-    def failing(source: Any, target: Any) -> None:
-        calls.append(target)
-        if str(target).endswith("b.md") and len(calls) < 5:
-            raise OSError(28, "No space left on device")
-        real(source, target)
-
-    monkeypatch.setattr(os, "replace", failing)
-    with pytest.raises(SetwrightError, match="No space left"):
-        deliver_all(FILES, tmp_path, force=True)
-    assert {path.name: path.read_bytes() for path in tmp_path.iterdir()} == dict.fromkeys(FILES, b"old")
-
-
-def test_a_file_that_appears_meanwhile_is_kept_and_the_others_taken_back(tmp_path: Path) -> None:
-    (tmp_path / "b.md").write_bytes(b"mine")
-    with pytest.raises(UsageFault, match="is there already"):
-        deliver_all(FILES, tmp_path, force=False)
-    assert {path.name: path.read_bytes() for path in tmp_path.iterdir()} == {"b.md": b"mine"}
-
-
-def test_a_folder_made_for_nothing_is_taken_away(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    def full(*_: Any, **__: Any) -> tuple[int, str]:
-        raise OSError(28, "No space left on device")
-
-    monkeypatch.setattr("tempfile.mkstemp", full)
-    with pytest.raises(SetwrightError, match="No space left"):
-        deliver_all(FILES, tmp_path / "out", force=False)
-    assert list(tmp_path.iterdir()) == []

@@ -11,6 +11,7 @@ import pytest
 
 from setwright.solver.planning import Solved
 from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.stopping import EndedBy
 from setwright.solver.sheets.charts.charts import curve_chart
 from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_points, curve_text
@@ -28,7 +29,7 @@ def curve(solved_as: Build) -> TimeCurve:
     points = [CurvePoint(20, 20, None, None)]
     points += [CurvePoint(m, m, week, m) for m, week in zip((30, 40, 50), weeks, strict=True)]
     points.append(CurvePoint(60, 60, weeks[2], 50))
-    return TimeCurve("minutes", weeks[0].parsed, SEARCHES["quick"], tuple(points), 4, "work limit")
+    return TimeCurve("minutes", weeks[0].parsed, SEARCHES["quick"], tuple(points), 4, EndedBy.WORK_LIMIT, 600.0)
 
 
 @pytest.mark.parametrize("width", [80, 100])

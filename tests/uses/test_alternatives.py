@@ -7,7 +7,7 @@ import json
 import pytest
 from click.testing import CliRunner
 
-from setwright.solver.cli.week import command
+from setwright.solver.cli.commands.week import command
 
 ASK = ["1 day x 30 min, growth", "--search", "quick", "--alternatives", "1", "--within", "0.05"]
 

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from tabulate import tabulate
-
 SIDES = {"l": "left", "r": "right"}
 
 
@@ -16,6 +14,8 @@ def grid(
 
     The headings go in as a row, because tabulate pads columns two letters beyond a heading it is told of.
     """
+    from tabulate import tabulate
+
     text = tabulate(
         [list(headings), *(list(row) for row in rows)],
         tablefmt="simple",

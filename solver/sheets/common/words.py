@@ -5,12 +5,15 @@ from __future__ import annotations
 import math
 import textwrap
 from collections.abc import Iterable
+from typing import TYPE_CHECKING
 
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.defaults import WEEKDAY_NAMES, WEEKDAYS
-from setwright.solver.evaluation.resolved_brief import ResolvedDay
-from setwright.solver.evaluation.week import Entry
+
+if TYPE_CHECKING:
+    from setwright.solver.evaluation.resolved_brief import ResolvedDay
+    from setwright.solver.evaluation.week import Entry
 
 WIDEST = 100
 NARROWEST = 60

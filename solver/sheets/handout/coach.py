@@ -79,20 +79,15 @@ def parse_coach(data: bytes, catalogue: Catalogue, where: str = "coach.toml") ->
     return DEFAULT_COACH.model_copy(update={name: getattr(found, name) for name in found.model_fields_set})
 
 
-def overlaid(coach: Coach, said: Mapping[str, str | None]) -> Coach:
+def overlaid(coach: Coach, options: Mapping[str, Any]) -> Coach:
     """The coach with the options start, paper, weeks and revision laid over; raises UsageFault with every fault."""
-    asked = {name: _as_number(value) for name, value in said.items() if value is not None}
+    asked = {name: value for name, value in options.items() if value is not None}
     try:
         found = Coach.model_validate(asked)
     except ValidationError as error:
         faults = model_faults(error, Coach, asked, form="toml")
         raise UsageFault([Fault(f"--{fault.where}", fault.said, fault.remedy) for fault in faults]) from None
     return coach.model_copy(update={name: getattr(found, name) for name in asked})
-
-
-def _as_number(value: Any) -> Any:
-    """An option's text as the whole number that it writes out; anything else as it is."""
-    return int(value) if isinstance(value, str) and value.isascii() and value.isdigit() and len(value) < 10 else value
 
 
 def _tables(data: bytes, where: str) -> dict[str, Any]:

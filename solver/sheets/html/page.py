@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from jinja2 import Environment
     from markupsafe import Markup
 
-    from setwright.solver.sheets.handout.handout import Handout
+    from setwright.solver.sheets.handout.values import Handout
 
 DATA: Final = Path(__file__).parents[1] / "data"
 FROM_THE_RIGHT: Final = ("ar", "ckb", "dv", "fa", "he", "ps", "sd", "ug", "ur", "yi")

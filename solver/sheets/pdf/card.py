@@ -9,7 +9,7 @@ from setwright.solver.sheets.charts.charts import Look, bands_chart, muscle_said
 from setwright.solver.sheets.charts.hatching import drawn_out
 from setwright.solver.sheets.common.words import listed
 from setwright.solver.sheets.handout.dates import first_day, free
-from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
+from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 
 TYPEFACE = "Setwright Sans"
 CHART_WIDTH = 350.0

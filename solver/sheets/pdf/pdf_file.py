@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from typing import Any, Final
 
-from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.handout.values import Handout
 from setwright.solver.sheets.pdf.card import card
 from setwright.solver.sheets.pdf.glyph_coverage import DATA, fitted
 

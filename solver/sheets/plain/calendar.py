@@ -9,7 +9,7 @@ from uuid import UUID, uuid5
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.dates import first_day, free, moments
-from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
+from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 
 if TYPE_CHECKING:
     from icalendar import Alarm, Event

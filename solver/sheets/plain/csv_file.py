@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from setwright.solver.sheets.common.words import breaths, held_seconds, span
-from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
+from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 
 NEEDED: Final = ("day", "exercise", "sets", "reps", "RIR", "rest")
 MAY: Final = ("technique", "pair")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from setwright.solver.sheets.document.json_values import dumped
-from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.handout.values import Handout
 
 
 def json(handout: Handout) -> bytes:

@@ -8,7 +8,7 @@ from typing import Final
 from setwright.solver.sheets.common.caution import SCREENING
 from setwright.solver.sheets.common.sanitise import isolated, web_link
 from setwright.solver.sheets.common.words import clock, span
-from setwright.solver.sheets.handout.handout import CardLine, Handout, MuscleRow, Session
+from setwright.solver.sheets.handout.values import CardLine, Handout, MuscleRow, Session
 
 _MARKS: Final = re.compile(r"([\\`*_\[\]<>|~&$]|://|(?<=www)\.|@)")
 """What starts emphasis, a link, HTML, a cell, an entity or a bare address (CommonMark; the common extensions)."""

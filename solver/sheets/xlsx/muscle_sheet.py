@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Final
 
-from setwright.solver.sheets.handout.handout import Handout, MuscleRow
+from setwright.solver.sheets.handout.values import Handout, MuscleRow
 from setwright.solver.sheets.xlsx.week_sheet import LINE, lines_of, page, paragraph, set_height, text_of
 
 if TYPE_CHECKING:

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import date
 from typing import TYPE_CHECKING, Any, Final
 
-from setwright.solver.sheets.handout.handout import CardLine, Handout, Session
+from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 from setwright.solver.sheets.xlsx import log_keys
 from setwright.solver.sheets.xlsx.week_sheet import LINE, SMALL, lines_of, page, paragraph, set_height, text_of
 

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Final
 
 from setwright.solver.sheets.common.sanitise import isolated
-from setwright.solver.sheets.handout.handout import Handout
+from setwright.solver.sheets.handout.values import Handout
 
 if TYPE_CHECKING:
     from xlsxwriter.worksheet import Worksheet

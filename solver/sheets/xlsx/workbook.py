@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from datetime import UTC, datetime
 from typing import Any, Final
 
-from setwright.solver.sheets.handout.handout import Handout, Session
+from setwright.solver.sheets.handout.values import Handout, Session
 from setwright.solver.sheets.xlsx.muscle_sheet import muscle_sheet
 from setwright.solver.sheets.xlsx.session_sheet import session_sheet
 from setwright.solver.sheets.xlsx.week_sheet import week_model

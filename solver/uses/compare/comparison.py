@@ -7,12 +7,12 @@ from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.planning import Clash, End, OutOfTime, Solved, Watch, plan
+from setwright.solver.planning import Clash, End, OutOfTime, Solved, plan
 from setwright.solver.search.limits import Limits
+from setwright.solver.search.solve_options import SolveOptions, Watch
 from setwright.solver.uses.compare.break_even import BreakEven, break_evens
 from setwright.solver.uses.compare.compared_brief import ComparedBrief
 from setwright.solver.uses.compare.rank_stability import Ranking, ranking_of
-from setwright.solver.uses.week_seconds import seconds_of_week
 
 
 @dataclass(frozen=True)
@@ -52,7 +52,8 @@ def compare(
     stopped: Callable[[], bool] = lambda: False,
 ) -> Comparison:
     """The briefs planned one after the other and set side by side."""
-    ends = tuple(plan(brief.parsed, catalogue, limits, watch, stopped, with_pairs_note=False) for brief in briefs)
+    options = SolveOptions(limits, watch=watch, stopped=stopped, pairs_note=False)
+    ends = tuple(plan(brief.parsed, catalogue, options) for brief in briefs)
     solved = [(i, end) for i, end in enumerate(ends) if isinstance(end, Solved)]
     weeks = [end.audit.evaluated for _, end in solved]
     comparable = len(weeks) > 1 and all(weights(week) == weights(weeks[0]) for week in weeks)
@@ -65,12 +66,12 @@ def trade_offs(solved: Sequence[tuple[int, Solved]]) -> tuple[TradeOff, ...]:
     """Each week against the one that takes the most time (the first of equals)."""
     if len(solved) < 2:
         return ()
-    place, reference = max(solved, key=lambda found: (seconds_of_week(found[1].audit.evaluated), -found[0]))
+    place, reference = max(solved, key=lambda found: (found[1].audit.evaluated.week_seconds, -found[0]))
     return tuple(
         TradeOff(
             i,
             place,
-            seconds_of_week(end.audit.evaluated) / seconds_of_week(reference.audit.evaluated),
+            end.audit.evaluated.week_seconds / reference.audit.evaluated.week_seconds,
             end.stimulus / reference.stimulus if reference.stimulus else 0.0,
             weights(end.audit.evaluated) == weights(reference.audit.evaluated),
         )

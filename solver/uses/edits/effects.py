@@ -11,7 +11,6 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.evaluated_week import WHOLE
 from setwright.solver.evaluation.finding import UNITS, Finding, Place
 from setwright.solver.evaluation.week import Week
-from setwright.solver.uses.week_seconds import seconds_of_week
 
 TIME = "day-minutes"
 """The rule that a session fits its day's minutes."""
@@ -37,7 +36,7 @@ class Effect:
     @property
     def seconds(self) -> int:
         """Seconds of all sessions; a day without lines takes none."""
-        return seconds_of_week(self.after.evaluated) - seconds_of_week(self.before.evaluated)
+        return self.after.evaluated.week_seconds - self.before.evaluated.week_seconds
 
     @cached_property
     def costs(self) -> tuple[tuple[str, float], ...]:

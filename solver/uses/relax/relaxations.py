@@ -7,8 +7,7 @@ from dataclasses import dataclass, replace
 
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.schema import Brief
-from setwright.solver.planning import Clash
-from setwright.solver.search.feasibility import first_week
+from setwright.solver.planning import Clash, first_week
 from setwright.solver.uses.relax.brief_changes import DropPins
 from setwright.solver.uses.relax.clashing_brief import ClashingBrief
 from setwright.solver.uses.relax.fewer_sets import every_lower_end, set_relaxations

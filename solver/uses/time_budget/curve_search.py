@@ -10,11 +10,11 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.linear.columns import instance_of
-from setwright.solver.planning import Solved, checked
+from setwright.solver.planning import delivered, search_only
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import Limits
-from setwright.solver.search.searching import search
+from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.search.stopping import EndedBy
 from setwright.solver.uses.time_budget.amounts import each_session, each_week, so_many_days
 from setwright.solver.uses.time_budget.time_curve import CurvePoint, Kind, TimeCurve
 
@@ -23,10 +23,6 @@ NEAR = 0.01
 """A week within this share of its index of what no longer week can pass is not searched again (convention)."""
 WALL_LIMITS = 5.0
 """Times a search's own wall-clock limit: a curve is to be the same on a busy machine."""
-UNBOUNDED = 1e12
-"""Score units that stand for a bound that was never brought down, as in planning.py."""
-PROVED = 1e-4
-"""A gap of at most this share of the bound counts as proved."""
 Tell = Callable[[int, int], None]
 """Told before each search: the amount, and how many amounts are left."""
 
@@ -46,16 +42,17 @@ def curve_of(
     a longer one), then the others from the least up, each from the best week before it.
     Days: each number of days is searched by itself, and a day may be left unused.
     """
-    limits = replace(limits, seconds=WALL_LIMITS * limits.seconds)
+    seconds = WALL_LIMITS * SolveOptions(limits).seconds
     briefs = [(amount, AMOUNTS[kind](parsed, amount)) for amount in amounts]
     states = [PointState(amount, brief, resolve(brief.brief, catalogue)) for amount, brief in briefs]
-    found = CurveSearch(states, limits, tell or (lambda *_: None), stopped)
+    options = SolveOptions(limits, wall_clock_limit=seconds, stopped=stopped)
+    found = CurveSearch(states, options, tell or (lambda *_: None))
     if kind == "days":
         found.by_days()
     else:
         found.by_minutes()
     points = tuple(_point_of(state, limits) for state in states)
-    return TimeCurve(kind, parsed, limits, points, found.searches, found.ended_by)
+    return TimeCurve(kind, parsed, limits, points, found.searches, found.ended_by, seconds)
 
 
 @dataclass
@@ -68,7 +65,7 @@ class PointState:
     best: Audit | None = None
     week_of: int | None = None
     bound: float = float("inf")
-    ended_by: str = "work limit"
+    ended_by: EndedBy = EndedBy.WORK_LIMIT
 
     def offer(self, other: PointState) -> None:
         """Take another amount's week where it is better: audited under this brief, or as it is from a lesser amount."""
@@ -93,11 +90,10 @@ class CurveSearch:
     """The amounts in rising order, and the searches made on them."""
 
     states: list[PointState]
-    limits: Limits
+    options: SolveOptions
     tell: Tell
-    stopped: Callable[[], bool]
     searches: int = 0
-    ended_by: str = "work limit"
+    ended_by: EndedBy = EndedBy.WORK_LIMIT
 
     def by_days(self) -> None:
         """Search each by itself, then take the best of at most so many days."""
@@ -128,16 +124,16 @@ class CurveSearch:
 
     def search_one(self, state: PointState, start: Audit | None, left: int) -> None:
         """Search one amount, from a week at hand if there is one."""
-        if self.stopped():
-            self.ended_by = "stopped"
+        if self.options.stopped():
+            self.ended_by = EndedBy.STOPPED
             return
         self.tell(state.amount, left)
         self.searches += 1
-        limits = self.limits if state is self.states[-1] else _lighter(self.limits)
+        limits = self.options.limits if state is self.states[-1] else _lighter(self.options.limits)
         week = None if start is None else start.evaluated.week
-        outcome = search(instance_of(state.resolved), limits, None, self.stopped, start=week)
+        outcome = search_only(state.resolved, replace(self.options, limits=limits), week)
         state.bound, state.ended_by = min(state.bound, outcome.bound), outcome.ended_by
-        if outcome.ended_by in ("stopped", "time limit"):
+        if outcome.ended_by.interrupted:
             self.ended_by = outcome.ended_by
         if outcome.best is not None and (start is None or outcome.best.score_units > start.score_units):
             state.best, state.week_of = outcome.best, state.amount
@@ -162,10 +158,8 @@ def _point_of(state: PointState, limits: Limits) -> CurvePoint:
     given = sum(day.minutes for day in state.resolved.days)
     if state.best is None:
         return CurvePoint(state.amount, given, None, None)
-    bound = max(min(state.bound, UNBOUNDED), float(state.best.score_units))
+    bound = max(state.bound, float(state.best.score_units))
     own = state.best.evaluated.resolved
-    found = audit(own, state.best.evaluated.week)
-    checked(found, bound)
     parsed = replace(state.parsed, brief=own.brief)
-    ended = "proved" if bound - found.score_units <= PROVED * abs(bound) else state.ended_by
-    return CurvePoint(state.amount, given, Solved(parsed, own, found, round(bound), ended, limits), state.week_of)
+    found = delivered(parsed, own, state.best.evaluated.week, bound, state.ended_by, limits)
+    return CurvePoint(state.amount, given, found, state.week_of)

@@ -8,6 +8,7 @@ from typing import Literal
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.planning import Solved
 from setwright.solver.search.limits import Limits
+from setwright.solver.search.stopping import EndedBy
 from setwright.solver.uses.time_budget.knee import knee_of
 
 Kind = Literal["minutes", "weekly", "days"]
@@ -43,7 +44,9 @@ class TimeCurve:
     points: tuple[CurvePoint, ...]
     searches: int
     """How many searches the points took."""
-    ended_by: str
+    ended_by: EndedBy
+    wall_clock_limit: float
+    """Seconds after which a search of one amount was ended."""
     """work limit | time limit | stopped"""
 
     @property

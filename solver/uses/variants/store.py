@@ -5,11 +5,11 @@ from __future__ import annotations
 import os
 import socket
 from collections.abc import Iterator
-from contextlib import suppress
 from pathlib import Path
 from typing import Final
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.atomic import flush_folder, write_file
 
 CELLS: Final = "cells"
 BESIDE: Final = ".beside"
@@ -71,20 +71,11 @@ class Store:
 
     def put(self, path: Path, data: bytes) -> None:
         """Write any file of the folder whole; the same bytes again leave it untouched."""
-        beside = self.beside(path.name)
         try:
             self.make(path.parent)
-            with beside.open("wb") as file:
-                file.write(data)
-                file.flush()
-                os.fsync(file.fileno())
-            os.replace(beside, path)
-            flush_folder(path.parent)
+            write_file(path, data, replace=True, unfinished=self.beside(path.name), durable=True)
         except OSError as error:
             raise self.cannot(error) from None
-        finally:
-            with suppress(OSError):
-                beside.unlink()
 
     def make(self, folder: Path) -> None:
         """The folder a file goes into, its name on the disk before the file's."""
@@ -125,16 +116,3 @@ def alive(pid: int) -> bool:
     except OSError:
         return True
     return True
-
-
-def flush_folder(folder: Path) -> None:
-    """A folder's names on the disk, where the file system can do it."""
-    try:
-        handle = os.open(folder, os.O_RDONLY)
-    except OSError:
-        return
-    try:
-        with suppress(OSError):
-            os.fsync(handle)
-    finally:
-        os.close(handle)

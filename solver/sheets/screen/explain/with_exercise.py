@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, assert_never
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.planning import Unsolved
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.words import listed, page_width, wrapped
 from setwright.solver.sheets.screen.edits.differences import difference_lines, effect_document
@@ -15,7 +16,6 @@ from setwright.solver.sheets.screen.explain.answers import (
     unsolved_document,
     unsolved_words,
 )
-from setwright.solver.uses.explain.reoptimise import Unsolved
 from setwright.solver.uses.explain.what_if import Answer, Excluded
 
 SCHEMA = "setwright.why-with/1"

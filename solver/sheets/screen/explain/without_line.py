@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from setwright.solver.planning import Unsolved
 from setwright.solver.sheets.common.words import day_name, page_width, wrapped
 from setwright.solver.sheets.screen.addresses import address
 from setwright.solver.sheets.screen.edits.differences import difference_lines, effect_document, signed
@@ -15,7 +16,6 @@ from setwright.solver.sheets.screen.explain.answers import (
     unsolved_words,
 )
 from setwright.solver.uses.explain.reasons import Reason
-from setwright.solver.uses.explain.reoptimise import Unsolved
 from setwright.solver.uses.explain.what_if import Answer
 
 SCHEMA = "setwright.why-without/1"

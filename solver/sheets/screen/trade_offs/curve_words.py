@@ -99,6 +99,6 @@ def _how(curve: TimeCurve) -> list[str]:
     if curve.ended_by == "stopped":
         said.append("Rows are missing or may be improved: the curve was stopped.")
     if curve.ended_by == "time limit":
-        limit = f"{curve.limits.seconds:.0f} s"
+        limit = f"{curve.wall_clock_limit:.0f} s"
         said.append(f"A search reached its wall-clock limit of {limit}: a less busy machine may find better rows.")
     return said

@@ -1,0 +1,34 @@
+"""The briefs that commands are given, and what is said of a client's cautions."""
+
+from __future__ import annotations
+
+import io
+import sys
+from typing import TYPE_CHECKING
+
+from setwright.solver.cli.console.messages import say
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.brief.parsed_brief import ParsedBrief
+
+
+def brief_from(source: str, catalogue: Catalogue) -> ParsedBrief:
+    """The brief of a phrase, a TOML file or standard input (-), its rules checked against those there are.
+
+    Raises UsageFault with every fault.
+    """
+    from setwright.solver.brief.file import read_brief
+    from setwright.solver.rulebook import RULES
+
+    return read_brief(source, catalogue, sys.stdin or io.StringIO(), tuple(RULES))
+
+
+def say_cautions(parsed: ParsedBrief, catalogue: Catalogue, as_document: bool) -> None:
+    """Say what the brief's cautions ask for; the week itself carries none of it unless asked."""
+    from setwright.solver.sheets.common.caution import CLEARANCE, caution_sentences, clearance_needed
+
+    for sentence in caution_sentences(parsed.brief, catalogue):
+        say(sentence)
+    if as_document and clearance_needed(parsed.brief, catalogue):
+        say(CLEARANCE)

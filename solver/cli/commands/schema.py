@@ -1,0 +1,27 @@
+"""`setwright schema`: the JSON Schema of a document."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.options import output_options
+
+
+@click.command("schema", cls=PrintingCommand)
+@click.argument("document", type=click.Choice(["brief", "week"]))
+@output_options
+def command(document: str, as_json: bool, target: Path | None, force: bool) -> None:
+    """Print the JSON Schema of a brief or of a week."""
+    check_target(target, force)
+    if document == "brief":
+        from setwright.solver.brief.schema_json import brief_schema
+
+        deliver(brief_schema(), target, force)
+    else:
+        from setwright.solver.sheets.document.printed_schema import week_schema
+
+        deliver(week_schema(), target, force)

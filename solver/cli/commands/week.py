@@ -1,0 +1,192 @@
+"""`setwright week`: a brief in, a week out."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, assert_never
+
+import click
+
+from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.console.progress import ProgressLine
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.exit_codes import ExitCode
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import WholeNumberType
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
+from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.search.solve_options import SolveOptions
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.brief.parsed_brief import ParsedBrief
+    from setwright.solver.planning import Clash, End, Solved
+    from setwright.solver.uses.compare.alternatives import Alternative
+    from setwright.solver.uses.relax.relaxations import Relaxations
+
+
+def _not_nan(ctx: click.Context, parameter: click.Parameter, value: float | None) -> float | None:
+    """The value, unless it is nan, which every range lets through."""
+    if value is not None and math.isnan(value):
+        raise click.BadParameter("nan is not a number.")
+    return value
+
+
+@click.command("week", cls=PrintingCommand)
+@click.argument("brief", nargs=-1, required=True)
+@search_option(DEFAULT)
+@click.option(
+    "--time-limit",
+    type=click.FloatRange(min=0, min_open=True, max=86_400),
+    callback=_not_nan,
+    metavar="SECONDS",
+    help="Stop the search after so many seconds; without it the same brief always gives the same week.",
+)
+@click.option(
+    "--alternatives",
+    "others",
+    type=WholeNumberType(0, 9),
+    default=0,
+    metavar="N",
+    help="Show up to N other weeks, clearly different, that are nearly as good.",
+)
+@click.option(
+    "--within",
+    type=click.FloatRange(0, 0.5),
+    default=0.02,
+    show_default=True,
+    callback=_not_nan,
+    metavar="SHARE",
+    help="How far below the first an alternative may score, as a share of the week index.",
+)
+@click.option("--private", is_flag=True, help="Show the client's cautions and clearance too.")
+@catalogue_option
+@output_options
+@click.pass_context
+def command(
+    ctx: click.Context,
+    brief: tuple[str, ...],
+    search: str,
+    time_limit: float | None,
+    others: int,
+    within: float,
+    private: bool,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Plan a week from a BRIEF: a TOML file, - for standard input, or a phrase.
+
+    \b
+    setwright week "3 days x 40 min, grow delts"
+    setwright week client.toml --json -o week.json
+    """
+    check_target(target, force)
+    catalogue = open_catalogue(overlay)
+    parsed = brief_from(" ".join(brief), catalogue)
+    as_document = wants_json(as_json, target)
+    if as_document or not private:
+        say_cautions(parsed, catalogue, as_document)
+    with Stopping() as stopping:
+        options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, stopped=stopping)
+        if others:
+            end, found = with_alternatives(parsed, catalogue, options, others, within)
+        else:
+            end, found = planned(parsed, catalogue, options), ()
+    result, code = result_of(end, as_document, private, AlternativesAsked(others, within, found))
+    if result is not None:
+        deliver(result, target, force)
+    ctx.exit(ExitCode.STOPPED if stopping.asked else code)
+
+
+@dataclass(frozen=True)
+class AlternativesAsked:
+    """How many alternatives were asked for, within which share of the week index, and those found."""
+
+    count: int
+    within: float
+    found: tuple[Alternative, ...]
+
+
+def planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -> End:
+    """The end of planning, with a line of progress on a terminal."""
+    from setwright.solver.planning import plan
+
+    line = ProgressLine()
+    try:
+        with silent_engines():
+            return plan(parsed, catalogue, replace(options, watch=line))
+    finally:
+        line.clear()
+
+
+def with_alternatives(
+    parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
+) -> tuple[End, tuple[Alternative, ...]]:
+    """The end of planning and the alternatives to its week, with a line of progress on a terminal."""
+    from setwright.solver.uses.compare.alternatives import with_alternatives as alternatives
+
+    line = ProgressLine()
+    try:
+        with silent_engines():
+            return alternatives(parsed, catalogue, count, within, replace(options, watch=line))
+    finally:
+        line.clear()
+
+
+def relaxed(clash: Clash) -> Relaxations | None:
+    """The relaxations that would free a clash; None where the user would not wait for them."""
+    from setwright.solver.uses.relax.relaxations import relaxations_of
+
+    try:
+        with silent_engines():
+            return relaxations_of(clash)
+    except KeyboardInterrupt:
+        return None
+
+
+def result_of(
+    end: End, as_document: bool, private: bool, asked: AlternativesAsked
+) -> tuple[str | dict[str, Any] | None, ExitCode]:
+    """The result as text or document, and the exit code; a search without a week has its message on stderr alone."""
+    from setwright.solver.planning import Clash, OutOfTime, Solved
+
+    match end:
+        case Solved():
+            found = _week_document(end, private, asked) if as_document else _week_text(end, private, asked)
+            return found, ExitCode.DONE
+        case Clash():
+            from setwright.solver.sheets.screen.clash import clash_document, clash_text
+
+            given = relaxed(end)
+            return (clash_document(end, given) if as_document else clash_text(end, columns(), given)), ExitCode.CLASH
+        case OutOfTime():
+            more = "; try --search thorough, a longer --time-limit or a wider brief"
+            say(f"no week was found ({end.ended_by}){'' if end.ended_by == 'stopped' else more}")
+            return None, ExitCode.OUT_OF_TIME
+        case _:
+            assert_never(end)
+
+
+def _week_document(solved: Solved, private: bool, asked: AlternativesAsked) -> dict[str, Any]:
+    from setwright.solver.sheets.document.solved_week import week_document
+    from setwright.solver.sheets.screen.alternatives import alternatives_documents
+
+    more = {"alternatives": alternatives_documents(asked.found)} if asked.count else {}
+    return {**week_document(solved, private), **more}
+
+
+def _week_text(solved: Solved, private: bool, asked: AlternativesAsked) -> str:
+    from setwright.solver.sheets.screen.alternatives import alternatives_text
+    from setwright.solver.sheets.screen.week_table import week_text
+
+    text = week_text(solved, columns(), private)
+    if not asked.count:
+        return text
+    return f"{text}\n{alternatives_text(asked.found, asked.count, asked.within, columns())}"

@@ -1,0 +1,1 @@
+"""The streams and the terminal: results, messages, progress, Ctrl-C."""

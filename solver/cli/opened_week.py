@@ -1,0 +1,107 @@
+"""The week a command is asked about: read from its file, or planned from a brief."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, Final, assert_never
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.console.input import STANDARD_INPUT, bytes_of, place_of
+from setwright.solver.cli.console.messages import say
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
+from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.auditing import Audit
+    from setwright.solver.brief.parsed_brief import ParsedBrief
+
+WITHHELD: Final = (
+    "the week was written without its client's cautions, so exercises that they close would be open here; "
+    "name the brief with --brief, or write the week with --private"
+)
+WEEK_FILES: Final = (".json", ".csv", ".tsv", ".txt")
+"""The endings of a week's file, whether or not it is there."""
+
+
+@dataclass(frozen=True)
+class OpenedWeek:
+    """A week's brief, its audit, and the document it was read from (empty where it was planned now)."""
+
+    parsed: ParsedBrief
+    audit: Audit
+    document: dict[str, Any]
+
+
+def open_week(source: str, brief: str | None, catalogue: Catalogue, accept_near: bool = False) -> OpenedWeek:
+    """The week of a file (JSON or CSV, - for standard input); `brief` takes the place of its own.
+
+    Raises UsageFault with every fault of the file or of the brief.
+    """
+    from setwright.solver.auditing import audit
+    from setwright.solver.foreign.foreign_week import read_any
+    from setwright.solver.rulebook import resolve
+    from setwright.solver.sheets.document.json_values import MOST_BYTES
+
+    asked = None if brief is None else brief_from(brief, catalogue)
+    data = bytes_of(Path(source), MOST_BYTES, "name a week's file")
+    found = read_any(data, place_of(source), catalogue, asked, accept_near)
+    for note in found.notes:
+        say(note)
+    return OpenedWeek(found.parsed, audit(resolve(found.parsed.brief, catalogue), found.week), found.document)
+
+
+def open_or_plan(source: str, brief: str | None, search: str | None, catalogue: Catalogue) -> OpenedWeek:
+    """The week of a file, or the one planned from a phrase or a brief's file.
+
+    Raises UsageFault, also where the file's client has cautions that it does not say, and NoWeekError.
+    """
+    if brief is None and is_brief(source):
+        return _planned(source, search, catalogue)
+    found = open_week(source, brief, catalogue)
+    if brief is None and found.document.get("private_left_out"):
+        raise UsageFault(Fault(source, WITHHELD))
+    return found
+
+
+def is_brief(source: str) -> bool:
+    """Whether a source is a phrase or a TOML file rather than a week's file."""
+    path = Path(source)
+    if source == STANDARD_INPUT or path.suffix.lower() in WEEK_FILES:
+        return False
+    try:
+        return path.suffix.lower() == ".toml" or not path.exists()
+    except (OSError, ValueError):  # a phrase too long for a file's name
+        return True
+
+
+def _planned(source: str, search: str | None, catalogue: Catalogue) -> OpenedWeek:
+    from setwright.solver.planning import Clash, OutOfTime, Solved, plan
+    from setwright.solver.search.solve_options import SolveOptions
+
+    parsed = brief_from(source, catalogue)
+    say_cautions(parsed, catalogue, True)
+    with silent_engines():
+        end = plan(parsed, catalogue, SolveOptions(limits_of(search, {}), pairs_note=False))
+    match end:
+        case Solved():
+            return OpenedWeek(parsed, end.audit, {})
+        case Clash():
+            fault = Fault("brief", "no week is possible", "`setwright week` names what clashes")
+            raise NoWeekError(fault, ExitCode.CLASH)
+        case OutOfTime():
+            fault = Fault("brief", f"no week was found ({end.ended_by})", "try --search thorough")
+            raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
+        case _:
+            assert_never(end)
+
+
+def limits_of(search: str | None, document: dict[str, Any]) -> Limits:
+    """The limits of the search asked for, else of the one that the week was made with."""
+    made_by = document.get("made_by")
+    limits = made_by.get("limits") if isinstance(made_by, dict) else None
+    used = limits.get("search") if isinstance(limits, dict) else None
+    return SEARCHES[search or (used if isinstance(used, str) and used in SEARCHES else DEFAULT)]

@@ -1,0 +1,1 @@
+"""`setwright variants` and its commands."""

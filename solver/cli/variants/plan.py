@@ -1,0 +1,66 @@
+"""`setwright variants plan`: the matrix, its size and its expected time, before anything is solved."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import WholeNumberType
+from setwright.solver.cli.options import (
+    FILE,
+    catalogue_option,
+    open_catalogue,
+    output_options,
+    search_option,
+    wants_json,
+)
+from setwright.solver.search.limits import DEFAULT, SEARCHES
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.uses.variants.matrix import Matrix
+
+
+@click.command("plan", cls=PrintingCommand)
+@click.argument("template", type=FILE)
+@search_option(DEFAULT)
+@click.option("--workers", type=WholeNumberType(1, 10_000), metavar="N", help="Estimate the time for N workers.")
+@catalogue_option
+@output_options
+def command(
+    template: Path,
+    search: str,
+    workers: int | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
+    from setwright.solver.sheets.variants.plan_text import plan_document, plan_text
+    from setwright.solver.uses.variants.engines import usable_cores
+    from setwright.solver.uses.variants.expected import expected_seconds
+
+    check_target(target, force)
+    matrix = matrix_in(template, open_catalogue(overlay), search)
+    workers = workers or usable_cores()
+    seconds = expected_seconds(matrix, range(len(matrix.cells)), search, workers)
+    if wants_json(as_json, target):
+        deliver(plan_document(matrix, search, workers, seconds), target, force)
+    else:
+        deliver(plan_text(matrix, search, workers, seconds, columns()), target, force)
+
+
+def matrix_in(template: Path, catalogue: Catalogue, search: str) -> Matrix:
+    """The matrix of a template's file; raises UsageFault with every fault of the template."""
+    from setwright.solver.batch.variant_task import stamp_of
+    from setwright.solver.rulebook import RULES
+    from setwright.solver.uses.variants.matrix import matrix_of
+    from setwright.solver.uses.variants.template import read_template
+
+    return matrix_of(read_template(template), catalogue, stamp_of(catalogue, SEARCHES[search]), tuple(RULES))
