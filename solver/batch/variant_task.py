@@ -26,7 +26,7 @@ from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
 from setwright.solver.search.stopping import EndedBy
-from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
