@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 import tempfile
 from collections.abc import Iterator, Mapping
 from dataclasses import asdict, replace
@@ -24,9 +25,10 @@ from setwright.solver.planning import Clash, OutOfTime, Solved
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
 from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
+from setwright.solver.search.stopping import EndedBy
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.provenance import evidence_digest
-from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.week_table import week_text
@@ -50,7 +52,7 @@ def stamp_of(catalogue: Catalogue, limits: Limits) -> dict[str, Any]:
         "evidence": evidence_digest(catalogue),
         "engines": {name: installed(name) for name in ENGINES},
         "seed": SEED,
-        "limits": {name: value for name, value in asdict(limits).items() if name != "seconds"},
+        "limits": asdict(limits),
     }
 
 
@@ -93,7 +95,7 @@ def check_worker(asked: Mapping[str, Any], catalogue: Catalogue) -> None:
 def result(task: Task, ended: Ended) -> bytes:
     """The document of one end."""
     if ended.late:
-        return record(task, UNFINISHED, "the wall-clock net ended the search: run again on a quieter machine")
+        return record(task, UNFINISHED, "the wall-clock limit ended the search: run again on a quieter machine")
     match ended.end:
         case Solved():
             return record(task, SOLVED, extends=extends_of(task, ended), week=week_document(ended.end))
@@ -172,8 +174,8 @@ def solved_of(week: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solv
         parsed=parsed,
         resolved=resolved,
         audit=found,
-        bound_units=round(UNITS * (UNPROVEN if week["bound"] is None else week["bound"])),
-        ended_by=week["ended_by"],
+        bound_units=math.inf if week["bound"] is None else round(UNITS * week["bound"]),
+        ended_by=EndedBy(week["ended_by"]),
         limits=replace(SEARCHES[DEFAULT], name=week["made_by"]["limits"]["search"]),
         shortest=cut
         and ShortestWeek(found, units(cut["best_score"]), units(cut["floor"]), cut["seconds"], cut["least_seconds"]),

@@ -80,11 +80,12 @@ def is_brief(source: str) -> bool:
 
 def _planned(source: str, search: str | None, catalogue: Catalogue) -> OpenedWeek:
     from setwright.solver.planning import Clash, OutOfTime, Solved, plan
+    from setwright.solver.search.solve_options import SolveOptions
 
     parsed = brief_from(source, catalogue)
     say_cautions(parsed, catalogue, True)
     with silent_engines():
-        end = plan(parsed, catalogue, limits_of(search, {}), with_pairs_note=False)
+        end = plan(parsed, catalogue, SolveOptions(limits_of(search, {}), pairs_note=False))
     match end:
         case Solved():
             return OpenedWeek(parsed, end.audit, {})

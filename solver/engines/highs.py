@@ -60,6 +60,11 @@ class BranchAndBound:
     infeasible: bool
     nodes: int
 
+    @property
+    def chosen(self) -> frozenset[int] | None:
+        """The columns in use in the solution found, each at most once; None where none was found."""
+        return None if self.amounts is None else frozenset(j for j, amount in enumerate(self.amounts) if amount > 0.5)
+
 
 class HighsModel:
     """A sheet with its curves as tangents, in HiGHS's form."""

@@ -120,6 +120,11 @@ class EvaluatedWeek:
         """A day's seconds, its general warm-up included; a day without lines still has its warm-up."""
         return self.work_seconds(day) + self.warm_up(day)
 
+    @property
+    def week_seconds(self) -> int:
+        """The seconds of the week's sessions, warm-ups included; a day without lines has no session and takes none."""
+        return sum(self.seconds(day.index) for day in self.resolved.days if self.on[day.index])
+
     # ---- counts
 
     def count(self, wanted: Callable[[Line], bool], day: int | None = None) -> int:

@@ -69,6 +69,11 @@ class Instance:
     def like_of(self) -> dict[int, int]:
         return {day: g for g, days in enumerate(self.like_days) for day in days}
 
+    @cached_property
+    def class_of(self) -> dict[str, int]:
+        """Exercise id -> the index of its class, for every exercise that is open on some day."""
+        return {member.id: i for i, cls in enumerate(self.classes) for member in cls.members}
+
     def fit(self, a: int, b: int) -> bool:
         """Whether exercises of two classes may be a pair."""
         key = (min(a, b), max(a, b))

@@ -1,4 +1,4 @@
-"""The bound: what no week can pass, from the week without a day index, beside the climb in a thread of its own."""
+"""The bound: the score that no week can pass, from the week without a day index."""
 
 from __future__ import annotations
 
@@ -11,62 +11,78 @@ from setwright.solver.engines.build import pattern_model
 from setwright.solver.engines.highs import LinearRelaxation
 from setwright.solver.linear.columns import Instance
 from setwright.solver.linear.linear_model import LinearModel
-from setwright.solver.search.limits import Limits
+from setwright.solver.search.solve_options import SolveOptions
 
 CORE = 0.015
 """Columns whose reduced cost is worse than this share of the relaxation's value are left out of branching."""
+PROVED = 1e-4
+"""The share of the bound within which a score counts as proved: what is left is rounding."""
 
 
-@dataclass
 class Bound:
-    """The lowest bound so far, in score units."""
+    """The lowest bound so far, in score units; `lowered` is called whenever it falls."""
 
-    value: float = math.inf
-    infeasible: bool = False
-    tell: Callable[[float], None] | None = None
-    cancelled: bool = False
-    """Set when nobody waits for the bound any more."""
+    def __init__(self, lowered: Callable[[], None] = lambda: None) -> None:
+        self.value = math.inf
+        self._lowered = lowered
+        self._cancelled = False
 
     def lower(self, value: float) -> None:
+        """Take a bound, if it is lower than the one so far."""
         if value < self.value:
             self.value = value
-            if self.tell:
-                self.tell(value)
+            self._lowered()
+
+    def cancel(self) -> None:
+        """Nobody waits for the bound any more: engines that work on it end at their next look."""
+        self._cancelled = True
+
+    def cancelled(self) -> bool:
+        """Whether nobody waits for the bound any more."""
+        return self._cancelled
 
 
-def prove_week(week: LinearModel, limits: Limits, bound: Bound) -> None:
+def is_proved(score_units: int, bound: float) -> bool:
+    """Whether a bound leaves nothing above a score but rounding; both in score units."""
+    return math.isfinite(bound) and bound - score_units <= PROVED * abs(bound)
+
+
+def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> None:
     """Lower the bound by branching on the week without days."""
     found = highs.bound(
         week,
-        limits.nodes,
-        limits.seconds,
-        lambda v: bound.lower(highs.outward(v)),
-        lambda: bound.cancelled,
+        options.limits.nodes,
+        options.seconds,
+        lambda value: bound.lower(highs.outward(value)),
+        bound.cancelled,
         restarts=True,
     )
-    bound.infeasible = found.infeasible
     bound.lower(found.bound)
 
 
 @dataclass(frozen=True)
 class PatternModel:
-    """The week by themes of days, and its linear relaxation."""
+    """The week by region patterns of days, and its linear relaxation."""
 
     model: LinearModel
     relaxed: LinearRelaxation
 
 
 def relax_patterns(instance: Instance, bound: Bound) -> PatternModel:
-    """Lower the bound of a longer week by the relaxation over themes, each day one of them."""
+    """The week by region patterns, each day one of them; lowers the bound to its relaxation."""
     model = pattern_model(instance)
     relaxed = highs.relax(model)
     bound.lower(highs.outward(relaxed.value))
     return PatternModel(model, relaxed)
 
 
-def prove_patterns(instance: Instance, patterns: PatternModel, limits: Limits, bound: Bound) -> None:
-    """Branch on themes over the columns near the relaxation; those left out bound what they could add."""
-    if not limits.pattern_nodes:
+def prove_patterns(instance: Instance, patterns: PatternModel, options: SolveOptions, bound: Bound) -> None:
+    """Lower the bound by branching on the columns near the relaxation by region patterns.
+
+    A week with a column that is left out cannot score more than the relaxation less what that column loses: the bound
+    does not go below that.
+    """
+    if not options.limits.pattern_nodes:
         return
     whole, relaxed = patterns.model, patterns.relaxed
     floor = (1.0 - CORE) * relaxed.value
@@ -77,10 +93,10 @@ def prove_patterns(instance: Instance, patterns: PatternModel, limits: Limits, b
         or any(instance.classes[a.cls].exercise.id in instance.resolved.pinned for a in c.assignments)
     )
 
-    def tell(value: float) -> None:
+    def lower(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
     core = pattern_model(instance, keep)
-    found = highs.bound(core, limits.pattern_nodes, limits.seconds, tell, lambda: bound.cancelled, proving=True)
+    found = highs.bound(core, options.limits.pattern_nodes, options.seconds, lower, bound.cancelled, proving=True)
     if math.isfinite(found.bound):
-        tell(found.bound)
+        lower(found.bound)

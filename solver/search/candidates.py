@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from setwright.solver.engines.highs import LinearRelaxation
@@ -16,8 +17,11 @@ from setwright.solver.linear.columns import (
 from setwright.solver.linear.linear_model import LinearModel
 
 SINGLES = 260
+"""Columns of one exercise kept on each day."""
 HALVES = 70
+"""Halves of pairs, the best of each day, that are made into pairs."""
 PAIRS = 260
+"""Columns of two exercises kept on each day."""
 
 
 @dataclass(frozen=True)
@@ -30,67 +34,87 @@ class Candidates:
     must: frozenset[int]
     """Columns that a pin may need, open in every neighbourhood."""
 
+    def widened(self, wanted: Iterable[Column], always_open: bool) -> Candidates:
+        """With some columns added, where they lack, at the end of their days; earlier indices stay as they are.
+
+        `always_open` puts all of `wanted` among the columns that are open in every neighbourhood.
+        """
+        wanted = tuple(dict.fromkeys(wanted))
+        known = set(self.columns)
+        columns = (*self.columns, *(column for column in wanted if column not in known))
+        place = {column: j for j, column in enumerate(columns)}
+        added = range(len(self.columns), len(columns))
+        ranked = tuple(
+            (*before, *(j for j in added if columns[j].group == day)) for day, before in enumerate(self.ranked)
+        )
+        must = self.must | {place[column] for column in wanted} if always_open else self.must
+        return Candidates(columns, ranked, must)
+
+    def places(self, columns: Iterable[Column]) -> frozenset[int]:
+        """The indices of some columns; raises KeyError where one is no candidate."""
+        place = {column: j for j, column in enumerate(self.columns)}
+        return frozenset(place[column] for column in columns)
+
 
 def candidates_of(instance: Instance, week: LinearModel, relaxed: LinearRelaxation) -> Candidates:
     """The candidates of a brief, by the reduced costs of its week without days."""
     value = {(week.groups[c.group].like, c.assignments[0]): relaxed.reduced[j] for j, c in enumerate(week.columns)}
-    columns: list[Column] = []
-    ranked: list[tuple[int, ...]] = []
-    must: set[int] = set()
+    days: list[list[Column]] = []
     for group in day_groups(instance):
         mine = sorted(
             (a for g, a in value if g == group.like), key=lambda a: (-value[group.like, a], a.cls, a.prescription)
         )
         singles = [Column(group.index, (a,)) for a in mine if not a.prescription.paired]
-        pinned = [c for c in singles if pinned_column(instance, c)]
-        pairs = best_pairs(instance, group, [a for a in mine if a.prescription.paired], value)
-        pinned += [c for c in pairs if pinned_column(instance, c)]
-        singles, pairs = singles[:SINGLES], pairs[:PAIRS]
-        here = list(dict.fromkeys([*by_turns(singles, pairs), *pinned]))
-        first = len(columns)
-        columns += here
-        ranked.append(tuple(range(first, len(columns))))
-        must |= {first + i for i, c in enumerate(here) if c in set(pinned)}
-    return Candidates(tuple(columns), tuple(ranked), frozenset(must))
+        pairs = _best_pairs(instance, group, [a for a in mine if a.prescription.paired], value)
+        pinned = [c for c in (*singles, *pairs) if is_pinned(instance, c)]
+        days.append([*_alternating(singles[:SINGLES], pairs[:PAIRS]), *pinned])
+    return _listed(instance, days)
 
 
 def candidates_by_day(instance: Instance, model: LinearModel, relaxed: LinearRelaxation) -> Candidates:
     """The candidates by the reduced costs of the week on its days, whose pairs are real ones and not halves."""
-    columns: list[Column] = []
-    ranked: list[tuple[int, ...]] = []
-    must: set[int] = set()
+    days: list[list[Column]] = []
     for mine in model.by_group:
-        order = sorted(mine, key=lambda j: (-relaxed.reduced[j], j))
-        found = [model.columns[j] for j in order]
+        found = [model.columns[j] for j in sorted(mine, key=lambda j: (-relaxed.reduced[j], j))]
         singles = [c for c in found if len(c.assignments) == 1 and not c.assignments[0].prescription.paired]
         pairs = [c for c in found if len(c.assignments) == 2]
-        pinned = {c for c in found if pinned_column(instance, c)}
-        here = list(dict.fromkeys([*by_turns(singles[:SINGLES], pairs[:PAIRS]), *(c for c in found if c in pinned)]))
-        first = len(columns)
-        columns += here
-        ranked.append(tuple(range(first, len(columns))))
-        must |= {first + i for i, c in enumerate(here) if c in pinned}
-    return Candidates(tuple(columns), tuple(ranked), frozenset(must))
+        pinned = [c for c in found if is_pinned(instance, c)]
+        days.append([*_alternating(singles[:SINGLES], pairs[:PAIRS]), *pinned])
+    return _listed(instance, days)
 
 
-def pinned_column(instance: Instance, column: Column) -> bool:
+def is_pinned(instance: Instance, column: Column) -> bool:
+    """Whether a column holds an exercise that the brief pins."""
     return any(instance.classes[a.cls].exercise.id in instance.resolved.pinned for a in column.assignments)
 
 
-def best_pairs(
+def _listed(instance: Instance, days: list[list[Column]]) -> Candidates:
+    """Each day's columns, best first and each once, as candidates."""
+    columns: list[Column] = []
+    ranked: list[tuple[int, ...]] = []
+    for here in days:
+        first = len(columns)
+        columns += dict.fromkeys(here)
+        ranked.append(tuple(range(first, len(columns))))
+    must = frozenset(j for j, column in enumerate(columns) if is_pinned(instance, column))
+    return Candidates(tuple(columns), tuple(ranked), must)
+
+
+def _best_pairs(
     instance: Instance, group: DayGroup, halves: list[Assignment], value: dict[tuple[int, Assignment], float]
 ) -> list[Column]:
     """Pairs of the best halves, best sum first."""
     pinned = [a for a in halves[HALVES:] if instance.classes[a.cls].exercise.id in instance.resolved.pinned]
     found = pair_columns(instance, group, halves[:HALVES] + pinned)
 
-    def objective(column: Column) -> tuple[float, tuple[Assignment, ...]]:
-        return sum(value[group.like, a] for a in column.assignments), column.assignments
+    def order(column: Column) -> tuple[float, list[tuple[int, object]]]:
+        total = sum(value[group.like, a] for a in column.assignments)
+        return -total, [(a.cls, a.prescription) for a in column.assignments]
 
-    return sorted(found, key=lambda c: (-objective(c)[0], [(a.cls, a.prescription) for a in c.assignments]))
+    return sorted(found, key=order)
 
 
-def by_turns(singles: list[Column], pairs: list[Column]) -> list[Column]:
+def _alternating(singles: list[Column], pairs: list[Column]) -> list[Column]:
     """Two lists merged one by one."""
     merged: list[Column] = []
     for i in range(max(len(singles), len(pairs))):

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 from dataclasses import dataclass, replace
 
 from setwright.solver.auditing import Audit
@@ -12,71 +11,74 @@ from setwright.solver.engines.infeasibility import feasibility_model, quickest
 from setwright.solver.linear.columns import Column, Instance, day_groups, pair_columns, single_columns
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.candidates import candidates_of
-from setwright.solver.search.initial_solution import any_week, move_to
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch, Stopped
-from setwright.solver.search.neighbourhoods import Neighbourhood
+from setwright.solver.search.neighbourhood.initial_solution import adopt_columns, any_week
+from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
+from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
+from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood
+from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.search.stopping import Interrupted
 
-CHEAP = replace(SEARCHES["quick"], rounds=4, work=0.2, columns=30)
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=4, work=0.2, columns=30))
+"""Much less than a quick search: a question about a brief asks it many times."""
 WEEK_COLUMNS = 90
-"""Columns open in the first look at the whole week, shared among its days."""
+"""Columns open when the whole week is first searched, shared among its days."""
 
 
 @dataclass(frozen=True)
 class Possible:
-    """Whether some week meets every rule and wish (None: the work was spent without a word), and one that does."""
+    """Whether some week meets every rule and wish, and one that does."""
 
     able: bool | None
+    """None: the work limit came before an answer."""
     week: tuple[Column, ...] = ()
 
 
 def possible(instance: Instance) -> Possible:
-    """Whether there is a week.
+    """Whether a brief has a week, and one if it has.
 
     Where pairs are open the few columns of pinned pairs are tried first: they are often enough.
     """
-    sheets = (small_model, feasibility_model) if instance.resolved.pairs else (feasibility_model,)
-    for make in sheets:
+    models = (_small_model, feasibility_model) if instance.resolved.pairs else (feasibility_model,)
+    for make in models:
         model = make(instance)
-        found = any_week(model, CHEAP)
+        found = any_week(model, CHEAP.seconds)
         if found.columns is not None:
             return Possible(True, tuple(model.columns[j] for j in sorted(found.columns)))
     return Possible(None if found.status == "UNKNOWN" else False)
 
 
-def small_model(instance: Instance) -> LinearModel:
+def first_week(instance: Instance, known: tuple[Column, ...] = ()) -> Audit | None:
+    """A good week by little work, audited, from one known to be possible or from none; None where none is found."""
+    week = week_model(instance)
+    candidates = candidates_of(instance, week, highs.relax(week))
+    lns = NeighbourhoodSearch(neighbourhood_solver(instance, candidates, CHEAP.signal()), CHEAP.limits)
+    whole = Neighbourhood(tuple(range(lns.days)), max(16, WEEK_COLUMNS // lns.days))
+    try:
+        lns.search(whole, 2 * CHEAP.limits.work)
+        if lns.best is None:
+            adopt_columns(lns, known or possible(instance).week)
+        if lns.best is not None:
+            lns.improve(CHEAP.limits.rounds_for(lns.days))
+    except Interrupted:
+        pass
+    return lns.best
+
+
+def _small_model(instance: Instance) -> LinearModel:
     """The week on its days without pairs but those of pinned exercises."""
     columns: list[Column] = []
     for group in day_groups(instance):
         here = list(single_columns(instance, (group,), halves=True))
+        halves = [
+            c.assignments[0] for c in here if c.assignments[0].prescription.paired and _in_pinned_pair(instance, c)
+        ]
         columns += [c for c in here if not c.assignments[0].prescription.paired]
-        columns += pair_columns(
-            instance,
-            group,
-            [c.assignments[0] for c in here if c.assignments[0].prescription.paired and pinned(instance, c)],
-        )
+        columns += pair_columns(instance, group, halves)
     return day_model(instance, quickest(instance, columns))
 
 
-def pinned(instance: Instance, column: Column) -> bool:
+def _in_pinned_pair(instance: Instance, column: Column) -> bool:
     """Whether a half's exercise is in a pinned pair."""
     pairs = {e for p in instance.resolved.brief.pins if p.pair_with for e in (p.exercise, p.pair_with)}
     return instance.classes[column.assignments[0].cls].exercise.id in pairs
-
-
-def first_week(instance: Instance, known: tuple[Column, ...] = ()) -> Audit | None:
-    """A good week by little work, audited, from one known to be possible or from none; None where none is found."""
-    week = week_model(instance)
-    lns = NeighbourhoodSearch(
-        instance, candidates_of(instance, week, highs.relax(week)), CHEAP, time.monotonic() + CHEAP.seconds
-    )
-    days = len(instance.resolved.days)
-    try:
-        lns.try_days(Neighbourhood(tuple(range(days)), max(16, WEEK_COLUMNS // days)), 2 * CHEAP.work)
-        if lns.best is None:
-            move_to(lns, known or possible(instance).week)
-        if lns.best is not None:
-            lns.improve(CHEAP.rounds_for(days))
-    except Stopped:
-        pass
-    return lns.best

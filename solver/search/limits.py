@@ -1,4 +1,4 @@
-"""How hard the search works, in a user's words and as amounts of work, never as promises of time."""
+"""How much work a search may do: the three named searches as amounts of work, never as promises of time."""
 
 from __future__ import annotations
 
@@ -6,30 +6,29 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 SHORT_DAYS = 3
-"""Weeks of up to so many days are settled by HiGHS after a shorter climb."""
+"""Weeks of up to so many days are short: HiGHS branches on all their columns after fewer neighbourhoods."""
 
 
 @dataclass(frozen=True)
 class Limits:
-    """Amounts of work: neighbourhoods tried, CP-SAT's work in each, HiGHS's nodes; seconds are a net."""
+    """Amounts of work: neighbourhoods tried, CP-SAT's work in each, HiGHS's nodes. The same amounts, the same week."""
 
     name: str
+    """quick | normal | thorough: the named search that the amounts are of, or were changed from."""
     rounds: int
     """Neighbourhoods tried after the first week."""
     work: float
-    """CP-SAT's deterministic time in one neighbourhood."""
+    """CP-SAT's deterministic time in one neighbourhood, about a second each on a usual core."""
     columns: int
     """Columns open on each free day of a neighbourhood."""
     nodes: int
     """HiGHS nodes for the bound of a week of up to three days."""
     pattern_nodes: int
-    """The same for longer weeks, whose bound goes by themes of days; 0 leaves it at the relaxation."""
+    """The same for longer weeks, whose bound goes by region patterns of days; 0 leaves it at the relaxation."""
     heuristic_nodes: int
-    """HiGHS nodes for a better start of a week of more than three days; 0 leaves it out."""
+    """HiGHS nodes for the restricted master of a week of more than three days; 0 leaves it out."""
     fixing_nodes: int
-    """HiGHS nodes for settling a week of up to three days beside the climb; 0 leaves it out."""
-    seconds: float
-    """The net: the search stops here whatever work is left, and says so."""
+    """HiGHS nodes for branching after reduced-cost fixing, in a week of up to three days; 0 leaves it out."""
 
     def rounds_for(self, days: int) -> int:
         """The neighbourhoods tried in a week of so many days."""
@@ -47,7 +46,6 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             pattern_nodes=5,
             heuristic_nodes=0,
             fixing_nodes=0,
-            seconds=120.0,
         ),
         "normal": Limits(
             "normal",
@@ -58,7 +56,6 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             pattern_nodes=60,
             heuristic_nodes=1,
             fixing_nodes=600,
-            seconds=300.0,
         ),
         "thorough": Limits(
             "thorough",
@@ -69,8 +66,11 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             pattern_nodes=2000,
             heuristic_nodes=400,
             fixing_nodes=5000,
-            seconds=1800.0,
         ),
     }
 )
 DEFAULT = "normal"
+WALL_CLOCK_LIMITS: MappingProxyType[str, float] = MappingProxyType(
+    {"quick": 120.0, "normal": 300.0, "thorough": 1800.0}
+)
+"""Seconds after which a named search stops whatever work is left, and says so."""

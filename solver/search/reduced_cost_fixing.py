@@ -1,9 +1,8 @@
-"""Settling a short week: columns that cannot be in a better week are closed, and HiGHS branches on the rest."""
+"""Reduced-cost fixing: a short week's columns that are in no better week are closed, HiGHS branches on the rest."""
 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from concurrent.futures import Future
 from dataclasses import dataclass
 
@@ -13,44 +12,60 @@ from setwright.solver.engines.highs import LinearRelaxation
 from setwright.solver.linear.columns import Column, Instance
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.bounding import Bound
-from setwright.solver.search.candidates import Candidates, pinned_column
+from setwright.solver.search.candidates import Candidates, is_pinned
 from setwright.solver.search.limits import SHORT_DAYS, Limits
-from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch, State
+from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent, NeighbourhoodSearch
+from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver
+from setwright.solver.search.solve_options import SolveOptions
 
 MOST_COLUMNS = 20_000
-CLOSE = 0.001
-"""The share of the stimulus within which a week is settled well enough."""
-MOST_LEFT = 2_700
-"""Columns that HiGHS can settle; where more are left it only looks for a better week, on the best of them."""
+"""Columns on all days beyond which no relaxation over every column is made."""
+NEAR_ENOUGH = 0.001
+"""The share of the stimulus between score and bound within which nothing is branched on any more."""
+MOST_OPEN = 2_700
+"""Open columns that HiGHS can branch on to the end; of more it takes the best, and only looks for a better week."""
 BEST = 1_500
-SEEKING = 0.1
-"""The share of the limit's nodes that go into looking."""
+"""How many of the best columns it then sees."""
+HEURISTIC_SHARE = 0.1
+"""The share of the limit's nodes that then go into looking for a better week."""
 FEW = 1_500
 """Up to so many columns a week at hand helps HiGHS to prune; with more it costs the root more than it gains."""
 USUAL = 2_000
-"""Columns left at which the limit's nodes are what they say; fewer columns, whose nodes are cheaper, get more."""
+"""Open columns at which the limit's nodes are what they say; fewer columns, whose nodes are cheaper, get more."""
 MOST_TIMES = 4
+"""Times the limit's nodes that few columns get at most."""
 
 
 @dataclass(frozen=True)
-class Daily:
-    """Every column of a week on its days, and the linear relaxation over them."""
+class RelaxedWeek:
+    """Every column of a short week on its days, and the linear relaxation over them."""
 
     model: LinearModel
     relaxed: LinearRelaxation
 
 
 @dataclass(frozen=True)
-class Fixing:
-    """What HiGHS made of a week: the columns it branched on, those in its best week, and whether it is proved."""
+class OpenColumns:
+    """The columns that may be in a better week than the incumbent, with their reduced costs in score units."""
 
-    core: LinearModel
-    left: tuple[tuple[Column, float], ...]
-    chosen: frozenset[int] | None
-    closed: bool
+    columns: tuple[tuple[Column, float], ...]
+    least_bound: float
+    """Score units: no week with any other column scores more than this, so the bound cannot go below it."""
 
 
-def daily(instance: Instance) -> Daily | None:
+@dataclass(frozen=True)
+class Branched:
+    """What branching on the open columns gave."""
+
+    model: LinearModel
+    open: OpenColumns
+    chosen: Chosen | None
+    """The best week it found, as indices into the open columns."""
+    proved: bool
+    """Whether there is no better week than the better of this one and the incumbent."""
+
+
+def relax_all_columns(instance: Instance) -> RelaxedWeek | None:
     """All columns of a short week with their relaxation; None for a longer week or one of too many columns."""
     if len(instance.resolved.days) > SHORT_DAYS:
         return None
@@ -59,74 +74,82 @@ def daily(instance: Instance) -> Daily | None:
         return None
     model = day_model(instance, columns)
     relaxed = highs.relax(model)
-    return Daily(model, relaxed) if math.isfinite(relaxed.value) else None
+    return RelaxedWeek(model, relaxed) if math.isfinite(relaxed.value) else None
 
 
-def settle(
-    instance: Instance, whole: Daily, state: State, limits: Limits, bound: Bound, stopped: Callable[[], bool]
-) -> Fixing | None:
-    """Branch on the columns that may be in a better week than one at hand, and lower the bound; None: it is close."""
-    best = state.best
-    if bound.value - best.score_units <= CLOSE * best.stimulus_units:
-        return None
-    left, least = left_by(instance, whole, state)
-    core = day_model(instance, [c for c, _ in left])
-
-    def tell(value: float) -> None:
-        bound.lower(max(highs.outward(value), least))
-
-    used = {state.model.columns[j] for j in state.chosen}
-    start = [j for j, (c, _) in enumerate(left) if c in used] if len(left) <= FEW else None
-    settling = least <= best.score_units
-    nodes = nodes_for(limits, len(left)) if settling else round(SEEKING * limits.fixing_nodes)
-    found = highs.bound(core, nodes, limits.seconds, tell, stopped, start=start)
-    bound.lower(max(found.bound, least))
-    chosen = None
-    if found.amounts is not None:
-        chosen = frozenset(j for j, amount in enumerate(found.amounts) if amount > 0.5)
-    return Fixing(core, left, chosen, found.closed and settling)
-
-
-def left_by(instance: Instance, whole: Daily, state: State) -> tuple[tuple[tuple[Column, float], ...], float]:
-    """The columns that may be in a better week, with their reduced costs, and what no week with another can pass."""
-    score, relaxed = float(state.best.score_units), whole.relaxed
-    used = {state.model.columns[j] for j in state.chosen}
-    objective = dict(zip(whole.model.columns, relaxed.reduced, strict=False))
+def open_columns(week: RelaxedWeek, incumbent: Incumbent) -> OpenColumns:
+    """The columns that their reduced costs do not fix at 0; the incumbent's own and pinned ones always stay open."""
+    score, relaxed = float(incumbent.audit.score_units), week.relaxed
+    used = {incumbent.solver.model.columns[j] for j in incumbent.chosen}
+    reduced = dict(zip(week.model.columns, relaxed.reduced, strict=False))
     # A column whose reduced cost spans the gap between relaxation and best week is in no better week.
-    able = [c for c in whole.model.columns if objective[c] >= score - highs.outward(relaxed.value)]
+    able = [c for c in week.model.columns if reduced[c] >= score - highs.outward(relaxed.value)]
     least = score
-    if len(able) > MOST_LEFT:
-        able.sort(key=lambda c: -objective[c])
-        least = max(score, highs.outward(relaxed.value + objective[able[BEST]]))
+    if len(able) > MOST_OPEN:
+        able.sort(key=lambda c: -reduced[c])
+        least = max(score, highs.outward(relaxed.value + reduced[able[BEST]]))
         able = able[:BEST]
-    kept = {*able, *used, *(c for c in objective if pinned_column(instance, c))}
-    return tuple((c, objective[c]) for c in whole.model.columns if c in kept), least
+    kept = {*able, *used, *(c for c in reduced if is_pinned(incumbent.solver.instance, c))}
+    return OpenColumns(tuple((c, reduced[c]) for c in week.model.columns if c in kept), least)
 
 
-def nodes_for(limits: Limits, columns: int) -> int:
+def fix_and_branch(week: RelaxedWeek, incumbent: Incumbent, options: SolveOptions, bound: Bound) -> Branched | None:
+    """Branch on the columns that may be in a better week than the incumbent, and lower the bound.
+
+    None where the bound is so near already that nothing is to be gained.
+    """
+    best = incumbent.audit
+    if bound.value - best.score_units <= NEAR_ENOUGH * best.stimulus_units:
+        return None
+    found = open_columns(week, incumbent)
+    columns = [column for column, _ in found.columns]
+    model = day_model(incumbent.solver.instance, columns)
+
+    def lower(value: float) -> None:
+        bound.lower(max(highs.outward(value), found.least_bound))
+
+    used = {incumbent.solver.model.columns[j] for j in incumbent.chosen}
+    start = [j for j, column in enumerate(columns) if column in used] if len(columns) <= FEW else None
+    to_the_end = found.least_bound <= best.score_units
+    nodes = _nodes_for(options.limits, len(columns), to_the_end)
+    branched = highs.bound(model, nodes, options.seconds, lower, bound.cancelled, start=start)
+    bound.lower(max(branched.bound, found.least_bound))
+    return Branched(model, found, branched.chosen, branched.closed and to_the_end)
+
+
+def adopt(lns: NeighbourhoodSearch, branched: Branched | None, incumbent: Incumbent) -> None:
+    """Go on from what branching gave; where its week is proved best, from the incumbent that it began with.
+
+    What the neighbourhoods found meanwhile depends on how long branching took: it is forgotten where it cannot count.
+    """
+    if branched is None or branched.proved:
+        lns.restore(incumbent)
+    if branched and branched.chosen is not None:
+        candidates = _as_candidates(lns.instance, branched.open)
+        solver = NeighbourhoodSolver(lns.instance, candidates, branched.model, lns.solver.signal)
+        lns.accept_from(solver, branched.chosen)
+
+
+def is_decided(future: Future[Branched | None]) -> bool:
+    """Whether the best week is known already, so that what neighbourhoods find meanwhile counts for nothing."""
+    if not future.done() or future.exception() is not None:
+        return False
+    branched = future.result()
+    return branched is None or branched.proved
+
+
+def _nodes_for(limits: Limits, columns: int, to_the_end: bool) -> int:
+    """HiGHS nodes for so many open columns."""
+    if not to_the_end:
+        return round(HEURISTIC_SHARE * limits.fixing_nodes)
     return round(limits.fixing_nodes * min(MOST_TIMES, max(1.0, USUAL / max(1, columns))))
 
 
-def take(lns: NeighbourhoodSearch, found: Fixing | None, state: State) -> None:
-    """Go on from what was settled: from the week it began with, where it is proved that none is better than its own."""
-    if found is None or found.closed:
-        lns.back_to(state)
-    if found and found.chosen is not None:
-        lns.move(found.core, candidates(lns, found.left), found.chosen)
-
-
-def done(future: Future[Fixing | None]) -> bool:
-    """Whether a week is settled already, so that what the climb does meanwhile counts for nothing."""
-    if not future.done() or future.exception() is not None:
-        return False
-    found = future.result()
-    return found is None or found.closed
-
-
-def candidates(lns: NeighbourhoodSearch, left: tuple[tuple[Column, float], ...]) -> Candidates:
-    """The columns left as candidates, best first on each day."""
-    days = range(len(lns.instance.resolved.days))
-    by_worth = sorted(range(len(left)), key=lambda j: (-left[j][1], j))
-    ranked = tuple(tuple(j for j in by_worth if left[j][0].group == day) for day in days)
-    must = frozenset(j for j, (column, _) in enumerate(left) if pinned_column(lns.instance, column))
-    return Candidates(tuple(column for column, _ in left), ranked, must)
+def _as_candidates(instance: Instance, found: OpenColumns) -> Candidates:
+    """The open columns as candidates, best first on each day."""
+    columns = tuple(column for column, _ in found.columns)
+    by_worth = sorted(range(len(columns)), key=lambda j: (-found.columns[j][1], j))
+    days = range(len(instance.resolved.days))
+    ranked = tuple(tuple(j for j in by_worth if columns[j].group == day) for day in days)
+    must = frozenset(j for j, column in enumerate(columns) if is_pinned(instance, column))
+    return Candidates(columns, ranked, must)

@@ -1,4 +1,4 @@
-"""The leap of a longer week: HiGHS's root, on the best columns of all days at once, finds a better start."""
+"""Better weeks of a longer brief by HiGHS on few columns of all days at once, at its root node or a little further."""
 
 from __future__ import annotations
 
@@ -8,47 +8,47 @@ from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
 from setwright.solver.linear.columns import Instance
 from setwright.solver.search.candidates import Candidates
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.neighbourhood_search import State
+from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent
+from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen
+from setwright.solver.search.solve_options import SolveOptions
 
 COLUMNS = 320
 """Columns that HiGHS sees: with more, its root alone takes over ten seconds."""
 
 
 def solve_restricted_master(
-    instance: Instance, candidates: Candidates, limits: Limits, cancelled: Callable[[], bool]
-) -> tuple[frozenset[int], ...]:
-    """The columns of HiGHS's week over the best of all days; the climb's week is no start for it. Empty: none."""
+    instance: Instance, candidates: Candidates, options: SolveOptions, cancelled: Callable[[], bool]
+) -> Chosen | None:
+    """The week that HiGHS makes of the best candidates of all days, started from no week; None where it finds none."""
     most = COLUMNS // len(instance.resolved.days)
     kept = {j for day in candidates.ranked for j in day[:most]} | candidates.must
-    return sought(instance, candidates, kept, None, limits, cancelled)
+    return _best_of(instance, candidates, kept, None, options, cancelled)
 
 
-def improve_incumbent(
-    state: State, instance: Instance, limits: Limits, cancelled: Callable[[], bool]
-) -> tuple[frozenset[int], ...]:
-    """The columns of the week that HiGHS makes of one at hand with the classes that are in it. Empty: none."""
-    columns = state.candidates.columns
-    classes = {a.cls for j in state.chosen for a in columns[j].assignments}
-    used = {j for j, column in enumerate(columns) if all(a.cls in classes for a in column.assignments)}
-    return sought(instance, state.candidates, used | state.candidates.must, state.chosen, limits, cancelled)
+def improve_incumbent(incumbent: Incumbent, options: SolveOptions, cancelled: Callable[[], bool]) -> Chosen | None:
+    """The week that HiGHS makes, from the incumbent, of the classes that are in it; None where it finds none."""
+    candidates = incumbent.solver.candidates
+    used = {a.cls for j in incumbent.chosen for a in candidates.columns[j].assignments}
+    kept = {j for j, column in enumerate(candidates.columns) if all(a.cls in used for a in column.assignments)}
+    kept |= candidates.must
+    return _best_of(incumbent.solver.instance, candidates, kept, incumbent.chosen, options, cancelled)
 
 
-def sought(
+def _best_of(
     instance: Instance,
     candidates: Candidates,
     kept: set[int],
-    start: frozenset[int] | None,
-    limits: Limits,
+    start: Chosen | None,
+    options: SolveOptions,
     cancelled: Callable[[], bool],
-) -> tuple[frozenset[int], ...]:
+) -> Chosen | None:
     """HiGHS's week over some candidates, from a week at hand or from none."""
-    if not limits.heuristic_nodes:
-        return ()
+    if not options.limits.heuristic_nodes:
+        return None
     listed = sorted(kept)
     model = day_model(instance, [candidates.columns[j] for j in listed])
     begun = None if start is None else [i for i, j in enumerate(listed) if j in start]
-    found = highs.bound(model, limits.heuristic_nodes, limits.seconds, None, cancelled, start=begun)
-    if found.amounts is None:
-        return ()
-    return (frozenset(j for j, amount in zip(listed, found.amounts, strict=True) if amount > 0.5),)
+    found = highs.bound(model, options.limits.heuristic_nodes, options.seconds, None, cancelled, start=begun)
+    if found.chosen is None:
+        return None
+    return frozenset(listed[i] for i in found.chosen)

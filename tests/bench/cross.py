@@ -14,7 +14,7 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT / ".names"))
 
-from tests.model.crossing import BRIEF, USUAL, Crossed, Effort, crossed
+from tests.search.crossing import BRIEF, USUAL, Crossed, Effort, crossed
 
 COUNT = 200
 

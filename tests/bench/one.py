@@ -22,9 +22,10 @@ from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.linear.columns import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rulebook import resolve
+from setwright.solver.search.best_week import Progress, search
 from setwright.solver.search.candidates import candidates_of
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import Progress, search
+from setwright.solver.search.solve_options import SolveOptions
 
 MOMENTS = (3.0, 5.0, 10.0, 30.0)
 PEER_SECONDS = 10.0
@@ -43,12 +44,12 @@ def ours(instance: Instance) -> dict[str, Any]:
     """The normal search, and its gap as it went."""
     heard: list[Progress] = []
     begun = time.monotonic()
-    outcome = search(instance, SEARCHES["normal"], heard.append)
+    outcome = search(instance, SolveOptions(SEARCHES["normal"], watch=heard.append))
     done = time.monotonic() - begun
     if outcome.best is None:
         return {"seconds": done, "week": False}
     stimulus = outcome.best.stimulus
-    known = [p for p in heard if p.score > -1e12]
+    known = [p for p in heard if math.isfinite(p.score)]
     end = (outcome.bound - outcome.best.score_units) / UNITS
 
     def gap(moment: float) -> float | None:

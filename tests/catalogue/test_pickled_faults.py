@@ -12,7 +12,12 @@ from setwright.catalogue.faults import CatalogueFault, Fault, SetwrightError, Us
 from setwright.solver.cli.exit_codes import ExitCode, NoWeekError, exit_code_of
 
 FAULTS = (Fault("days[2]", "is no day", "write mon"), Fault("kit", "is unknown"))
-ERRORS = (SetwrightError(FAULTS), UsageFault(FAULTS[0]), CatalogueFault(iter(FAULTS)), NoWeekError(FAULTS[1], ExitCode.CLASH))
+ERRORS = (
+    SetwrightError(FAULTS),
+    UsageFault(FAULTS[0]),
+    CatalogueFault(iter(FAULTS)),
+    NoWeekError(FAULTS[1], ExitCode.CLASH),
+)
 
 
 def failing(place: int) -> None:

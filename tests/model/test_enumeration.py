@@ -13,8 +13,9 @@ from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.engines.highs import ROUNDING
 from setwright.solver.linear.columns import Column
+from setwright.solver.search.best_week import search
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import search
+from setwright.solver.search.solve_options import SolveOptions
 
 KEPT = ("dumbbell-curl", "dumbbell-side-raise", "chest-supported-dumbbell-row", "dumbbell-bench-press")
 TINY: dict[str, dict[str, Any]] = {
@@ -88,7 +89,7 @@ def test_the_search_finds_the_best_of_the_whole_list(name: str) -> None:
         if len({a.cls for c in week for a in c.assignments}) == sum(len(c.assignments) for c in week)
         and not (result := audited(place.instance, week)).broken
     ]
-    found = search(place.instance, replace(SEARCHES["quick"], rounds=3, work=0.2, nodes=20))
+    found = search(place.instance, SolveOptions(replace(SEARCHES["quick"], rounds=3, work=0.2, nodes=20)))
     assert found.best is not None
     assert found.best.score_units >= max(scores) - 100
     assert max(scores) <= found.bound

@@ -15,11 +15,12 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Clash, Solved, plan
 from setwright.solver.rulebook import resolve
+from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import Outcome, search
+from setwright.solver.search.solve_options import SolveOptions
 
 CATALOGUE = load_catalogue()
-SMALL = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3)
+SMALL = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3))
 FEW = settings(max_examples=3, derandomize=True, deadline=None, suppress_health_check=list(HealthCheck), database=None)
 SWITCHED_ON = (
     "coverage",
@@ -61,7 +62,7 @@ def solve(raw: dict[str, Any]) -> Outcome:
 @FEW
 @given(briefs())
 def test_every_solved_week_passes_its_audit(raw: dict[str, Any]) -> None:
-    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, SMALL, with_pairs_note=False)
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, replace(SMALL, pairs_note=False))
     assert isinstance(end, Solved | Clash)
     if isinstance(end, Solved):
         again = audit(end.resolved, end.audit.evaluated.week)

@@ -10,6 +10,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import read_brief
 from setwright.solver.planning import End, plan
 from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
 CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
@@ -18,4 +19,4 @@ CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
 def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:
     """The end of planning a scenario's file or a phrase."""
     parsed = read_brief(brief, catalogue, io.BytesIO(b""))
-    return plan(parsed, catalogue, limits, with_pairs_note=False)
+    return plan(parsed, catalogue, SolveOptions(limits, pairs_note=False))

@@ -11,6 +11,7 @@ import pytest
 
 from setwright.solver.planning import Solved
 from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.stopping import EndedBy
 from setwright.solver.sheets.charts.charts import curve_chart
 from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.screen.curve import curve_document, curve_points, curve_text
@@ -28,7 +29,7 @@ def curve(solved_as: Build) -> Curve:
     rows = [Row(20, 20, None, None)]
     rows += [Row(m, m, week, m) for m, week in zip((30, 40, 50), weeks, strict=True)]
     rows.append(Row(60, 60, weeks[2], 50))
-    return Curve("minutes", weeks[0].parsed, SEARCHES["quick"], tuple(rows), 4, "work limit")
+    return Curve("minutes", weeks[0].parsed, SEARCHES["quick"], tuple(rows), 4, EndedBy.WORK_LIMIT, 600.0)
 
 
 @pytest.mark.parametrize("width", [80, 100])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import math
 from collections.abc import Callable
 from dataclasses import replace
 
@@ -112,7 +113,7 @@ def test_health_notes_are_left_out_unless_private(unwell: Solved) -> None:
 
 
 def test_a_bound_that_was_never_lowered_is_null(solved: Solved) -> None:
-    document = week_document(replace(solved, bound_units=10**12))
+    document = week_document(replace(solved, bound_units=math.inf))
     assert (document["bound"], document["gap"], document["gap_share"]) == (None, None, None)
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import os
 from collections.abc import Callable
 from dataclasses import replace
@@ -62,7 +63,7 @@ def test_a_proved_week_never_claims_nothing_is_left(solved_as: Callable[..., Sol
 
 def test_says_the_gap_or_that_nothing_is_proven(solved: Solved) -> None:
     assert "within 0.50 points" in week_text(solved)
-    assert "nothing is proven yet" in week_text(replace(solved, bound_units=10**12))
+    assert "nothing is proven yet" in week_text(replace(solved, bound_units=math.inf))
     assert "the search was stopped" in week_text(replace(solved, ended_by="stopped"))
 
 

@@ -7,7 +7,8 @@ from hand_weeks import TINY, line
 from weeks import CATALOGUE, audited, days, terms_of
 
 from setwright.solver.linear.columns import instance_of
-from setwright.solver.search.searching import search
+from setwright.solver.search.best_week import search
+from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.explain.reasons import reason
 from setwright.solver.uses.explain.what_if import (
     Answer,
@@ -50,7 +51,7 @@ def test_an_exercise_is_emptied_from_every_day() -> None:
 def test_a_reason_holds_when_the_week_is_solved_without_the_entry(name: str) -> None:
     """What solving anew finds lies between the exact reckoning, which it may always take, and the proven bound."""
     resolved = terms_of(**BRIEFS[name])
-    outcome = search(instance_of(resolved), TINY)
+    outcome = search(instance_of(resolved), SolveOptions(TINY))
     assert outcome.best is not None
     found = outcome.best
     first = found.evaluated.lines[0]

@@ -14,9 +14,10 @@ from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.rulebook import resolve
+from setwright.solver.search.best_week import search
+from setwright.solver.search.encoding import columns_of
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import search
-from setwright.solver.search.warm_start import columns_of
+from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.screen.curve import curve_document, curve_text
 from setwright.solver.uses.time_budget.curve import Curve, Kind, Line, Stand, curve_of
 
@@ -131,7 +132,7 @@ def test_rows_near_the_ceiling_are_not_searched() -> None:
     """The top's bound is where the first row's week already is, so only the top is searched."""
     stands = [stand(30, SHORT), stand(40), stand(60, SHORT)]
     assert stands[0].best is not None
-    line = Line(stands, CHEAP, lambda *_: None, lambda: False)
+    line = Line(stands, SolveOptions(CHEAP), lambda *_: None)
 
     def searched(stand: Stand, start: object, left: int) -> None:
         line.searches += 1
@@ -150,7 +151,7 @@ def test_a_search_is_never_below_the_week_it_starts_from() -> None:
     found = curve("minutes").rows[1].solved
     assert found is not None
     instance = instance_of(resolve(replace_minutes(60).brief, CATALOGUE))
-    begun = search(instance, NO_ROUNDS, start=found.audit.evaluated.week)
+    begun = search(instance, SolveOptions(NO_ROUNDS), start=found.audit.evaluated.week)
     assert begun.best is not None
     assert begun.best.score_units >= found.audit.score_units
 
@@ -164,6 +165,6 @@ def test_a_week_that_the_board_cannot_make_is_no_start() -> None:
     gym = view_of(((("leg-press", 3, 120),),))
     instance = instance_of(resolve(brief("minutes").brief, CATALOGUE))
     assert columns_of(instance, gym.week) == ()
-    plain, begun = search(instance, CHEAP), search(instance, CHEAP, start=gym.week)
+    plain, begun = search(instance, SolveOptions(CHEAP)), search(instance, SolveOptions(CHEAP), start=gym.week)
     assert plain.best is not None and begun.best is not None
     assert plain.best.evaluated.week == begun.best.evaluated.week

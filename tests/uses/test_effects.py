@@ -7,7 +7,7 @@ from hand_weeks import GYM
 from weeks import audited, days, terms_of
 
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.uses.edits.effects import Effect, total_seconds
+from setwright.solver.uses.edits.effects import Effect
 
 FEW = {"exercise-count": 3}
 LONG = "leg-press 3, dumbbell-bench-press 3, wide-grip-pulldown 3, dumbbell-curl 2, rope-pushdown 2"
@@ -22,7 +22,7 @@ def test_score_is_stimulus_less_costs_and_seconds_those_of_the_days() -> None:
     resolved = terms_of(days=days("mon thu", 45))
     both = Effect(audited(resolved, GYM), audited(resolved, (GYM[0], "")))
     assert both.score == pytest.approx(both.stimulus - sum(cost for _, cost in both.costs), abs=1e-6)
-    assert both.seconds == total_seconds(both.after) - total_seconds(both.before) < 0
+    assert both.seconds == both.after.evaluated.week_seconds - both.before.evaluated.week_seconds < 0
     assert both.after.evaluated.seconds(1) > 0, "an empty day has a warm-up on paper, but nobody goes"
 
 

@@ -146,7 +146,7 @@ NOVICE: dict[str, Any] = {**ONE, "experience": ["novice"]}
         ({"vary": ONE, "name": " "}, "name: is empty"),
         ({"vary": ONE, "exclude": [{"days": []}]}, "matches nothing"),
         ({"vary": {**ONE, "emphases": ["delts"]}, "brief": {"muscles": 3}}, "muscles: got 3"),
-        ({"vary": NOVICE, "brief": {"client": [1]}}, "client: got a list, expected a table"),
+        ({"vary": NOVICE, "brief": {"client": [1]}}, "client: got [1], expected a table"),
         ({"vary": NOVICE, "also": [{"when": {"kit": "bands"}, "brief": {"client": 3}}]}, "got 3"),
     ],
 )

@@ -19,7 +19,8 @@ from setwright.solver.cli.exit_codes import ExitCode
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
-from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
+from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.search.solve_options import SolveOptions
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
@@ -92,12 +93,12 @@ def command(
     as_document = wants_json(as_json, target)
     if as_document or not private:
         say_cautions(parsed, catalogue, as_document)
-    limits = SEARCHES[search] if time_limit is None else replace(SEARCHES[search], seconds=time_limit)
     with Stopping() as stopping:
+        options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, stopped=stopping)
         if others:
-            end, found = with_alternatives(parsed, catalogue, limits, stopping, others, within)
+            end, found = with_alternatives(parsed, catalogue, options, others, within)
         else:
-            end, found = planned(parsed, catalogue, limits, stopping), ()
+            end, found = planned(parsed, catalogue, options), ()
     result, code = result_of(end, as_document, private, AlternativesAsked(others, within, found))
     if result is not None:
         deliver(result, target, force)
@@ -113,20 +114,20 @@ class AlternativesAsked:
     found: tuple[Alternative, ...]
 
 
-def planned(parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping) -> End:
+def planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -> End:
     """The end of planning, with a line of progress on a terminal."""
     from setwright.solver.planning import plan
 
     line = ProgressLine()
     try:
         with silent_engines():
-            return plan(parsed, catalogue, limits, line, stopping)
+            return plan(parsed, catalogue, replace(options, watch=line))
     finally:
         line.clear()
 
 
 def with_alternatives(
-    parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, stopping: Stopping, count: int, within: float
+    parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The end of planning and the alternatives to its week, with a line of progress on a terminal."""
     from setwright.solver.uses.compare.alternatives import alternatives
@@ -134,7 +135,7 @@ def with_alternatives(
     line = ProgressLine()
     try:
         with silent_engines():
-            return alternatives(parsed, catalogue, count, within, limits, line, stopping)
+            return alternatives(parsed, catalogue, count, within, replace(options, watch=line))
     finally:
         line.clear()
 

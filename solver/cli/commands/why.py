@@ -147,6 +147,7 @@ def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping)
 
 def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stopping) -> Answer:
     """More minutes on each day in turn."""
+    from setwright.solver.planning import Unsolved
     from setwright.solver.sheets.screen.answers import (
         MINUTES,
         minutes_document,
@@ -154,7 +155,6 @@ def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stoppin
         unsolved_document,
         unsolved_words,
     )
-    from setwright.solver.uses.explain.reoptimise import Unsolved
     from setwright.solver.uses.explain.what_if import more_minutes
 
     end = more_minutes(audited, minutes, limits, stopping, say_if_watched)

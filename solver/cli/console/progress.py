@@ -13,7 +13,7 @@ from setwright.solver.cli.console.messages import watched
 from setwright.solver.evaluation.finding import UNITS
 
 if TYPE_CHECKING:
-    from setwright.solver.search.searching import Progress
+    from setwright.solver.search.solve_options import Progress
 
 PAUSE: Final = 0.2
 """Seconds between two rewritings."""

@@ -1,8 +1,9 @@
-"""How far two weeks are apart: the share of their lines that the other lacks, on the days that match best."""
+"""How different two weeks are: the share of their lines that the other lacks, on the days that match best."""
 
 from __future__ import annotations
 
 import itertools
+import math
 from functools import cache
 
 from setwright.solver.evaluation.week import Week
@@ -12,13 +13,19 @@ Kinds = tuple[frozenset[int], ...]
 """For each day the classes in use: exercises that the model cannot tell apart count as one."""
 
 
+LEAST_DISTANCE = 0.3
+"""The share of lines in which two weeks must differ to be clearly different (convention)."""
+LEAST_OTHER = 0.2
+"""The share of the earlier week's exercises that a clearly different one must do without (convention)."""
+
+
 def kinds_of(instance: Instance, week: Week) -> Kinds:
-    """The classes of a week's exercises on each day."""
-    classes = {member.id: i for i, cls in enumerate(instance.classes) for member in cls.members}
-    return tuple(frozenset(classes[entry.exercise] for entry in day) for day in week.days)
+    """The classes of a week's exercises on each day; raises KeyError where the brief closes one of them."""
+    return tuple(frozenset(instance.class_of[entry.exercise] for entry in day) for day in week.days)
 
 
 def lines(kinds: Kinds) -> int:
+    """The number of lines in a week."""
     return sum(len(day) for day in kinds)
 
 
@@ -56,10 +63,17 @@ def exercises(kinds: Kinds) -> frozenset[int]:
     return frozenset().union(*kinds)
 
 
-def without(one: Kinds, two: Kinds) -> float:
-    """The share, 0 to 1, of the first week's exercises that the second does without."""
-    mine = exercises(one)
-    return 1.0 - len(mine & exercises(two)) / len(mine) if mine else 0.0
+def allowed(count: int, least_share: float) -> int:
+    """The most of `count` lines or exercises that two weeks may share that must differ in `least_share` of them."""
+    return math.floor((1.0 - least_share) * count + 1e-9)
+
+
+def excess_over(kinds: Kinds, kept: Kinds) -> int:
+    """The lines or exercises too many that a week shares with a kept one; 0 where it is clearly different."""
+    by_lines = shared(kinds, kept)[0] - allowed(min(lines(kinds), lines(kept)), LEAST_DISTANCE)
+    mine = exercises(kept)
+    by_exercises = len(mine & exercises(kinds)) - allowed(len(mine), LEAST_OTHER)
+    return max(0, by_lines, by_exercises)
 
 
 def matchings(days: int) -> tuple[tuple[int, ...], ...]:

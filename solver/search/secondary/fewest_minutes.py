@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import partial
 
@@ -13,13 +12,17 @@ from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.linear.columns import Instance
 from setwright.solver.linear.linear_model import Expression, LinearModel
-from setwright.solver.search.limits import Limits
-from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch, Stopped
-from setwright.solver.search.neighbourhoods import Neighbourhood, neighbourhoods
+from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
+from setwright.solver.search.neighbourhood.neighbourhood_solver import (
+    TANGENT_MARGIN,
+    Chosen,
+    LeastSum,
+)
+from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood, neighbourhoods
+from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.search.stopping import Interrupted
 from setwright.solver.search.worker import Worker, result
 
-MARGIN = 300
-"""Score units by which the model's tangents may lie above the true curve."""
 COLUMNS = 1_600
 """Columns on all days that HiGHS sees."""
 
@@ -46,79 +49,44 @@ class ShortestWeek:
         return 1.0 - self.least_seconds / self.seconds
 
 
-class Shortening:
-    """The shortest week so far that keeps the floor, on a climb's columns."""
+def fewest_minutes_week(lns: NeighbourhoodSearch, options: SolveOptions) -> ShortestWeek:
+    """From a search's best week, the fewest seconds with score >= best - (1 - keep share) * stimulus.
 
-    def __init__(self, lns: NeighbourhoodSearch, best: Audit) -> None:
-        self.lns, self.best, self.resolved = lns, best, lns.instance.resolved
-        self.floor = math.ceil(best.score_units - (1.0 - self.resolved.keep_share) * best.stimulus_units)
-        self.current, self.columns = best, lns.chosen
-
-    def take(self, seen: Iterable[frozenset[int]]) -> None:
-        """Keep the last of some weeks that is sound, good enough and shorter."""
-        for columns in reversed(tuple(seen)):
-            trial = audit(self.resolved, self.lns.week(columns))
-            if not trial.broken and trial.score_units >= self.floor and total(trial) < total(self.current):
-                self.current, self.columns = trial, columns
-                break
-
-    def try_days(self, place: Neighbourhood) -> None:
-        """The shortest week that one neighbourhood of the current one holds."""
-        lns = self.lns
-        lns.check()
-        lns.chosen = self.columns
-        program = lns.program(place)
-        program.hint(self.columns)
-        program.minimise(half_seconds(lns.model), self.floor + MARGIN)
-        seen: list[frozenset[int]] = []
-        program.solve(lns.limits.work, lns.limits.seconds, seen.append)
-        self.take(seen)
-
-    def at_once(self) -> tuple[frozenset[int], ...]:
-        """HiGHS's shortest week over the best columns of all days."""
-        lns, limits = self.lns, self.lns.limits
-        most = COLUMNS // len(self.resolved.days)
-        kept = sorted({j for day in lns.candidates.ranked for j in day[:most]} | lns.candidates.must)
-        model = day_model(lns.instance, [lns.candidates.columns[j] for j in kept])
-        found = highs.least(
-            model, half_seconds(model), self.floor + MARGIN, limits.heuristic_nodes, limits.seconds, lns.stopped
-        )
-        if found.amounts is None:
-            return ()
-        return (frozenset(j for j, amount in zip(kept, found.amounts, strict=True) if amount > 0.5),)
-
-
-def fewest_minutes_week(lns: NeighbourhoodSearch, limits: Limits, side_by_side: bool = True) -> ShortestWeek:
-    """From the climb's best week, the fewest seconds with score >= best - (1 - share) * stimulus."""
+    The search is left as it is. Raises ValueError when it has no week.
+    """
     if lns.best is None:
-        raise AssertionError("shortening starts from a week")
-    work, worker, least = Shortening(lns, lns.best), Worker(side_by_side), 0
-    todo = neighbourhoods(len(work.resolved.days), limits.columns)
+        raise ValueError("minutes can only be cut from a solved week")
+    shorter, worker, limits, least = _ShorterWeek(lns, lns.best), Worker(options.workers), options.limits, 0
+    check = lns.solver.signal.check
+    drawn = neighbourhoods(lns.days, limits.columns)
     rounds = limits.rounds // 4
     try:
-        seeking = worker.begin(work.at_once) if limits.heuristic_nodes else None
-        proving = worker.begin(partial(least_seconds, lns.instance, work.floor, limits))
+        seeking = worker.begin(partial(shorter.over_all_days, options)) if limits.heuristic_nodes else None
+        proving = worker.begin(partial(least_seconds, lns.instance, shorter.floor, options))
         for _ in range(rounds):
-            work.try_days(next(todo))
-        if seeking:
-            seen = result(seeking, lns.check)
-            work.take(seen)
+            shorter.search(next(drawn), limits.work)
+        if seeking and (chosen := result(seeking, check)) is not None:
+            shorter.accept(chosen)
         for _ in range(rounds):
-            work.try_days(next(todo))
-        least = result(proving, lns.check)
-    except Stopped:
+            shorter.search(next(drawn), limits.work)
+        least = result(proving, check)
+    except Interrupted:
         pass
     finally:
         fault = worker.end()
     if fault:
         raise fault
-    return ShortestWeek(work.current, work.best.score_units, work.floor, total(work.current), least)
+    found = shorter.best
+    return ShortestWeek(found, lns.best.score_units, shorter.floor, found.evaluated.week_seconds, least)
 
 
-def least_seconds(instance: Instance, floor: int, limits: Limits) -> int:
-    """Seconds that no week of at least `floor` score units is below, by branching on the week without days."""
+def least_seconds(instance: Instance, floor: int, options: SolveOptions) -> int:
+    """Seconds that no week of at least `floor` score units is below, by branching on the week without days.
+
+    0 where nothing is proven.
+    """
     model = week_model(instance)
-    found = highs.least(model, half_seconds(model), floor, limits.nodes, limits.seconds)
+    found = highs.least(model, half_seconds(model), floor, options.limits.nodes, options.seconds, options.stopped)
     if not math.isfinite(found.bound):
         return 0
     # Days may stand empty where no rule keeps them even, and then take no warm-up.
@@ -127,7 +95,7 @@ def least_seconds(instance: Instance, floor: int, limits: Limits) -> int:
 
 
 def half_seconds(model: LinearModel) -> Expression:
-    """A week's half seconds without its warm-ups, less what those give up."""
+    """A week's half seconds, without its warm-ups as planned and less what a full day gives up of them."""
     found: Expression = {}
     for group, seconds in enumerate(model.work):
         given = model.given[group]
@@ -135,6 +103,39 @@ def half_seconds(model: LinearModel) -> Expression:
     return found
 
 
-def total(found: Audit) -> int:
-    """The week's seconds."""
-    return sum(found.evaluated.seconds(day.index) for day in found.evaluated.resolved.days)
+class _ShorterWeek:
+    """The shortest week so far that keeps the floor, among a search's candidates."""
+
+    def __init__(self, lns: NeighbourhoodSearch, best: Audit) -> None:
+        resolved = lns.instance.resolved
+        self.floor = math.ceil(best.score_units - (1.0 - resolved.keep_share) * best.stimulus_units)
+        self.best = best
+        self._chosen, self._solver = lns.chosen, lns.solver
+        self._least = LeastSum(half_seconds(lns.solver.model), self.floor + TANGENT_MARGIN)
+
+    def accept(self, columns: Chosen) -> bool:
+        """Whether the week of these columns is sound, scores enough and is shorter; it is the shortest then."""
+        solver = self._solver
+        found = audit(solver.instance.resolved, solver.week(columns))
+        if found.broken or found.score_units < self.floor:
+            return False
+        if found.evaluated.week_seconds >= self.best.evaluated.week_seconds:
+            return False
+        self.best, self._chosen = found, columns
+        return True
+
+    def search(self, place: Neighbourhood, work: float) -> None:
+        """Keep the shortest week that one neighbourhood of the current one holds. Raises Interrupted."""
+        self._solver.search(place, self._chosen, work, self.accept, self._least)
+
+    def over_all_days(self, options: SolveOptions) -> Chosen | None:
+        """HiGHS's shortest week over the best candidates of all days; None where it finds none."""
+        solver = self._solver
+        instance, candidates, limits = solver.instance, solver.candidates, options.limits
+        most = COLUMNS // len(instance.resolved.days)
+        kept = sorted({j for day in candidates.ranked for j in day[:most]} | candidates.must)
+        model = day_model(instance, [candidates.columns[j] for j in kept])
+        found = highs.least(
+            model, half_seconds(model), self._least.floor, limits.heuristic_nodes, options.seconds, options.stopped
+        )
+        return None if found.chosen is None else frozenset(kept[i] for i in found.chosen)

@@ -1,4 +1,4 @@
-"""Names for a week's classes that keep those of an earlier week, where that costs no more than a floor allows."""
+"""Which members of its classes a week uses: those of an earlier week, wherever the score stays above a floor."""
 
 from __future__ import annotations
 
@@ -9,14 +9,14 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.columns import Instance
 from setwright.solver.search.decoding import Use, named, ordered, uses_of
-from setwright.solver.search.neighbourhood_search import NeighbourhoodSearch
+from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver
 
 Names = dict[tuple[int, int], Exercise]
 """(class, place among the choices) -> exercise."""
 
 
 def change(week: Week, previous: Week) -> int:
-    """The sum over exercises and days of |sets - sets before|."""
+    """The sum over exercises and days of |sets - sets before|; raises ValueError when the days differ in number."""
     total = 0
     for now, before in zip(week.days, previous.days, strict=True):
         sets: dict[str, int] = {}
@@ -28,16 +28,15 @@ def change(week: Week, previous: Week) -> int:
     return total
 
 
-def like_named(lns: NeighbourhoodSearch, columns: frozenset[int], previous: Week, floor: int) -> Audit:
+def named_as_before(solver: NeighbourhoodSolver, chosen: Chosen, previous: Week, floor: int) -> Audit:
     """The audit of the columns' week, its exercises named as before wherever the score stays at or above `floor`."""
-    instance, model = lns.instance, lns.model
-    chosen = [(model.columns[j].group, model.columns[j]) for j in sorted(columns)]
-    uses = uses_of(chosen)
+    instance, columns = solver.instance, solver.model.columns
+    uses = uses_of([(columns[j].group, columns[j]) for j in sorted(chosen)])
     names = named(instance, uses)
-    found = audited(instance, uses, names)
-    for key, exercise in wishes(instance, uses, previous).items():
-        for trial in renamings(names, key, exercise):
-            other = audited(instance, uses, trial)
+    found = _audited(instance, uses, names)
+    for key, exercise in _members_before(instance, uses, previous).items():
+        for trial in _renamings(names, key, exercise):
+            other = _audited(instance, uses, trial)
             nearer = change(other.evaluated.week, previous) < change(found.evaluated.week, previous)
             if nearer and not other.broken and other.score_units >= min(floor, found.score_units):
                 names, found = trial, other
@@ -45,14 +44,14 @@ def like_named(lns: NeighbourhoodSearch, columns: frozenset[int], previous: Week
     return found
 
 
-def audited(instance: Instance, uses: list[Use], names: Names) -> Audit:
+def _audited(instance: Instance, uses: list[Use], names: Names) -> Audit:
     """The audit of the week that these uses make under these names."""
     days = range(len(instance.resolved.days))
     week = Week(tuple(ordered(instance, day, [use for use in uses if use[0] == day], names) for day in days))
     return audit(instance.resolved, week)
 
 
-def wishes(instance: Instance, uses: list[Use], previous: Week) -> Names:
+def _members_before(instance: Instance, uses: list[Use], previous: Week) -> Names:
     """(class, place) -> the class's member that stood on that day in the previous week."""
     found: Names = {}
     for day, place, assignment, _ in uses:
@@ -63,7 +62,7 @@ def wishes(instance: Instance, uses: list[Use], previous: Week) -> Names:
     return found
 
 
-def renamings(names: Names, key: tuple[int, int], exercise: Exercise) -> Iterator[Names]:
+def _renamings(names: Names, key: tuple[int, int], exercise: Exercise) -> Iterator[Names]:
     """Ways to give one use a name: it alone, in exchange with another day, or all uses of its present name."""
     if names[key] == exercise:
         return

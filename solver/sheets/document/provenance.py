@@ -37,7 +37,6 @@ def limits_part(limits: Limits) -> dict[str, str | int | float]:
         "theme_nodes": limits.pattern_nodes,
         "leap_nodes": limits.heuristic_nodes,
         "settle_nodes": limits.fixing_nodes,
-        "seconds": limits.seconds,
     }
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.auditing import Audit
@@ -20,8 +21,8 @@ from setwright.solver.sheets.document.week_model import SCHEMA
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
 
-UNPROVEN = 1e6
-"""Index points: a bound as high as this was never brought down."""
+UNPROVEN = math.inf
+"""The bound of a week of which nothing was proven; documents say null."""
 PRIVATE = ("cautions", "clearance")
 """The client's fields that are health notes."""
 

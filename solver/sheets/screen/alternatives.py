@@ -45,7 +45,7 @@ def alternatives_text(found: tuple[Alternative, ...], asked: int, share: float, 
 
 def opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
     """How many there are, and what makes a week different."""
-    from setwright.solver.search.secondary.diverse_weeks import LEAST_DISTANCE, LEAST_OTHER
+    from setwright.solver.search.secondary.distance import LEAST_DISTANCE, LEAST_OTHER
 
     count = {0: "No other week was", 1: "One other week was"}.get(len(found), f"{len(found)} other weeks were")
     few = f" ({asked} were asked for)" if len(found) < asked else ""

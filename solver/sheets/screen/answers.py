@@ -7,6 +7,7 @@ from typing import Any
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import ClashMember
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.planning import Unsolved
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.addresses import address
 from setwright.solver.sheets.common.findings import member_words, wish_words
@@ -22,7 +23,6 @@ from setwright.solver.sheets.screen.changes import (
 )
 from setwright.solver.sheets.screen.week_table import ENDS
 from setwright.solver.uses.explain.reasons import Reason
-from setwright.solver.uses.explain.reoptimise import Unsolved
 from setwright.solver.uses.explain.what_if import Answer, Closed, MoreMinutes
 
 WITHOUT, WITH, MINUTES = "setwright.why-without/1", "setwright.why-with/1", "setwright.why-minutes/1"

@@ -230,7 +230,7 @@ def how_words(curve: Curve) -> list[str]:
     if curve.ended_by == "stopped":
         said.append("The curve is not whole: it was stopped.")
     if curve.ended_by == "time limit":
-        net = f"{curve.limits.seconds:.0f} s"
+        net = f"{curve.wall_clock_limit:.0f} s"
         said.append(f"A search met its net of {net}: on an idler machine the rows may be other and better ones.")
     return said
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.auditing import Audit
+from setwright.solver.planning import Unsolved
 from setwright.solver.sheets.common.words import held, wrapped
 from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.answers import unsolved_document, unsolved_words
@@ -17,7 +18,6 @@ from setwright.solver.sheets.screen.changes import (
     signed_clock,
 )
 from setwright.solver.uses.edits.effects import Effect
-from setwright.solver.uses.explain.reoptimise import Unsolved
 from setwright.solver.uses.time_budget.optimality_gap import Far
 
 BEST = "setwright.best/1"

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.evaluated_week import WHOLE
-from setwright.solver.planning import End, Solved, Watch, plan_apart
-from setwright.solver.search.limits import Limits
+from setwright.solver.planning import End, Solved, plan_apart
 from setwright.solver.search.secondary.diverse_weeks import DiverseWeek
+from setwright.solver.search.solve_options import SolveOptions
 
 MOST_MUSCLES = 4
 """Muscles named whose weekly sets differ most."""
@@ -43,12 +42,10 @@ def alternatives(
     catalogue: Catalogue,
     count: int,
     share: float,
-    limits: Limits,
-    watch: Watch | None = None,
-    stopped: Callable[[], bool] = lambda: False,
+    options: SolveOptions,
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The brief's week and up to `count` alternatives whose score is no more than `share` of the stimulus below it."""
-    end, found = plan_apart(parsed, catalogue, count, share, limits, watch, stopped)
+    end, found = plan_apart(parsed, catalogue, count, share, options)
     if not isinstance(end, Solved):
         return end, ()
     return end, tuple(against(end.audit, other) for other in found)
@@ -61,16 +58,11 @@ def against(first: Audit, other: DiverseWeek) -> Alternative:
         distance=other.distance,
         cost=first.score - other.audit.score,
         stimulus_cost=first.stimulus - other.audit.stimulus,
-        seconds=seconds(other.audit) - seconds(first),
+        seconds=other.audit.evaluated.week_seconds - first.evaluated.week_seconds,
         gains=other.gains,
         lacks=other.lacks,
         muscles=differences(first, other.audit),
     )
-
-
-def seconds(audit: Audit) -> int:
-    """The week's seconds."""
-    return sum(audit.evaluated.seconds(day.index) for day in audit.evaluated.resolved.days)
 
 
 def differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:

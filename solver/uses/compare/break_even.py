@@ -12,11 +12,10 @@ from setwright.solver.auditing import Audit
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.linear.columns import instance_of
-from setwright.solver.planning import End, Solved
+from setwright.solver.planning import End, Solved, search_only
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import search
+from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.time_budget.amounts import with_minutes
 
 if TYPE_CHECKING:
@@ -105,8 +104,8 @@ class Trials:
         if more not in self.known:
             brief = with_minutes(self.parsed, tuple(d.minutes + more for d in self.parsed.brief.days)).brief
             before = self.weeks[max(m for m in self.weeks if m <= more)]
-            instance = instance_of(resolve(brief, self.catalogue))
-            outcome = search(instance, QUICK, None, self.stopped, start=before.evaluated.week)
+            options = SolveOptions(QUICK, stopped=self.stopped)
+            outcome = search_only(resolve(brief, self.catalogue), options, before.evaluated.week)
             if outcome.best is not None:
                 self.weeks[more] = outcome.best
             self.known[more] = outcome.best.stimulus if outcome.best else 0.0

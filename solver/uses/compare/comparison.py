@@ -9,8 +9,9 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Goal
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.planning import Clash, End, OutOfTime, Solved, Watch, plan
+from setwright.solver.planning import Clash, End, OutOfTime, Solved, plan
 from setwright.solver.search.limits import Limits
+from setwright.solver.search.solve_options import SolveOptions, Watch
 from setwright.solver.uses.compare.break_even import Pays, pays_from
 from setwright.solver.uses.compare.rank_stability import Order, order_of
 
@@ -76,7 +77,8 @@ def compare(
     stopped: Callable[[], bool] = lambda: False,
 ) -> Compared:
     """The cases planned one after the other and set side by side."""
-    ends = tuple(plan(case.parsed, catalogue, limits, watch, stopped, with_pairs_note=False) for case in cases)
+    options = SolveOptions(limits, watch=watch, stopped=stopped, pairs_note=False)
+    ends = tuple(plan(case.parsed, catalogue, options) for case in cases)
     solved = [(i, end) for i, end in enumerate(ends) if isinstance(end, Solved)]
     evaluated_weeks = [end.audit.evaluated for _, end in solved]
     comparable = len(evaluated_weeks) > 1 and all(
@@ -91,12 +93,12 @@ def beside(solved: Sequence[tuple[int, Solved]]) -> tuple[Beside, ...]:
     """Each week beside the one that takes the most time (the first of equals)."""
     if len(solved) < 2:
         return ()
-    most, reference = max(solved, key=lambda found: (seconds(found[1].audit.evaluated), -found[0]))
+    most, reference = max(solved, key=lambda found: (found[1].audit.evaluated.week_seconds, -found[0]))
     return tuple(
         Beside(
             i,
             most,
-            seconds(end.audit.evaluated) / seconds(reference.audit.evaluated),
+            end.audit.evaluated.week_seconds / reference.audit.evaluated.week_seconds,
             end.stimulus / reference.stimulus if reference.stimulus else 0.0,
             weights(end.audit.evaluated) == weights(reference.audit.evaluated),
         )
@@ -109,11 +111,6 @@ def weights(evaluated: EvaluatedWeek) -> dict[str, float]:
     """Each muscle's part of the week index."""
     whole = evaluated.resolved.weight_sum
     return {m.id: round(m.weight / whole, 9) for m in evaluated.resolved.muscles.values()}
-
-
-def seconds(evaluated: EvaluatedWeek) -> int:
-    """The week's seconds on the days that have a session."""
-    return sum(evaluated.seconds(day.index) for day in evaluated.resolved.days if evaluated.on[day.index])
 
 
 def only_in(solved: Sequence[tuple[int, Solved]]) -> tuple[tuple[int, tuple[str, ...]], ...]:

@@ -35,7 +35,7 @@ class Effect:
     @property
     def seconds(self) -> int:
         """Seconds of all sessions; a day without lines takes none."""
-        return total_seconds(self.after) - total_seconds(self.before)
+        return self.after.evaluated.week_seconds - self.before.evaluated.week_seconds
 
     @cached_property
     def costs(self) -> tuple[tuple[str, float], ...]:
@@ -99,9 +99,3 @@ def _is_new(finding: Finding, widths: Mapping[Place, float], more: bool) -> bool
 def effect(before: Audit, week: Week) -> Effect:
     """What it does to put another week in the place of an audited one."""
     return Effect(before, audit(before.evaluated.resolved, week))
-
-
-def total_seconds(found: Audit) -> int:
-    """The seconds of a week's sessions; a day without lines takes none."""
-    evaluated = found.evaluated
-    return sum(evaluated.seconds(day.index) for day in evaluated.resolved.days if evaluated.on[day.index])

@@ -19,6 +19,7 @@ from setwright.solver.linear.columns import (
     pair_columns,
 )
 from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.encoding import open_entries
 from setwright.solver.uses.edits.editing import entry_as, sorted_as_done
 
 WORK = 6.0
@@ -51,14 +52,7 @@ def settled(resolved: ResolvedBrief, week: Week, keep: tuple[tuple[int, str], ..
 
 def lines_of(instance: Instance, week: Week) -> dict[tuple[int, int], str]:
     """The lines whose exercise is open on its day, by class."""
-    classes = {member.id: i for i, cls in enumerate(instance.classes) for member in cls.members}
-    found: dict[tuple[int, int], str] = {}
-    for day, entries in enumerate(week.days):
-        for entry in entries:
-            cls = classes.get(entry.exercise)
-            if cls is not None and instance.classes[cls].prescriptions[instance.like_of[day]]:
-                found.setdefault((cls, day), entry.exercise)
-    return found
+    return {place: entry.exercise for place, entry in open_entries(instance, week).items()}
 
 
 def columns_of(instance: Instance, week: Week, lines: Lines) -> list[Column]:

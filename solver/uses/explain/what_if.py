@@ -12,13 +12,15 @@ from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Week
+from setwright.solver.planning import Reoptimised, Unsolved, reoptimise
+from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import Limits
+from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.edits.editing import without
 from setwright.solver.uses.edits.effects import Effect, effect
 from setwright.solver.uses.edits.pinning import with_pin
 from setwright.solver.uses.edits.swaps import swapped
 from setwright.solver.uses.explain.bottlenecks import newly
-from setwright.solver.uses.explain.reoptimise import Reoptimised, Unsolved, reoptimised
 
 Stopped = Callable[[], bool]
 MOST_SEEDS = 4
@@ -51,7 +53,8 @@ def solved_without(found: Audit, line: Line, limits: Limits, stopped: Stopped = 
     """The best week found when a line's exercise is left out of the whole week; both reckoned by the brief's terms."""
     resolved, gone = found.evaluated.resolved, line.exercise.id
     removed = emptied(found, gone)
-    end = reoptimised(left_out(resolved.brief, gone), resolved.catalogue, limits, removed, (), stopped)
+    options = SolveOptions(limits, stopped=stopped)
+    end = reoptimise(resolve(left_out(resolved.brief, gone), resolved.catalogue), removed, (), options)
     if isinstance(end, Unsolved):
         return end
     as_asked = [audit(resolved, end.audit.evaluated.week), audit(resolved, removed)]
@@ -94,7 +97,8 @@ def solved_with(
     if all(closing):
         return Closed(tuple(dict.fromkeys(rule for rules in closing for rule in rules)), resolved)
     seeds = holding(before, exercise)
-    end = reoptimised(resolved.brief, resolved.catalogue, limits, found.evaluated.week, seeds, stopped)
+    options = SolveOptions(limits, stopped=stopped)
+    end = reoptimise(resolved, found.evaluated.week, seeds, options)
     if isinstance(end, Unsolved):
         return end
     alone = effect(before, seeds[0]) if seeds else None
@@ -145,16 +149,17 @@ def more_minutes(
 ) -> MoreMinutes | Unsolved:
     """The week solved anew with more minutes on each day in turn, the day that gains most score first."""
     resolved = found.evaluated.resolved
+    options = SolveOptions(limits, stopped=stopped)
     tell("solving in the minutes as they are")
-    base = reoptimised(resolved.brief, resolved.catalogue, limits, found.evaluated.week, (), stopped)
+    base = reoptimise(resolved, found.evaluated.week, (), options)
     if isinstance(base, Unsolved):
         return base
     days = []
     for day in resolved.days:
         if day.minutes + minutes <= LIMITS["minutes"][1]:
             tell(f"solving with {minutes} more minutes on {day.name}")
-            longer = lengthened(resolved.brief, day.index, minutes)
-            end = reoptimised(longer, resolved.catalogue, limits, base.audit.evaluated.week, (), stopped)
+            longer = resolve(lengthened(resolved.brief, day.index, minutes), resolved.catalogue)
+            end = reoptimise(longer, base.audit.evaluated.week, (), options)
             if isinstance(end, Reoptimised):
                 days.append(Longer(day, Answer(Effect(base.audit, end.audit), end.gap, end.ended_by)))
     ranked = sorted(days, key=lambda d: (-d.answer.effect.score, d.day.index))

@@ -13,8 +13,8 @@ from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.planning import Possible, possible
 from setwright.solver.rulebook import RULES, resolve
-from setwright.solver.search.feasibility import Possible, possible
 
 
 @dataclass(frozen=True)

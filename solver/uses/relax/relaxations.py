@@ -7,8 +7,7 @@ from dataclasses import dataclass, replace
 
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.schema import Brief
-from setwright.solver.planning import Clash
-from setwright.solver.search.feasibility import first_week
+from setwright.solver.planning import Clash, first_week
 from setwright.solver.uses.relax.arithmetic import arithmetic
 from setwright.solver.uses.relax.fewer_sets import asked, lowered, set_mends
 from setwright.solver.uses.relax.more_time import longer, more_times, time_mends

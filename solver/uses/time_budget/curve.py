@@ -11,11 +11,11 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.linear.columns import instance_of
-from setwright.solver.planning import Solved, checked
+from setwright.solver.planning import Solved, delivered, search_only
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import Limits
-from setwright.solver.search.searching import search
+from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.search.stopping import EndedBy
 from setwright.solver.uses.time_budget.amounts import each_session, each_week, so_many_days
 from setwright.solver.uses.time_budget.knee import bend
 
@@ -23,10 +23,8 @@ Kind = Literal["minutes", "weekly", "days"]
 AMOUNTS = {"minutes": each_session, "weekly": each_week, "days": so_many_days}
 NEAR = 0.01
 """A week within this share of its index of what no longer week can pass is not searched again (convention)."""
-NET = 5.0
-"""Times a search's own wall limit: a curve is to be the same on a busy machine."""
-UNBOUNDED = 1e12
-"""Score units that stand for a bound that was never brought down, as in plan.py."""
+TIMES = 5.0
+"""Times a search's own wall-clock limit: a curve is to be the same on a busy machine."""
 Tell = Callable[[int, int], None]
 """Told before each search: the row's amount, and how many rows are left."""
 
@@ -56,7 +54,9 @@ class Curve:
     rows: tuple[Row, ...]
     searches: int
     """How many searches the rows took."""
-    ended_by: str
+    ended_by: EndedBy
+    wall_clock_limit: float
+    """Seconds after which a search of one row was ended."""
 
     @property
     def bend(self) -> int | None:
@@ -82,7 +82,7 @@ class Stand:
     best: Audit | None = None
     week_of: int | None = None
     bound: float = float("inf")
-    ended_by: str = "work limit"
+    ended_by: EndedBy = EndedBy.WORK_LIMIT
 
     def offer(self, other: Stand) -> None:
         """Take another amount's week where it is better: reckoned anew here, or as it is from a lesser amount."""
@@ -117,13 +117,13 @@ def curve_of(
     a longer one), then the others from the least up, each from the best week before it.
     Days: each number of days is searched by itself, and a day may be left unused.
     """
-    limits = replace(limits, seconds=NET * limits.seconds)
+    seconds = TIMES * SolveOptions(limits).seconds
     briefs = [(amount, AMOUNTS[kind](parsed, amount)) for amount in amounts]
     stands = [Stand(amount, brief, resolve(brief.brief, catalogue)) for amount, brief in briefs]
-    line = Line(stands, limits, tell or (lambda *_: None), stopped)
+    line = Line(stands, SolveOptions(limits, wall_clock_limit=seconds, stopped=stopped), tell or (lambda *_: None))
     line.by_days() if kind == "days" else line.by_minutes()
     rows = tuple(row_of(stand, limits) for stand in stands)
-    return Curve(kind, parsed, limits, rows, line.searches, line.ended_by)
+    return Curve(kind, parsed, limits, rows, line.searches, line.ended_by, seconds)
 
 
 @dataclass
@@ -131,11 +131,10 @@ class Line:
     """The amounts in rising order, and the work done on them."""
 
     stands: list[Stand]
-    limits: Limits
+    options: SolveOptions
     tell: Tell
-    stopped: Callable[[], bool]
     searches: int = 0
-    ended_by: str = "work limit"
+    ended_by: EndedBy = EndedBy.WORK_LIMIT
 
     def by_days(self) -> None:
         """Each by itself, then the best of at most so many days."""
@@ -166,16 +165,16 @@ class Line:
 
     def searched(self, stand: Stand, start: Audit | None, left: int) -> None:
         """Search one amount, from a week at hand if there is one."""
-        if self.stopped():
-            self.ended_by = "stopped"
+        if self.options.stopped():
+            self.ended_by = EndedBy.STOPPED
             return
         self.tell(stand.amount, left)
         self.searches += 1
-        limits = self.limits if stand is self.stands[-1] else lighter(self.limits)
+        limits = self.options.limits if stand is self.stands[-1] else lighter(self.options.limits)
         week = None if start is None else start.evaluated.week
-        outcome = search(instance_of(stand.resolved), limits, None, self.stopped, start=week)
+        outcome = search_only(stand.resolved, replace(self.options, limits=limits), week)
         stand.bound, stand.ended_by = min(stand.bound, outcome.bound), outcome.ended_by
-        if outcome.ended_by in ("stopped", "time limit"):
+        if outcome.ended_by.interrupted:
             self.ended_by = outcome.ended_by
         if outcome.best is not None and (start is None or outcome.best.score_units > start.score_units):
             stand.best, stand.week_of = outcome.best, stand.amount
@@ -200,11 +199,8 @@ def row_of(stand: Stand, limits: Limits) -> Row:
     given = sum(day.minutes for day in stand.resolved.days)
     if stand.best is None:
         return Row(stand.amount, given, None, None)
-    bound = max(min(stand.bound, UNBOUNDED), float(stand.best.score_units))
+    bound = max(stand.bound, float(stand.best.score_units))
     own = stand.best.evaluated.resolved
-    found = audit(own, stand.best.evaluated.week)
-    checked(found, bound)
     parsed = replace(stand.parsed, brief=own.brief)
-    proved = bound - found.score_units <= 1e-4 * abs(bound)
-    ended = "proved" if proved else stand.ended_by
-    return Row(stand.amount, given, Solved(parsed, own, found, round(bound), ended, limits), stand.week_of)
+    found = delivered(parsed, own, stand.best.evaluated.week, bound, stand.ended_by, limits)
+    return Row(stand.amount, given, found, stand.week_of)

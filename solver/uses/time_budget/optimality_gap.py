@@ -6,12 +6,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.planning import Unsolved, best_and_nearest
 from setwright.solver.search.limits import Limits
-from setwright.solver.search.searching import search
-from setwright.solver.search.secondary.minimal_change import nearest_week
-from setwright.solver.uses.explain.reoptimise import Unsolved, unsolved
+from setwright.solver.search.solve_options import SolveOptions
 
 SHARE = 0.05
 """The part of the best week's stimulus that the nearest week may leave (convention)."""
@@ -34,13 +31,11 @@ class Far:
 
 def far_from_best(found: Audit, limits: Limits, stopped: Callable[[], bool] = lambda: False) -> Far | Unsolved:
     """The best week of the brief that a week is held against, and the least change of the week that nears it."""
-    instance = instance_of(found.evaluated.resolved)
-    outcome = search(instance, limits, None, stopped)
-    if outcome.best is None:
-        return unsolved(instance, outcome.ended_by, limits)
-    best = outcome.best
-    near = nearest_week(outcome.lns, found.evaluated.week, SHARE, limits)
+    options = SolveOptions(limits, stopped=stopped)
+    end = best_and_nearest(found.evaluated.resolved, found.evaluated.week, SHARE, options)
+    if isinstance(end, Unsolved):
+        return end
+    best, near = end[0].audit, end[1]
     way = best.score_units - found.score_units
     won = (near.audit.score_units - found.score_units) / way if way > 0 else 1.0
-    gap = max(0.0, outcome.bound - best.score_units) / UNITS
-    return Far(best, near.audit, near.change, SHARE, won, gap)
+    return Far(best, near.audit, near.change, SHARE, won, end[0].gap)

@@ -14,8 +14,9 @@ from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.planning import End, plan, plan_near
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.secondary.minimal_change import NearestWeek
+from setwright.solver.search.solve_options import SolveOptions
 
-NET = 3600.0
+WALL_CLOCK_LIMIT = 3600.0
 """Seconds after which a cell counts as not finished: so generous that only a stuck machine meets it."""
 
 
@@ -35,7 +36,7 @@ class Kept:
 
 @dataclass(frozen=True)
 class Ended:
-    """The end of one cell; `late` when the wall-clock net may have had a part in it."""
+    """The end of one cell; `late` when the wall-clock limit may have had a part in it."""
 
     end: End
     kept: Kept | None
@@ -43,8 +44,8 @@ class Ended:
 
 
 def limits_in(stamp: Mapping[str, Any]) -> Limits:
-    """The amounts of work that a stamp states, with the generous net."""
-    return Limits(**stamp["limits"], seconds=NET)
+    """The amounts of work that a stamp states."""
+    return Limits(**stamp["limits"])
 
 
 def solve(
@@ -52,17 +53,18 @@ def solve(
 ) -> Ended:
     """One cell's end, audited; one process, no wall clock in the result.
 
-    The bound and the climb run one after the other, which gives the same bytes as side by side. A cell is late when it
-    took longer than the net inside the search, which then cannot be ruled out.
+    One worker gives the same bytes as two. A cell is late when it took longer than the wall-clock limit, which then may
+    have ended the search.
     """
+    options = SolveOptions(limits, workers=1, wall_clock_limit=WALL_CLOCK_LIMIT, pairs_note=False)
     begun = time.monotonic()
     near: NearestWeek | None = None
     if previous is None or share is None:
-        end = plan(parsed, catalogue, limits, side_by_side=False, with_pairs_note=False)
+        end = plan(parsed, catalogue, options)
     else:
-        end, near = plan_near(parsed, catalogue, previous, share, limits, side_by_side=False)
+        end, near = plan_near(parsed, catalogue, previous, share, options)
     taken = time.monotonic() - begun
-    late = taken >= limits.seconds
+    late = taken >= WALL_CLOCK_LIMIT
     return Ended(end, None if near is None or previous is None else kept_of(end, near, previous), late)
 
 

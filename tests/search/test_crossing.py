@@ -9,7 +9,7 @@ from crossing import BRIEF, Interval, above, against, between, catalogue, crosse
 
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.rulebook import resolve
-from setwright.solver.search.searching import search
+from setwright.solver.search.best_week import search
 
 SEEDS = range(20)
 
@@ -34,7 +34,7 @@ def test_intervals_that_lie_apart_are_told() -> None:
 def test_a_bound_that_is_too_low_is_told() -> None:
     parsed = drawn(2)
     instance = instance_of(resolve(parsed.brief, catalogue()))
-    found = search(instance, BRIEF.limits)
+    found = search(instance, BRIEF.options)
     assert found.best is not None
     score = found.best.score_units
     engine = Interval("CP-SAT", score, score, found.best)

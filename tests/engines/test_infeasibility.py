@@ -20,8 +20,9 @@ from setwright.solver.linear.rule import held_by_columns, held_by_decoding
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=1)
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=1))
 HEAVY = ("barbell-back-squat", "barbell-bench-press", "barbell-row-to-hip", "barbell-overhead-press")
 CLASHES: dict[str, dict[str, Any]] = {
     "six heavy lifts in twenty minutes": {
@@ -152,17 +153,17 @@ def test_every_status_has_its_end(status: str, found: bool, monkeypatch: pytest.
 
     monkeypatch.setattr(CpSatModel, "solve", solve)
     raw = {"days": days("mon", 15), "equipment": "bands"}
-    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, CHEAP, with_pairs_note=False)
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, replace(CHEAP, pairs_note=False))
     assert isinstance(end, Solved if found else OutOfTime)
 
 
 def test_a_stopped_search_says_so() -> None:
     raw = {"days": days("mon", 15), "equipment": "bands"}
-    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, CHEAP, stopped=lambda: True)
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, replace(CHEAP, stopped=lambda: True))
     assert isinstance(end, OutOfTime) and end.ended_by == "stopped"
 
 
 def test_no_time_at_all_is_out_of_time() -> None:
     raw = {"days": days("mon", 15), "equipment": "bands"}
-    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, replace(CHEAP, seconds=0.0))
+    end = plan(parse_brief(raw, CATALOGUE, "test"), CATALOGUE, replace(CHEAP, wall_clock_limit=0.0))
     assert isinstance(end, OutOfTime) and end.ended_by == "time limit"

@@ -17,10 +17,11 @@ from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import Outcome, Progress, search
+from setwright.solver.search.solve_options import Progress, SolveOptions
 
-CHEAP = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3)
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3))
 
 
 def drawn(seed: int) -> dict[str, Any]:
@@ -61,7 +62,7 @@ def test_the_score_stays_under_the_bound_and_the_audit_passes(seed: int) -> None
 
 @pytest.mark.parametrize("seed", range(6))
 def test_one_thread_or_two_the_result_is_the_same(seed: int) -> None:
-    beside, alone = outcome(seed), search(instance(seed), CHEAP, side_by_side=False)
+    beside, alone = outcome(seed), search(instance(seed), replace(CHEAP, workers=1))
     assert beside.best is not None and alone.best is not None
     assert beside.best.evaluated.week == alone.best.evaluated.week
     assert (beside.bound, beside.ended_by) == (alone.bound, alone.ended_by)
@@ -79,7 +80,7 @@ def test_no_random_sound_week_passes_the_bound(seed: int) -> None:
 
 def test_what_a_watcher_hears_only_gets_better() -> None:
     heard: list[Progress] = []
-    search(instance(1), CHEAP, heard.append, side_by_side=False)
+    search(instance(1), replace(CHEAP, workers=1, watch=heard.append))
     assert heard
     for before, after in itertools.pairwise(heard):
         assert after.score >= before.score and after.bound <= before.bound
@@ -91,14 +92,14 @@ def test_a_fault_in_the_bounding_thread_is_not_lost() -> None:
             raise ValueError("from the thread that bounds")
 
     with pytest.raises(ValueError, match="from the thread"):
-        search(instance_of(terms_of(days=days("mon tue thu fri", 20), equipment="bands")), CHEAP, watch)
+        search(instance_of(terms_of(days=days("mon tue thu fri", 20), equipment="bands")), replace(CHEAP, watch=watch))
 
 
 @pytest.mark.parametrize("name", ["home", "pairs", "two places", "growth"])
 def test_a_stopped_search_keeps_what_it_has(name: str) -> None:
     board_ = cached(name).instance
     calls = iter(range(1000))
-    found = search(board_, CHEAP, stopped=lambda: next(calls) > len(board_.resolved.days))
+    found = search(board_, replace(CHEAP, stopped=lambda: next(calls) > len(board_.resolved.days)))
     assert found.ended_by == "stopped"
     if found.best:
         assert not found.best.broken
@@ -114,7 +115,7 @@ def test_on_few_columns_the_search_meets_the_best_of_the_whole_model() -> None:
     program.maximise()
     best = program.solve(10.0, 30.0)
     assert best.status == "OPTIMAL" and best.columns is not None
-    found = search(place.instance, replace(CHEAP, rounds=6))
+    found = search(place.instance, replace(CHEAP, limits=replace(CHEAP.limits, rounds=6)))
     assert found.best is not None
     score = audited(place.instance, [model.columns[j] for j in sorted(best.columns)]).score_units
     assert found.best.score_units == pytest.approx(score, abs=100)

@@ -15,12 +15,13 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Solved, plan_near
+from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import Outcome, search
 from setwright.solver.search.secondary.member_names import change
 from setwright.solver.search.secondary.minimal_change import nearest_week
+from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = replace(SEARCHES["quick"], rounds=4, work=0.1, nodes=1)
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=4, work=0.1, nodes=1))
 HOME: dict[str, Any] = {"days": days("mon thu", 30), "equipment": "home-dumbbells"}
 LONGER: dict[str, Any] = {"days": days("mon thu", 35), "equipment": "home-dumbbells"}
 TINY: dict[str, Any] = {

@@ -19,12 +19,13 @@ from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Clash, plan
 from setwright.solver.rulebook import resolve
+from setwright.solver.search.best_week import search
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.search.searching import search
+from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
-CHEAP = replace(SEARCHES["quick"], rounds=3, work=0.15, nodes=5)
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=3, work=0.15, nodes=5))
 CATALOGUE = load_catalogue()
 
 
@@ -62,7 +63,7 @@ def test_cpsat_and_highs_overlap_on_the_whole_week(name) -> None:
 @pytest.mark.parametrize("name", SMALL)
 def test_no_score_passes_the_bound_and_threads_change_nothing(name) -> None:
     instance = instance_of(terms_of(**SMALL[name]))
-    beside, alone = (search(instance, CHEAP, side_by_side=both) for both in (True, False))
+    beside, alone = (search(instance, replace(CHEAP, workers=workers)) for workers in (2, 1))
     assert beside.best is not None and alone.best is not None
     assert beside.best.score_units <= beside.bound
     assert beside.best.evaluated.week == alone.best.evaluated.week

@@ -18,11 +18,12 @@ from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.linear.columns import Column, Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
-from setwright.solver.planning import deliver
+from setwright.solver.planning import delivered
 from setwright.solver.rulebook import RULES, resolve
+from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES, Limits
-from setwright.solver.search.searching import Outcome, search
+from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.document.json_values import dumped, parse_json
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
@@ -36,8 +37,8 @@ FEW = 20
 """The first seeds, which the tests run: their briefs leave few exercises."""
 POOL = 45
 """Exercises that such a brief leaves, of which a kit has perhaps half."""
-NET = 120.0
-"""Seconds after which a run is ended whatever it found: a net, far above what the work takes."""
+WALL_CLOCK_LIMIT = 120.0
+"""Seconds after which a run is ended whatever it found: far above what the work takes."""
 ROUNDING = 50.0
 """Score units by which two outward-rounded models of one week may differ, as in test_engines."""
 SHARE = 1e-4
@@ -52,13 +53,18 @@ class Effort:
     columns: int
     """Columns of the search's candidates on each day that both engines get."""
     work: float
-    """CP-SAT's deterministic time on the whole sheet."""
+    """CP-SAT's deterministic time on the whole week."""
     nodes: int
-    """HiGHS's nodes on the whole sheet."""
+    """HiGHS's nodes on the whole week."""
+
+    @property
+    def options(self) -> SolveOptions:
+        """How the search is called."""
+        return SolveOptions(self.limits, wall_clock_limit=WALL_CLOCK_LIMIT)
 
 
-USUAL = Effort(replace(SEARCHES["quick"], rounds=6, work=0.1, nodes=3, pattern_nodes=1, seconds=NET), 60, 1.0, 10)
-BRIEF = Effort(replace(SEARCHES["quick"], rounds=3, work=0.05, nodes=1, pattern_nodes=1, seconds=NET), 30, 0.3, 2)
+USUAL = Effort(replace(SEARCHES["quick"], rounds=6, work=0.1, nodes=3, pattern_nodes=1), 60, 1.0, 10)
+BRIEF = Effort(replace(SEARCHES["quick"], rounds=3, work=0.05, nodes=1, pattern_nodes=1), 30, 0.3, 2)
 
 
 @lru_cache(maxsize=1)
@@ -183,7 +189,7 @@ def crossed(seed: int, effort: Effort = USUAL) -> Crossed:
     """Everything that is said of the brief of a seed, held against each other."""
     parsed = drawn(seed)
     instance = instance_of(resolve(parsed.brief, catalogue()))
-    found = search(instance, effort.limits)
+    found = search(instance, effort.options)
     said = [*threads(instance, effort, found)]
     model = day_model(instance, whole_columns(found, effort.columns))
     engines = (by_cpsat(model, effort), by_highs(model, effort))
@@ -196,17 +202,17 @@ def crossed(seed: int, effort: Effort = USUAL) -> Crossed:
 
 def whole_columns(found: Outcome, most: int) -> tuple[Column, ...]:
     """The first columns of each day, those that a pin may need, and the search's own week."""
-    candidates, state = found.lns.candidates, found.lns.state()
+    candidates, incumbent = found.lns.solver.candidates, found.lns.incumbent()
     kept = {j for day in candidates.ranked for j in day[:most]} | candidates.must
     columns = [candidates.columns[j] for j in sorted(kept)]
-    own = [state.model.columns[j] for j in sorted(state.chosen)] if state else []
+    own = [incumbent.solver.model.columns[j] for j in sorted(incumbent.chosen)] if incumbent else []
     return tuple(dict.fromkeys([*columns, *own]))
 
 
 def by_cpsat(model: LinearModel, effort: Effort) -> Interval:
     program = CpSatModel(model)
     program.maximise()
-    found = program.solve(effort.work, NET)
+    found = program.solve(effort.work, WALL_CLOCK_LIMIT)
     bound = -math.inf if found.status == "INFEASIBLE" else found.bound
     best = found.value if found.columns is None else settled(model, found.columns, effort)
     return Interval("CP-SAT", best, bound, audited(model, found.columns))
@@ -220,13 +226,13 @@ def settled(model: LinearModel, used: frozenset[int], effort: Effort) -> float:
     program = CpSatModel(model)
     model.low[:], model.high[:] = low, high
     program.maximise()
-    return float(program.solve(effort.work, NET).value)
+    return float(program.solve(effort.work, WALL_CLOCK_LIMIT).value)
 
 
 def by_highs(model: LinearModel, effort: Effort) -> Interval:
-    found = highs.bound(model, effort.nodes, NET)
+    found = highs.bound(model, effort.nodes, WALL_CLOCK_LIMIT)
     bound = -math.inf if found.infeasible else found.bound
-    used = None if found.amounts is None else frozenset(j for j, v in enumerate(found.amounts) if v > 0.5)
+    used = found.chosen
     best = found.value if used is None else settled(model, used, effort)
     return Interval("HiGHS", best, bound, audited(model, used))
 
@@ -294,7 +300,12 @@ def printed(parsed: ParsedBrief, instance: Instance, found: Outcome, effort: Eff
         said.append(f"the search's score {score} passes its bound {found.bound:.0f}")
     if found.best.broken:
         return [*said, f"the search's week breaks {', '.join(sorted({f.rule for f in found.best.broken}))}"]
-    text = dumped(week_document(deliver(parsed, instance.resolved, found, effort.limits), private=True))
+    week = found.best.evaluated.week
+    text = dumped(
+        week_document(
+            delivered(parsed, instance.resolved, week, found.bound, found.ended_by, effort.limits), private=True
+        )
+    )
     asked, week = read_week(parse_json(text.encode(), "week"), catalogue())
     again = audit(resolve(asked.brief, catalogue()), week)
     if again.score_units != score:
@@ -305,8 +316,8 @@ def printed(parsed: ParsedBrief, instance: Instance, found: Outcome, effort: Eff
 
 
 def threads(instance: Instance, effort: Effort, found: Outcome) -> list[str]:
-    """Where the search with one lane after the other ends otherwise, unless the net ended one of the two."""
-    alone = search(instance, effort.limits, side_by_side=False)
+    """Where the search with one worker ends otherwise, unless the wall-clock limit ended one of the two."""
+    alone = search(instance, replace(effort.options, workers=1))
     if "time limit" in (found.ended_by, alone.ended_by):
         return []
     parts = {
@@ -314,4 +325,4 @@ def threads(instance: Instance, effort: Effort, found: Outcome) -> list[str]:
         "bound": (found.bound, alone.bound),
         "end": (found.ended_by, alone.ended_by),
     }
-    return [f"the {part} differs in one lane and two" for part, (two, one) in parts.items() if two != one]
+    return [f"the {part} differs with one worker and two" for part, (two, one) in parts.items() if two != one]

@@ -1,4 +1,4 @@
-"""Which part of a week is set free in each round, by one fixed seed."""
+"""Which days of a week are set free in each round, by one fixed seed."""
 
 from __future__ import annotations
 
@@ -7,11 +7,12 @@ from dataclasses import dataclass
 from random import Random
 
 SEED = 11
+"""Of the neighbourhoods' own random numbers: every search draws the same ones."""
 
 
 @dataclass(frozen=True)
 class Neighbourhood:
-    """Days set free, with so many columns open on each; `used` keeps to classes already in the week."""
+    """Days set free, with so many columns open on each; `used` opens only columns of classes already in the week."""
 
     days: tuple[int, ...]
     columns: int
@@ -19,7 +20,10 @@ class Neighbourhood:
 
 
 def neighbourhoods(days: int, columns: int) -> Iterator[Neighbourhood]:
-    """An endless, always equal run of neighbourhoods: mostly two days, sometimes one wide or the whole week."""
+    """Neighbourhoods without end, the same on every call: mostly two days, sometimes one wide or the whole week.
+
+    `days` is the number of days in the week, `columns` the usual number of columns open on each free day.
+    """
     random = Random(SEED)
     narrow = columns
     while True:

@@ -1,0 +1,28 @@
+"""Planning a week from a brief: the only door to the search."""
+
+from setwright.solver.planning.delivery import AuditFailed, check, delivered
+from setwright.solver.planning.ends import Clash, End, OutOfTime, Solved
+from setwright.solver.planning.from_weeks import Reoptimised, Unsolved, best_and_nearest, reoptimise, search_only
+from setwright.solver.planning.planner import plan, plan_apart, plan_near
+from setwright.solver.search.feasibility import Possible, first_week, possible
+
+__all__ = [
+    "AuditFailed",
+    "Clash",
+    "End",
+    "OutOfTime",
+    "Possible",
+    "Reoptimised",
+    "Solved",
+    "Unsolved",
+    "best_and_nearest",
+    "check",
+    "delivered",
+    "first_week",
+    "plan",
+    "plan_apart",
+    "plan_near",
+    "possible",
+    "reoptimise",
+    "search_only",
+]

@@ -1,0 +1,90 @@
+"""The search for the week of the best score, with a bound that no week can pass."""
+
+from __future__ import annotations
+
+import math
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from functools import partial
+
+from setwright.solver.auditing import Audit
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import week_model
+from setwright.solver.evaluation.week import Week
+from setwright.solver.linear.columns import Instance
+from setwright.solver.search.bounding import Bound, is_proved
+from setwright.solver.search.candidates import candidates_by_day, candidates_of
+from setwright.solver.search.encoding import columns_of
+from setwright.solver.search.long_week import search_long_week
+from setwright.solver.search.neighbourhood.initial_solution import find_initial_solution
+from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
+from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
+from setwright.solver.search.reduced_cost_fixing import relax_all_columns
+from setwright.solver.search.short_week import search_short_week
+from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import EndedBy, Interrupted
+from setwright.solver.search.worker import Worker
+
+Course = Callable[[NeighbourhoodSearch, SolveOptions, Bound, Worker, Callable[[], bool]], None]
+"""How neighbourhoods, bound and branching take turns; the last argument finds the first week."""
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """The end of a search."""
+
+    best: Audit | None
+    """The audit of the best week; None where none was found."""
+    bound: float
+    """Score units that no week can pass; inf where nothing was proven."""
+    ended_by: EndedBy
+    lns: NeighbourhoodSearch
+    """To go on from."""
+
+
+def search(instance: Instance, options: SolveOptions, start: Week | None = None, fill_days: bool = False) -> Outcome:
+    """Neighbourhoods and bound, in two threads beside each other or one after the other: the result is the same.
+
+    With `start` the search goes on from that week, if all its lines are open in the brief and it breaks nothing; with
+    `fill_days` its days are filled further first, one by one, as they are in a week from nothing.
+    """
+    begun = time.monotonic()
+    signal = options.signal(begun)
+
+    def tell() -> None:
+        if options.watch:
+            score = lns.best.score_units if lns.best else -math.inf
+            options.watch(Progress(score, bound.value, time.monotonic() - begun))
+
+    bound = Bound(tell)
+    week = week_model(instance)
+    relaxed = highs.relax(week)
+    relaxed_days = relax_all_columns(instance)
+    if relaxed_days:
+        candidates = candidates_by_day(instance, relaxed_days.model, relaxed_days.relaxed)
+        course: Course = partial(search_short_week, week, relaxed_days)
+    else:
+        candidates = candidates_of(instance, week, relaxed)
+        course = search_long_week
+    warm = columns_of(instance, start) if start else ()
+    candidates = candidates.widened(warm, always_open=False)
+    lns = NeighbourhoodSearch(neighbourhood_solver(instance, candidates, signal), options.limits, tell)
+    for model in (relaxed_days.relaxed, relaxed) if relaxed_days else (relaxed,):
+        bound.lower(highs.outward(model.value))
+    worker = Worker(options.workers)
+    ended_by = EndedBy.WORK_LIMIT
+    try:
+        if warm:
+            lns.accept(candidates.places(warm))
+        course(lns, options, bound, worker, partial(find_initial_solution, lns, fill_days))
+    except Interrupted as interrupted:
+        ended_by = interrupted.ended_by
+    finally:
+        bound.cancel()
+        fault = worker.end()
+    if fault:
+        raise fault
+    if lns.best is not None and is_proved(lns.best.score_units, bound.value):
+        ended_by = EndedBy.PROVED
+    return Outcome(lns.best, bound.value, ended_by, lns)

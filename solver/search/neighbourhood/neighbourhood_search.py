@@ -1,0 +1,132 @@
+"""Large-neighbourhood search: the best week so far, made better by CP-SAT on some of its days at a time."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from functools import partial
+
+from setwright.solver.auditing import Audit, audit
+from setwright.solver.linear.columns import Instance
+from setwright.solver.search.limits import Limits
+from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver, Trial, accept_last
+from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood, neighbourhoods
+from setwright.solver.search.worker import Worker, result
+
+MOST_SKIPPED = 20
+"""Neighbourhoods passed over, one after the other, because they are known to hold nothing better."""
+
+
+@dataclass(frozen=True)
+class Incumbent:
+    """The best week so far: its columns among a solver's candidates, and its audit."""
+
+    solver: NeighbourhoodSolver
+    chosen: Chosen
+    audit: Audit
+
+
+class NeighbourhoodSearch:
+    """The best week so far and the columns that make it; `improved` is called at each better week."""
+
+    def __init__(
+        self, solver: NeighbourhoodSolver, limits: Limits, improved: Callable[[], None] = lambda: None
+    ) -> None:
+        self.solver, self.limits, self._improved = solver, limits, improved
+        self.chosen: Chosen = frozenset()
+        self.best: Audit | None = None
+        self._drawn = neighbourhoods(self.days, limits.columns)
+        self._exhausted: set[Neighbourhood] = set()
+        """Neighbourhoods of the week at hand that hold nothing better."""
+
+    @property
+    def instance(self) -> Instance:
+        """The brief's exercises and days."""
+        return self.solver.instance
+
+    @property
+    def days(self) -> int:
+        """The number of days in the week."""
+        return len(self.instance.resolved.days)
+
+    # ---- the best week
+
+    def accept(self, columns: Chosen) -> bool:
+        """Whether the week of these columns breaks nothing and scores more than the best; it is the best then."""
+        found = audit(self.instance.resolved, self.solver.week(columns))
+        if found.broken or (self.best is not None and found.score_units <= self.best.score_units):
+            return False
+        self.best, self.chosen = found, columns
+        self._exhausted.clear()
+        self._improved()
+        return True
+
+    def accept_from(self, solver: NeighbourhoodSolver, columns: Chosen) -> bool:
+        """The same for columns of another solver, which is used from then on."""
+        before, self.solver = self.solver, solver
+        accepted = self.accept(columns)
+        if not accepted:
+            self.solver = before
+        return accepted
+
+    def incumbent(self) -> Incumbent | None:
+        """The best week as it is now; None before the first."""
+        return Incumbent(self.solver, self.chosen, self.best) if self.best else None
+
+    def restore(self, incumbent: Incumbent) -> None:
+        """Forget the weeks that came after an incumbent."""
+        self.solver, self.chosen, self.best = incumbent.solver, incumbent.chosen, incumbent.audit
+
+    # ---- better weeks
+
+    def search(self, place: Neighbourhood, work: float) -> bool:
+        """Solve one neighbourhood and keep what is better; whether it was solved to its end. Raises Interrupted."""
+        return self.solver.search(place, self.chosen, work, self.accept).exhausted
+
+    def improve(self, rounds: int) -> int:
+        """Try so many neighbourhoods one after the other; returns how many. Raises Interrupted."""
+        for _ in range(rounds):
+            self.solver.signal.check()
+            place, before = self._next(), self.chosen
+            self._remember(place, self.search(place, self.limits.work), before)
+        return rounds
+
+    def improve_in_pairs(self, rounds: int, worker: Worker) -> None:
+        """Try so many neighbourhoods, two at a time from one week: one here, one in the worker. Raises Interrupted."""
+        check = self.solver.signal.check
+        for _ in range(rounds // 2):
+            check()
+            places, before, solver = (self._next(), self._next()), self.chosen, self.solver
+            here, there = (solver.cp_sat_model(place, before) for place in places)
+            future = worker.begin(partial(solver.solve, there, self.limits.work))
+            trials = (solver.solve(here, self.limits.work), result(future, check))
+            for place, trial in zip(places, trials, strict=True):
+                accept_last(trial.seen, self.accept)
+                self._remember(place, trial.exhausted, before)
+            self._join(places, trials, before)
+            check()
+
+    def _join(self, places: Sequence[Neighbourhood], trials: Sequence[Trial], before: Chosen) -> None:
+        """Try the week that takes from two neighbourhoods without a common day what each made of its own days."""
+        free = [frozenset(place.days) for place in places]
+        if free[0] & free[1] or not all(trial.seen for trial in trials):
+            return
+        columns = self.solver.model.columns
+        joined = {j for j in before if columns[j].group not in free[0] | free[1]}
+        for days, trial in zip(free, trials, strict=True):
+            joined |= {j for j in trial.seen[-1] if columns[j].group in days}
+        self.accept(frozenset(joined))
+
+    def _next(self) -> Neighbourhood:
+        """The next neighbourhood that may hold something better; where many may not, one with more columns open."""
+        for _ in range(MOST_SKIPPED):
+            place = next(self._drawn)
+            if place not in self._exhausted:
+                return place
+        place = next(self._drawn)
+        return Neighbourhood(place.days, 2 * place.columns, place.used)
+
+    def _remember(self, place: Neighbourhood, exhausted: bool, before: Chosen) -> None:
+        """Keep in mind a neighbourhood that was solved to its end and changed nothing."""
+        if exhausted and self.chosen == before:
+            self._exhausted.add(place)

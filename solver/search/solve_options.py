@@ -1,0 +1,53 @@
+"""What a caller may say about a search, in one value: how much work, how many workers, when to stop, who watches."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Literal
+
+from setwright.solver.search.limits import DEFAULT, SEARCHES, WALL_CLOCK_LIMITS, Limits
+from setwright.solver.search.stopping import StopSignal, never
+
+
+@dataclass(frozen=True)
+class Progress:
+    """What a watcher is told: the best score and the bound, in score units, and the seconds so far."""
+
+    score: float
+    """-inf before the first week."""
+    bound: float
+    """inf before anything is proven."""
+    seconds: float
+
+
+Watch = Callable[[Progress], None]
+
+
+@dataclass(frozen=True)
+class SolveOptions:
+    """How to search; the defaults are those of the normal search. Only `limits` has a part in which week is found."""
+
+    limits: Limits = SEARCHES[DEFAULT]
+    """How much work: one of SEARCHES, or one with amounts of your own."""
+    workers: Literal[1, 2] = 2
+    """Two threads beside each other, or one that does the same work in turn: the week is the same."""
+    wall_clock_limit: float | None = None
+    """Seconds after which the search ends whatever work is left; None takes those of the named search."""
+    watch: Watch | None = None
+    """Told of each better week and each lower bound, from either thread."""
+    stopped: Callable[[], bool] = never
+    """Asked again and again; the search ends with what it has once it says True."""
+    pairs_note: bool = True
+    """Whether `plan` also finds out, by a quick search, what pairs would add to a balanced week without them."""
+
+    @property
+    def seconds(self) -> float:
+        """The wall-clock limit in seconds."""
+        if self.wall_clock_limit is not None:
+            return self.wall_clock_limit
+        return WALL_CLOCK_LIMITS.get(self.limits.name, WALL_CLOCK_LIMITS[DEFAULT])
+
+    def signal(self, begun: float | None = None) -> StopSignal:
+        """The signal that ends a search that begins now, or began at a reading of `time.monotonic`."""
+        return StopSignal(self.seconds, self.stopped, begun)
