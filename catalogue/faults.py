@@ -44,8 +44,7 @@ def shown(value: object, form: Form = "toml") -> str:
         text = f"[{', '.join(shown(part, form) for part in value)}]" if flat else ""
         return text if text and len(text) <= LONGEST_SHOWN else "a list"
     if isinstance(value, int) and abs(value) >= 10**LONGEST_SHOWN:
-        digits = len(str(abs(value)))
-        return f"a number of {digits} digits"
+        return f"a number of more than {LONGEST_SHOWN} digits"
     text = repr(value)
     return text if len(text) <= LONGEST_SHOWN else f"{text[: LONGEST_SHOWN - 3]}..."
 

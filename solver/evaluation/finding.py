@@ -77,8 +77,3 @@ class ClashMember:
 
     rule: str
     wish: Wish | None = None
-
-
-def some_sets(amount: float) -> str:
-    """So many sets in words: 1 set, 2.5 sets."""
-    return f"{amount:g} set" + ("s" if amount != 1 else "")

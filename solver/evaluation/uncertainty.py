@@ -1,4 +1,4 @@
-"""How sure an index is: the whole reckoning drawn over the published ranges of its numbers, all at once."""
+"""How uncertain an index is: every number drawn over its published range at once, and the week evaluated with each."""
 
 from __future__ import annotations
 
@@ -9,6 +9,8 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 
 if TYPE_CHECKING:
     import numpy as np
+
+    Values = np.ndarray[Any, Any]
 
 DRAWN = (
     "rest-loss-high",
@@ -25,35 +27,37 @@ ENDS = (5.0, 95.0)
 
 
 def intervals(evaluated: EvaluatedWeek) -> dict[str, tuple[int, int]]:
-    """Each muscle's index at the 5th and 95th hundredth of the draws, in whole points."""
-    import numpy
-
-    draws = drawn(evaluated, numpy)
-    found: dict[str, tuple[int, int]] = {}
-    for muscle, values in indices(evaluated, draws, numpy).items():
-        low, high = numpy.percentile(values, ENDS)
-        found[muscle] = (round(float(low)), round(float(high)))
-    return found
+    """Muscle id -> its index at the 5th and the 95th hundredth of the draws, in whole points."""
+    draws = drawn(evaluated)
+    return {muscle: _ends(values) for muscle, values in indices(evaluated, draws).items()}
 
 
 def week_interval(evaluated: EvaluatedWeek) -> tuple[int, int]:
-    """The week index at the same ends."""
+    """The week index at the same ends, in whole points."""
+    return _ends(week_draws(evaluated, drawn(evaluated)))
+
+
+def _ends(values: Values) -> tuple[int, int]:
+    # Imported late in every function here: a command that prints no interval starts without numpy.
     import numpy
 
-    low, high = numpy.percentile(week_draws(evaluated, drawn(evaluated, numpy), numpy), ENDS)
+    low, high = numpy.percentile(values, ENDS)
     return round(float(low)), round(float(high))
 
 
-def week_draws(evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> np.ndarray[Any, Any]:
+def week_draws(evaluated: EvaluatedWeek, draws: dict[str, Values]) -> Values:
     """The week index in every draw."""
-    values = indices(evaluated, draws, numpy)
+    values = indices(evaluated, draws)
     muscles = [m for m in evaluated.resolved.muscles.values() if m.weight]
-    week: np.ndarray[Any, Any] = sum(m.weight * values[m.id] for m in muscles) / evaluated.resolved.weight_sum
+    whole: Any = sum(m.weight * values[m.id] for m in muscles)
+    week: Values = whole / evaluated.resolved.weight_sum
     return week
 
 
-def drawn(evaluated: EvaluatedWeek, numpy: Any, count: int = DRAWS) -> dict[str, np.ndarray[Any, Any]]:
-    """Draws of every number: uniform between the ends of those that have a range, the value itself else."""
+def drawn(evaluated: EvaluatedWeek, count: int = DRAWS) -> dict[str, Values]:
+    """`count` draws of every number: uniform between the ends of those that have a range, the value itself else."""
+    import numpy
+
     random = numpy.random.default_rng(SEED)
     found = {key: numpy.full(count, value) for key, value in evaluated.resolved.curves.numbers.items()}
     for key in DRAWN:
@@ -63,17 +67,19 @@ def drawn(evaluated: EvaluatedWeek, numpy: Any, count: int = DRAWS) -> dict[str,
     return found
 
 
-def indices(evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> dict[str, Any]:
-    """Each muscle's index in every draw."""
+def indices(evaluated: EvaluatedWeek, draws: dict[str, Values]) -> dict[str, Values]:
+    """Muscle id -> its index in every draw."""
+    import numpy
+
     sets: dict[tuple[str, int], Any] = {}
     for line in evaluated.lines:
-        effective = effective_draws(line, evaluated, draws, numpy)
+        effective = effective_draws(line, evaluated, draws)
         for muscle, part in line.exercise.contributions:
             share = draws["indirect-part"] * part / 50 if part < 100 else 1.0
             key = (muscle, line.day.index)
             sets[key] = sets.get(key, 0.0) + share * effective
     knee, scale = draws["session-knee"], draws["session-scale"]
-    found: dict[str, Any] = {}
+    found: dict[str, Values] = {}
     for muscle in evaluated.resolved.muscles:
         weekly = numpy.zeros(knee.shape)
         for (name, _), s in sets.items():
@@ -84,9 +90,12 @@ def indices(evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> dict
     return found
 
 
-def effective_draws(line: Line, evaluated: EvaluatedWeek, draws: dict[str, Any], numpy: Any) -> Any:
+def effective_draws(line: Line, evaluated: EvaluatedWeek, draws: dict[str, Values]) -> Values:
     """The effective sets of one line in every draw."""
+    import numpy
+
     exercise, entry = line.exercise, line.entry
+    credited: Any
     numbers = evaluated.resolved.curves.numbers
     if entry.partner is not None:
         seen = entry.rest + numbers["pair-change-seconds"] + numbers["pair-seen-extra-seconds"]
@@ -101,4 +110,5 @@ def effective_draws(line: Line, evaluated: EvaluatedWeek, draws: dict[str, Any],
     else:
         credited = entry.sets
     quality = 1.0 - draws[f"rest-loss-{exercise.fatigue}"] * numpy.exp(-seen / draws[f"rest-tau-{exercise.fatigue}"])
-    return (1.0 - draws["rir-slope"] * entry.rir) * (1.0 + quality * (credited - 1))
+    effective: Values = (1.0 - draws["rir-slope"] * entry.rir) * (1.0 + quality * (credited - 1))
+    return effective

@@ -12,7 +12,7 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "uses"))
 from side_weeks import view_of
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.uses.compare.rank_stability import order_of
+from setwright.solver.uses.compare.rank_stability import ranking_of
 
 LIFTS = ("leg-extension", "cable-curl")
 
@@ -27,19 +27,19 @@ def test_three_minutes_over_one_at_equal_sets(published) -> None:
 
     The index goes with the root of the good sets, so its ratio squared is the ratio of effects: within 0.10.
     """
-    order = order_of([resting(60), resting(180)])
+    order = ranking_of([resting(60), resting(180)])
     assert order.ranked == (1, 0)
     short, longer = published("singer-2024-short"), published("singer-2024-longer")
     ratio = (resting(60).stimulus / resting(180).stimulus) ** 2
     assert ratio == pytest.approx(short.value / longer.value, abs=0.10)
-    assert order.steps[0].share > 0.99
+    assert order.pairs[0].share > 0.99
 
 
 def test_rest_beyond_two_minutes_buys_next_to_nothing() -> None:
     """Singer et al. 2024 (from memory for the bound): little is gained above 90 s; here under 2 % of the index."""
-    order = order_of([resting(120), resting(180)])
+    order = ranking_of([resting(120), resting(180)])
     assert order.ranked == (1, 0)
-    assert order.steps[0].difference < 0.02 * resting(120).stimulus
+    assert order.pairs[0].difference < 0.02 * resting(120).stimulus
 
 
 def spread(sets: int, days: int) -> EvaluatedWeek:
@@ -62,7 +62,7 @@ def test_more_days_at_equal_sets_change_the_index_a_little_and_never_down(sets: 
 @pytest.mark.parametrize(("few", "many"), [(2, 4), (3, 5)])
 def test_more_sets_are_better_in_every_draw_with_diminishing_returns(few: int, many: int) -> None:
     """Pelland et al. 2024, doi 10.51224/SRXIV.460 (A): growth rises with sets, with diminishing returns."""
-    order = order_of([spread(3 * few, 3), spread(3 * many, 3)])
+    order = ranking_of([spread(3 * few, 3), spread(3 * many, 3)])
     assert order.ranked == (1, 0) and order.share == 1.0
     assert spread(3 * many, 3).stimulus / spread(3 * few, 3).stimulus < many / few
 

@@ -14,8 +14,8 @@ from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.stopping import EndedBy
 from setwright.solver.sheets.charts.charts import curve_chart
 from setwright.solver.sheets.common.bars import bars
-from setwright.solver.sheets.screen.curve import curve_document, curve_points, curve_text
-from setwright.solver.uses.time_budget.curve import Curve, Row
+from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_points, curve_text
+from setwright.solver.uses.time_budget.time_curve import CurvePoint, TimeCurve
 
 Build = Callable[..., Solved]
 ONE = (("barbell-back-squat", 3, 120),)
@@ -24,16 +24,16 @@ THREE = (*TWO, ("dumbbell-bench-press", 3, 90))
 
 
 @pytest.fixture(scope="module")
-def curve(solved_as: Build) -> Curve:
+def curve(solved_as: Build) -> TimeCurve:
     weeks = [solved_as("mon 40 min", (rows,)) for rows in (ONE, TWO, THREE)]
-    rows = [Row(20, 20, None, None)]
-    rows += [Row(m, m, week, m) for m, week in zip((30, 40, 50), weeks, strict=True)]
-    rows.append(Row(60, 60, weeks[2], 50))
-    return Curve("minutes", weeks[0].parsed, SEARCHES["quick"], tuple(rows), 4, EndedBy.WORK_LIMIT, 600.0)
+    points = [CurvePoint(20, 20, None, None)]
+    points += [CurvePoint(m, m, week, m) for m, week in zip((30, 40, 50), weeks, strict=True)]
+    points.append(CurvePoint(60, 60, weeks[2], 50))
+    return TimeCurve("minutes", weeks[0].parsed, SEARCHES["quick"], tuple(points), 4, EndedBy.WORK_LIMIT, 600.0)
 
 
 @pytest.mark.parametrize("width", [80, 100])
-def test_the_text_fits_and_says_what_it_must(curve: Curve, width: int) -> None:
+def test_the_text_fits_and_says_what_it_must(curve: TimeCurve, width: int) -> None:
     text = curve_text(curve, width)
     assert [line for line in text.splitlines() if len(line) > width] == []
     assert "no week found" in text and "No week was found at 20 min a session" in " ".join(text.split())
@@ -42,28 +42,41 @@ def test_the_text_fits_and_says_what_it_must(curve: Curve, width: int) -> None:
     assert "not medical advice" in " ".join(text.split())
 
 
-def test_the_bend_is_marked_in_the_table_the_chart_and_the_words(curve: Curve) -> None:
-    assert curve.bend is not None
-    bent = curve.rows[curve.bend].amount
+def test_the_bend_is_marked_in_the_table_the_chart_and_the_words(curve: TimeCurve) -> None:
+    assert curve.knee is not None
+    bent = curve.points[curve.knee].amount
     text = " ".join(curve_text(curve).split())
     assert f"The curve bends at {bent} min a session" in text
     assert text.count("<- bend") == 1
     assert curve_document(curve)["bend"] == bent
 
 
-def test_beyond_the_last_better_week_nothing_is_promised(curve: Curve) -> None:
+def test_beyond_the_last_better_week_nothing_is_promised(curve: TimeCurve) -> None:
     """The last two rows share a week, whose bound lies half a point above it."""
     text = " ".join(curve_text(curve).split())
-    assert "Beyond 50 min a session next to nothing is left: no better week was found" in text
+    assert "Beyond 50 min a session next to nothing is gained: no better week was found" in text
     assert "none can give more than 0.5" in text
 
 
-def test_a_stopped_curve_says_so(curve: Curve) -> None:
-    assert "it was stopped" in " ".join(curve_text(replace(curve, ended_by="stopped")).split())
-    assert "met its net" in " ".join(curve_text(replace(curve, ended_by="time limit")).split())
+def test_a_title_may_hold_anything(curve: TimeCurve) -> None:
+    """The heading is made of its parts, so a title with the mark between parts in it stays whole."""
+    points = []
+    for point in curve.points:
+        if point.solved is not None:
+            brief = point.solved.resolved.brief.model_copy(update={"title": "Spring; goal strength"})
+            resolved = replace(point.solved.resolved, brief=brief)
+            point = replace(point, solved=replace(point.solved, resolved=resolved))
+        points.append(point)
+    head = " ".join(curve_text(replace(curve, points=tuple(points))).split("\n\n")[0].split())
+    assert head == "What 20 to 60 min a session buy: Spring; goal strength; goal balanced; intermediate; commercial gym"
 
 
-def test_each_row_of_the_document_has_its_week_or_none(curve: Curve) -> None:
+def test_a_stopped_curve_says_so(curve: TimeCurve) -> None:
+    assert "the curve was stopped" in " ".join(curve_text(replace(curve, ended_by="stopped")).split())
+    assert "reached its wall-clock limit" in " ".join(curve_text(replace(curve, ended_by="time limit")).split())
+
+
+def test_each_row_of_the_document_has_its_week_or_none(curve: TimeCurve) -> None:
     rows = curve_document(curve)["rows"]
     assert [row["week"] is None for row in rows] == [True, False, False, False, False]
     assert rows[0]["gain_per_half_hour"] is None and rows[1]["gain_per_half_hour"] is None
@@ -86,7 +99,7 @@ def test_bars_begin_below_nought_where_a_score_does() -> None:
     assert "#" not in low and "#" in high
 
 
-def test_the_drawing_goes_below_nought_and_stays_inside(curve: Curve) -> None:
+def test_the_drawing_goes_below_nought_and_stays_inside(curve: TimeCurve) -> None:
     points, bend = curve_points(curve)
     assert [x for x, _ in points] == [30.0, 40.0, 50.0, 60.0]
     assert min(y for _, y in points) < 0

@@ -1,4 +1,4 @@
-"""Briefs that no week can meet, and the case that each makes."""
+"""Briefs that no week can meet, each with its clash."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from setwright.solver.engines.infeasibility import conflict_of
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.planning import Clash
 from setwright.solver.rulebook import resolve
-from setwright.solver.uses.relax.relaxations import Conceded, concede
+from setwright.solver.uses.relax.relaxations import Relaxations, relaxations_of
 
 CATALOGUE = load_catalogue()
 
@@ -65,11 +65,13 @@ IMPOSSIBLE: dict[str, dict[str, Any]] = {
 
 @lru_cache(maxsize=16)
 def clash_named(name: str) -> Clash:
+    """The clash of one of the briefs."""
     parsed = parse_brief(IMPOSSIBLE[name], CATALOGUE, "test")
     resolved = resolve(parsed.brief, CATALOGUE)
     return Clash(parsed, resolved, conflict_of(instance_of(resolved)))
 
 
 @lru_cache(maxsize=16)
-def conceded_named(name: str) -> Conceded:
-    return concede(clash_named(name))
+def relaxations_named(name: str) -> Relaxations:
+    """The relaxations of one of the clashes."""
+    return relaxations_of(clash_named(name))

@@ -1,4 +1,4 @@
-"""Variants that cost nothing: they go through the real store and engines, but are reckoned by a hash, not by a search."""
+"""Variants that cost nothing: they go through the real store and workers, but a hash stands for their search."""
 
 from __future__ import annotations
 

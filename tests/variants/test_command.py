@@ -196,7 +196,7 @@ def test_ctrl_c_finishes_what_runs_and_ends_with_130(tmp_path: Path) -> None:
     wait_until(lambda: list(out.glob("results/*/*.json")))
     os.killpg(process.pid, signal.SIGINT)
     said, errors = process.communicate(timeout=60)
-    assert process.returncode == 130 and "stopping: cells that are running are finished" in errors
+    assert process.returncode == 130 and "stopping: variants that are running are finished" in errors
     held = contents(out)
     assert 1 <= len(held) < 6 and f"{len(held)} solved and {6 - len(held)} to do" in said
     assert list((out / ".unfinished").iterdir()) == []

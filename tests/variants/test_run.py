@@ -31,7 +31,7 @@ def in_threads(what: Job, threads: int = 2, **more: Any) -> Tally:
 
 
 class Counted:
-    """Cheap cells that are counted, some of them replaced."""
+    """Cheap variants that are counted, some of them replaced."""
 
     def __init__(self, instead: Any = None) -> None:
         self.names: list[str] = []
@@ -75,12 +75,12 @@ def test_a_second_run_does_nothing(tmp_path: Path) -> None:
 def test_only_what_is_missing_damaged_or_changed_is_done_again(tmp_path: Path) -> None:
     first = job(TEN, tmp_path)
     in_threads(first)
-    before, cells = contents(tmp_path), first.matrix.variants
-    first.store.remove(cells[1].key)
-    first.store.path(cells[7].key).write_bytes(before[f"{cells[7].key}.json"][:-20])
+    before, variants = contents(tmp_path), first.matrix.variants
+    first.store.remove(variants[1].key)
+    first.store.path(variants[7].key).write_bytes(before[f"{variants[7].key}.json"][:-20])
     work = Counted()
     in_threads(job(TEN, tmp_path, work))
-    assert sorted(work.names) == sorted([cells[1].name, cells[7].name]) and contents(tmp_path) == before
+    assert sorted(work.names) == sorted([variants[1].name, variants[7].name]) and contents(tmp_path) == before
     changed = {**TEN, "also": [{"when": {"kit": "bands", "minutes": 35}, "brief": {"avoid": ["plank"]}}]}
     work = Counted()
     in_threads(job(changed, tmp_path, work))
@@ -91,12 +91,12 @@ def test_a_result_with_one_letter_changed_is_done_again(tmp_path: Path) -> None:
     """Still JSON, still of its key: the digest tells."""
     first = job(TEN, tmp_path)
     in_threads(first)
-    before, cell = contents(tmp_path), first.matrix.variants[3]
-    changed = before[f"{cell.key}.json"].replace(b'"minutes": "', b'"minutes": "1', 1)
-    first.store.path(cell.key).write_bytes(changed)
+    before, variant = contents(tmp_path), first.matrix.variants[3]
+    changed = before[f"{variant.key}.json"].replace(b'"minutes": "', b'"minutes": "1', 1)
+    first.store.path(variant.key).write_bytes(changed)
     work = Counted()
     in_threads(job(TEN, tmp_path, work))
-    assert work.names == [cell.name] and contents(tmp_path) == before
+    assert work.names == [variant.name] and contents(tmp_path) == before
 
 
 def test_a_result_that_goes_while_a_run_needs_it_is_a_clear_error(tmp_path: Path) -> None:
@@ -171,12 +171,12 @@ def test_a_longer_variant_gets_the_nearest_shorter_one_that_has_a_week(tmp_path:
 
     what = job(TEN, tmp_path, Counted(look))
     in_threads(what)
-    cells, weeks = what.matrix.variants, contents(tmp_path)
-    for cell in cells:
-        base = cell.extends
-        while base is not None and b'"end": "solved"' not in weeks[f"{cells[base].key}.json"]:
-            base = cells[base].extends
-        assert seen[cell.name] == (None if base is None else weeks[f"{cells[base].key}.json"])
+    variants, weeks = what.matrix.variants, contents(tmp_path)
+    for variant in variants:
+        base = variant.extends
+        while base is not None and b'"end": "solved"' not in weeks[f"{variants[base].key}.json"]:
+            base = variants[base].extends
+        assert seen[variant.name] == (None if base is None else weeks[f"{variants[base].key}.json"])
 
 
 def test_a_cell_that_the_net_ended_is_done_again_and_its_longer_ones_wait(tmp_path: Path) -> None:
@@ -236,7 +236,7 @@ def test_the_folder_explains_itself(tmp_path: Path) -> None:
     assert {row.end for row in rows} == {"to do"}
     in_threads(what)
     text = matrix_text(what.matrix, read_variant_rows(what.matrix, what.store), 80)
-    assert all(cell.name in text for cell in what.matrix.variants)
+    assert all(variant.name in text for variant in what.matrix.variants)
     assert max(map(len, text.splitlines())) <= 80
 
 
@@ -249,7 +249,7 @@ def test_the_files_are_tables_of_every_variant(tmp_path: Path) -> None:
     in_threads(what)
     files = matrix_files(what.matrix, read_variant_rows(what.matrix, what.store))
     rows = list(csv.DictReader(files["matrix.csv"].decode().splitlines()))
-    assert [row["variant"] for row in rows] == [f"'{cell.name}" for cell in what.matrix.variants]
+    assert [row["variant"] for row in rows] == [f"'{variant.name}" for variant in what.matrix.variants]
 
     class Page(HTMLParser):
         def __init__(self) -> None:
@@ -266,4 +266,4 @@ def test_the_files_are_tables_of_every_variant(tmp_path: Path) -> None:
     page = Page()
     page.feed(files["matrix.html"].decode())
     assert page.tags.count("tr") == 2 + 10 + len(files["changes.csv"].decode().splitlines()) - 1
-    assert "b" not in page.tags and all(cell.name in page.said for cell in what.matrix.variants)
+    assert "b" not in page.tags and all(variant.name in page.said for variant in what.matrix.variants)

@@ -20,7 +20,7 @@ SIZES: dict[str, Any] = {
 
 
 def keys(raw: dict[str, Any], stamp: dict[str, Any] | None = None) -> dict[str, str]:
-    return {cell.name: cell.key for cell in matrix(raw, stamp).variants}
+    return {variant.name: variant.key for variant in matrix(raw, stamp).variants}
 
 
 def faults(raw: dict[str, Any]) -> str:
@@ -165,7 +165,7 @@ def test_a_fault_in_an_axis_brings_no_others_with_it(vary: dict[str, Any]) -> No
 def test_names_with_slashes_and_letters_of_any_alphabet_are_files_of_one_folder() -> None:
     kits = {"../../etc/x": "bands", "\u0433\u0438\u0440\u044f": "bodyweight"}
     made = matrix({"name": "{days}/{minutes}/../{kit}", "vary": {**ONE, "kits": kits}})
-    assert [file_stem(cell.name) for cell in made.variants] == ["1-12-etc-x", "1-12-\u0433\u0438\u0440\u044f"]
+    assert [file_stem(variant.name) for variant in made.variants] == ["1-12-etc-x", "1-12-\u0433\u0438\u0440\u044f"]
 
 
 def test_the_order_of_a_template_changes_nothing() -> None:

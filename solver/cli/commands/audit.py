@@ -87,17 +87,17 @@ def further_answers(
     more: dict[str, Any] = {}
     paragraphs: list[str] = []
     if mend:
-        from setwright.solver.sheets.screen.mending import changes_document, changes_text
+        from setwright.solver.sheets.screen.edits.single_changes import changes_document, changes_text
         from setwright.solver.uses.edits.single_changes import best_changes
 
         changes = best_changes(found.audit, mend)
         more["changes"] = changes_document(changes)
         paragraphs.append(changes_text(found.audit, changes, columns()))
     if best:
-        from setwright.solver.sheets.screen.optimality_gap import far_document, far_text
-        from setwright.solver.uses.time_budget.optimality_gap import far_from_best
+        from setwright.solver.sheets.screen.explain.optimality_gap import optimality_gap_document, optimality_gap_text
+        from setwright.solver.uses.time_budget.optimality_gap import optimality_gap_of
 
-        end = far_from_best(found.audit, limits, stopping)
-        more["best"] = far_document(found.audit, end)
-        paragraphs.append(far_text(found.audit, end, columns()))
+        end = optimality_gap_of(found.audit, limits, stopping)
+        more["best"] = optimality_gap_document(found.audit, end)
+        paragraphs.append(optimality_gap_text(found.audit, end, columns()))
     return more, paragraphs

@@ -24,7 +24,7 @@ if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.brief.schema import Goal
-    from setwright.solver.uses.compare.comparison import Compared
+    from setwright.solver.uses.compare.comparison import Comparison
 
 GOALS: Final[tuple[Goal, ...]] = ("growth", "efficiency", "balanced")
 MOST_WEEKS: Final = 12
@@ -61,7 +61,7 @@ def command(
     setwright compare "3 days x 40 min" --goals growth,efficiency
     setwright compare "2 days x 60 min" "4 days x 30 min"
     """
-    from setwright.solver.sheets.screen.compare import compare_document, compare_text
+    from setwright.solver.sheets.screen.trade_offs.comparison import comparison_document, comparison_text
 
     check_target(target, force)
     catalogue = open_catalogue(overlay)
@@ -69,7 +69,7 @@ def command(
     with Stopping() as stopping:
         compared = compared_weeks(parsed, goals or usual_goals(briefs), search, catalogue, stopping)
     document = wants_json(as_json, target)
-    deliver(compare_document(compared) if document else compare_text(compared, columns()), target, force)
+    deliver(comparison_document(compared) if document else comparison_text(compared, columns()), target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else exit_code_of_weeks(compared))
 
 
@@ -94,11 +94,12 @@ def all_briefs(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBrie
 
 def compared_weeks(
     parsed: list[ParsedBrief], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
-) -> Compared:
+) -> Comparison:
     """The comparison, with a line of progress on a terminal; raises UsageFault for too many or too few weeks."""
-    from setwright.solver.uses.compare.comparison import cases_of, compare
+    from setwright.solver.uses.compare.compared_brief import compared_briefs
+    from setwright.solver.uses.compare.comparison import compare
 
-    cases = cases_of(parsed, goals)
+    cases = compared_briefs(parsed, goals)
     if not 2 <= len(cases) <= MOST_WEEKS:
         said = f"{len(cases)} week{'s' if len(cases) != 1 else ''} would be compared, expected 2 to {MOST_WEEKS}"
         raise UsageFault(Fault("compare", said, "name more briefs or goals, each brief in quotes"))
@@ -110,7 +111,7 @@ def compared_weeks(
         line.clear()
 
 
-def exit_code_of_weeks(compared: Compared) -> ExitCode:
+def exit_code_of_weeks(compared: Comparison) -> ExitCode:
     """DONE when every case has a week; a clash outweighs a week that was not found in time."""
     from setwright.solver.planning import Clash
     from setwright.solver.uses.compare.comparison import worst

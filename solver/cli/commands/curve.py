@@ -23,7 +23,7 @@ from setwright.solver.search.limits import SEARCHES
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from setwright.solver.uses.time_budget.curve import Curve, Kind
+    from setwright.solver.uses.time_budget.time_curve import Kind, TimeCurve
 
 USUAL_MINUTES: Final = tuple(range(20, 121, 10))
 """Minutes a session that are tried where no option says what varies."""
@@ -71,14 +71,14 @@ def command(
     setwright curve "3 days x 40 min" --minutes 20:120:10
     setwright curve "3 days x 40 min" --days 2:6 -o curve.svg
     """
-    from setwright.solver.sheets.screen.curve import curve_document, curve_text
+    from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text
 
     check_target(target, force)
     kind, amounts = what_varies(minutes, weekly, days)
     catalogue = open_catalogue(overlay)
     parsed = brief_from(" ".join(brief), catalogue)
     with Stopping() as stopping, silent_engines():
-        from setwright.solver.uses.time_budget.curve import curve_of
+        from setwright.solver.uses.time_budget.curve_search import curve_of
 
         line = ProgressLine()
         try:
@@ -92,7 +92,7 @@ def command(
         deliver(curve_text(curve, columns()), None, force)
     else:
         deliver(curve_text(curve, columns()), target, force)
-    if all(row.solved is None for row in curve.rows):
+    if all(point.solved is None for point in curve.points):
         say("no row has a week; `setwright week` on the brief says why")
         ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.OUT_OF_TIME)
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.DONE)
@@ -124,10 +124,10 @@ def on_progress_line(line: ProgressLine) -> Callable[[int, int], None]:
     return tell
 
 
-def chart_of(curve: Curve) -> str:
+def chart_of(curve: TimeCurve) -> str:
     """The curve as SVG."""
     from setwright.solver.sheets.charts.charts import curve_chart
-    from setwright.solver.sheets.screen.curve import curve_points
+    from setwright.solver.sheets.screen.trade_offs.curve import curve_points
 
     points, bend = curve_points(curve)
     return curve_chart(points, bend, up="score")

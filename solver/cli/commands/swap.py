@@ -50,8 +50,9 @@ def command(
     setwright swap week.json mon:B
     setwright swap week.json mon:B "cable curl" -o new.json
     """
-    from setwright.solver.sheets.common.addresses import line_at
-    from setwright.solver.sheets.screen.swaps import slots_of, swaps_document, swaps_text
+    from setwright.solver.sheets.screen.addresses import line_at
+    from setwright.solver.sheets.screen.edits.swaps import swaps_document, swaps_text
+    from setwright.solver.uses.edits.ranked_swaps import ranked_swaps_of
 
     check_target(target, force)
     if settle and not exercise:
@@ -63,14 +64,14 @@ def command(
     if exercise:
         deliver(with_swap(found, lines[0], " ".join(exercise), settle, document), target, force)
         return
-    slots = slots_of(audited, lines)
-    deliver(swaps_document(audited, slots) if document else swaps_text(audited, slots, columns()), target, force)
+    ranked = ranked_swaps_of(audited, lines)
+    deliver(swaps_document(audited, ranked) if document else swaps_text(audited, ranked, columns()), target, force)
 
 
 def with_swap(found: OpenedWeek, line: Line, name: str, settle: bool, document: bool) -> str | dict[str, Any]:
     """The week with the swap made, as a document or as text that tells what it changes; raises UsageFault."""
     from setwright.solver.sheets.document.changed_week import changed_week_document
-    from setwright.solver.sheets.screen.swaps import swap_asked, swapped_text
+    from setwright.solver.sheets.screen.edits.asked_swap import swap_asked, swapped_text
 
     exercise = exercise_named(name, found.audit.evaluated.resolved.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
@@ -85,11 +86,11 @@ def with_swap(found: OpenedWeek, line: Line, name: str, settle: bool, document: 
 
 def settled_around(swap: Swap, line: Line) -> Audit:
     """The week with sets, rests and techniques solved anew, the new line among them; raises SetwrightError."""
-    from setwright.solver.uses.edits.fixed_lines import settled
+    from setwright.solver.uses.edits.fixed_lines import reoptimised_lines
 
     evaluated = swap.effect.after.evaluated
     with silent_engines():
-        after = settled(evaluated.resolved, evaluated.week, ((line.day.index, swap.exercise.id),))
+        after = reoptimised_lines(evaluated.resolved, evaluated.week, ((line.day.index, swap.exercise.id),))
     if after is None:
         said = f"no sets of the week's lines keep every rule with {swap.exercise.name} among them"
         raise SetwrightError(Fault("--settle", said, "name another exercise, or plan anew with it pinned"))

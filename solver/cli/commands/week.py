@@ -27,7 +27,7 @@ if TYPE_CHECKING:
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.planning import Clash, End, Solved
     from setwright.solver.uses.compare.alternatives import Alternative
-    from setwright.solver.uses.relax.relaxations import Conceded
+    from setwright.solver.uses.relax.relaxations import Relaxations
 
 
 def _not_nan(ctx: click.Context, parameter: click.Parameter, value: float | None) -> float | None:
@@ -130,7 +130,7 @@ def with_alternatives(
     parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The end of planning and the alternatives to its week, with a line of progress on a terminal."""
-    from setwright.solver.uses.compare.alternatives import alternatives
+    from setwright.solver.uses.compare.alternatives import with_alternatives as alternatives
 
     line = ProgressLine()
     try:
@@ -140,13 +140,13 @@ def with_alternatives(
         line.clear()
 
 
-def conceded(clash: Clash) -> Conceded | None:
-    """The concessions that would free a clash; None where the user would not wait for them."""
-    from setwright.solver.uses.relax.relaxations import concede
+def relaxed(clash: Clash) -> Relaxations | None:
+    """The relaxations that would free a clash; None where the user would not wait for them."""
+    from setwright.solver.uses.relax.relaxations import relaxations_of
 
     try:
         with silent_engines():
-            return concede(clash)
+            return relaxations_of(clash)
     except KeyboardInterrupt:
         return None
 
@@ -164,7 +164,7 @@ def result_of(
         case Clash():
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
-            given = conceded(end)
+            given = relaxed(end)
             return (clash_document(end, given) if as_document else clash_text(end, columns(), given)), ExitCode.CLASH
         case OutOfTime():
             more = "; try --search thorough, a longer --time-limit or a wider brief"

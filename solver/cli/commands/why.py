@@ -29,6 +29,7 @@ from setwright.solver.cli.options import (
 if TYPE_CHECKING:
     from setwright.solver.auditing import Audit
     from setwright.solver.evaluation.evaluated_week import Line
+    from setwright.solver.evaluation.resolved_brief import ResolvedDay
     from setwright.solver.search.limits import Limits
 
 Answer = tuple[dict[str, Any], str]
@@ -96,26 +97,26 @@ def command(
 
 def lines_of(audited: Audit, entry: str | None) -> tuple[Line, ...]:
     """The line of an address, or every line."""
-    from setwright.solver.sheets.common.addresses import line_at
+    from setwright.solver.sheets.screen.addresses import line_at
 
     return audited.evaluated.lines if entry is None else (line_at(audited.evaluated, entry),)
 
 
 def with_reasons(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Answer:
     """The reasons of lines, and what holds the muscles below their bands."""
-    from setwright.solver.sheets.screen.why import why_document, why_text
-    from setwright.solver.uses.explain.bottlenecks import held_below
-    from setwright.solver.uses.explain.reasons import reason
+    from setwright.solver.sheets.screen.explain.why import why_document, why_text
+    from setwright.solver.uses.explain.bottlenecks import bottlenecks_of
+    from setwright.solver.uses.explain.reasons import reason_of
 
-    reasons = tuple(reason(audited, line) for line in lines)
-    holds = held_below(audited) if muscles else None
-    return why_document(audited, reasons, holds), why_text(audited, reasons, holds, columns())
+    reasons = tuple(reason_of(audited, line) for line in lines)
+    bottlenecks = bottlenecks_of(audited) if muscles else None
+    return why_document(audited, reasons, bottlenecks), why_text(audited, reasons, bottlenecks, columns())
 
 
 def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: Stopping) -> Answer:
     """Each exercise of some lines left out and the week solved anew."""
-    from setwright.solver.sheets.screen.answers import without_document, without_text
-    from setwright.solver.uses.explain.reasons import reason
+    from setwright.solver.sheets.screen.explain.without_line import without_document, without_text
+    from setwright.solver.uses.explain.reasons import reason_of
     from setwright.solver.uses.explain.what_if import solved_without
 
     firsts = {line.exercise.id: line for line in reversed(lines)}
@@ -123,7 +124,7 @@ def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: S
     rows = []
     for line in chosen:
         say_if_watched(f"solving without {line.exercise.name}")
-        rows.append((reason(audited, line), solved_without(audited, line, limits, stopping)))
+        rows.append((reason_of(audited, line), solved_without(audited, line, limits, stopping)))
     return without_document(rows), without_text(rows, columns())
 
 
@@ -136,7 +137,7 @@ def say_if_watched(message: str) -> None:
 def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Answer:
     """The best week that holds an exercise."""
     from setwright.solver.sheets.common.words import day_name
-    from setwright.solver.sheets.screen.answers import with_document, with_text
+    from setwright.solver.sheets.screen.explain.with_exercise import with_document, with_text
     from setwright.solver.uses.explain.what_if import solved_with
 
     exercise = exercise_named(name, audited.evaluated.resolved.catalogue)
@@ -148,16 +149,15 @@ def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping)
 def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stopping) -> Answer:
     """More minutes on each day in turn."""
     from setwright.solver.planning import Unsolved
-    from setwright.solver.sheets.screen.answers import (
-        MINUTES,
-        minutes_document,
-        minutes_text,
-        unsolved_document,
-        unsolved_words,
-    )
+    from setwright.solver.sheets.screen.explain.answers import unsolved_document, unsolved_words
+    from setwright.solver.sheets.screen.explain.more_minutes import SCHEMA, minutes_document, minutes_text
     from setwright.solver.uses.explain.what_if import more_minutes
 
-    end = more_minutes(audited, minutes, limits, stopping, say_if_watched)
+    def tell(day: ResolvedDay | None) -> None:
+        where = f"with {minutes} more minutes on {day.name}" if day else "with the minutes given"
+        say_if_watched(f"solving {where}")
+
+    end = more_minutes(audited, minutes, limits, stopping, tell)
     if isinstance(end, Unsolved):
-        return unsolved_document(MINUTES, end), unsolved_words(end) + "\n"
+        return unsolved_document(SCHEMA, end), unsolved_words(end) + "\n"
     return minutes_document(end), minutes_text(end, columns())

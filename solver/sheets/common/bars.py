@@ -1,4 +1,4 @@
-"""A chart in letters: one bar a row, legible without colour and in any font of even width."""
+"""A chart in letters: one bar a row, legible without colour and in any font whose letters are equally wide."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from setwright.solver.sheets.common.words import wrapped
 
 Mark = tuple[str, float, float | None, bool]
-"""(label, value, what it can be at most or None, whether the bend is here)."""
+"""(label, value, what it can be at most or None, whether the curve bends here)."""
 
 
 def bars(marks: Sequence[Mark], title: str, width: int) -> list[str]:
@@ -19,7 +19,7 @@ def bars(marks: Sequence[Mark], title: str, width: int) -> list[str]:
     room = max(20, width - wide - 18)
     scale = room / (high - low) if high > low else 0.0
     begins = f"; the bars begin at {low:.0f}" if low < 0 else ""
-    lines = wrapped(f"{title} (# reached, . not ruled out by the proof{begins})", width)
+    lines = wrapped(f"{title} (# reached, . not ruled out{begins})", width)
     for label, value, most, bent in marks:
         reached = round((value - low) * scale)
         dots = round((most - low) * scale) - reached if most is not None else 0

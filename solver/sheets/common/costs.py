@@ -6,7 +6,6 @@ from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.finding import UNITS, Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import sentence_of
 from setwright.solver.sheets.common.findings import finding_words
 
@@ -18,11 +17,12 @@ COUNTED = (*ALWAYS, "second-choice", "token-sets", "fourth-set", "fifth-set", "t
 
 @dataclass(frozen=True)
 class Cost:
-    """One cost as shown: the rule, what happened, and index points (below zero: earned)."""
+    """One cost as shown: the rule, what happened, index points (below zero: earned), and how often it happened."""
 
     rule: str
     text: str
     points: float
+    times: int = 1
 
 
 def points(units: int) -> float:
@@ -36,19 +36,14 @@ def missed(audit: Audit) -> tuple[Finding, ...]:
 
 
 def shown(audit: Audit) -> tuple[Cost, ...]:
-    """Every cost, dearest first; rules that charge line by line as one sum each."""
+    """Every cost, dearest first; rules that charge line by line as one sum each, with their sentence."""
     resolved = audit.evaluated.resolved
-    alone = [f for f in audit.charged if f.cost and f.rule not in COUNTED]
-    found = [Cost(f.rule, finding_words(f, resolved), points(f.cost)) for f in alone]
-    for rule in COUNTED:
+    found: list[Cost] = []
+    for rule in dict.fromkeys(f.rule for f in audit.charged):
         mine = [f for f in audit.charged if f.rule == rule and f.cost]
-        if mine:
-            found.append(Cost(rule, _summed_words(mine, resolved), points(sum(f.cost for f in mine))))
+        if rule in COUNTED and len(mine) > 1:
+            whole = points(sum(f.cost for f in mine))
+            found.append(Cost(rule, sentence_of(rule, resolved), whole, len(mine)))
+        else:
+            found += [Cost(rule, finding_words(f, resolved), points(f.cost)) for f in mine]
     return tuple(sorted(found, key=lambda cost: (-cost.points, cost.rule, cost.text)))
-
-
-def _summed_words(findings: list[Finding], resolved: ResolvedBrief) -> str:
-    """Findings of one rule as one: itself when alone, else how often and the rule's sentence."""
-    if len(findings) == 1:
-        return finding_words(findings[0], resolved)
-    return f"{len(findings)} times: {sentence_of(findings[0].rule, resolved)}"

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 
-from setwright.solver.evaluation.finding import Amount, ClashMember, Finding, Wish, some_sets
+from setwright.solver.evaluation.finding import Amount, ClashMember, Finding, Wish
 from setwright.solver.evaluation.pairs import MISFITS, Misfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
-from setwright.solver.sheets.common.words import day_name, listed, muscle_name, weekday_name
+from setwright.solver.sheets.common.words import counted, day_name, listed, muscle_name, some_sets, weekday_name
 
 
 def finding_words(finding: Finding, resolved: ResolvedBrief) -> str:
@@ -29,8 +29,7 @@ def wish_words(wish: Wish, resolved: ResolvedBrief) -> str:
     if wish.rule == "exact-band":
         return f"at least {some_sets(wish.amount)} of {muscle_name(resolved.catalogue, wish.subject)}"
     if wish.rule == "days-at-least":
-        days = f"{wish.amount:g} day{'s' if wish.amount != 1 else ''}"
-        return f"direct work for {muscle_name(resolved.catalogue, wish.subject)} on {days}"
+        return f"direct work for {muscle_name(resolved.catalogue, wish.subject)} on {counted(wish.amount, 'day')}"
     return f"the movement {_spaced(wish.subject)}"
 
 

@@ -1,17 +1,23 @@
-"""Where a session's seconds go."""
+"""How long sessions take, and where their seconds go."""
 
 from __future__ import annotations
 
 from setwright.solver.evaluation.clock import pair_work, technique_seconds, work_seconds
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.prescriptions import change_over
+from setwright.solver.sheets.common.words import whole_minutes
+
+
+def session_minutes(evaluated: EvaluatedWeek) -> list[int]:
+    """Each session's whole minutes, rounded up as they are printed; days without one left out."""
+    return [whole_minutes(evaluated.seconds(day.index)) for day in evaluated.resolved.days if evaluated.on[day.index]]
 
 
 def seconds_by_kind(evaluated: EvaluatedWeek, day: int) -> dict[str, int]:
     """The session in whole seconds: warm-up, ramp-up, lifting, resting, change-over; they add up to it."""
     ramps = sum(seconds for (d, _), seconds in evaluated.ramp_up.items() if d == day)
-    lifting = sum(lifting_seconds(evaluated, line) for line in evaluated.on[day])
-    changing = sum(changing_half_seconds(evaluated, line) for line in evaluated.on[day]) // 2
+    lifting = sum(_lifting_seconds(evaluated, line) for line in evaluated.on[day])
+    changing = sum(_changing_half_seconds(evaluated, line) for line in evaluated.on[day]) // 2
     return {
         "warm_up": evaluated.warm_up(day),
         "ramp_up": ramps,
@@ -21,7 +27,7 @@ def seconds_by_kind(evaluated: EvaluatedWeek, day: int) -> dict[str, int]:
     }
 
 
-def lifting_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
+def _lifting_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
     """The seconds under load of one line, both sides and the technique of its last set included."""
     entry, exercise, numbers = line.entry, line.exercise, evaluated.resolved.curves.numbers
     work = work_seconds(entry.reps, exercise.alternating, numbers["seconds-per-rep"])
@@ -29,7 +35,7 @@ def lifting_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
     return entry.sets * pair_work(work, exercise.limb) + extra
 
 
-def changing_half_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
+def _changing_half_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
     """The half seconds that moving to and between stations takes beyond the rests."""
     moving = 2 * max(0, change_over(evaluated.resolved, line.exercise) - line.entry.rest)
     if line.entry.partner is None:

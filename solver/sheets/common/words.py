@@ -77,15 +77,28 @@ def breaths(seconds: tuple[int, int]) -> tuple[int, int]:
 
 def note(entry: Entry, exercise: Exercise) -> str:
     """What a line asks for beyond straight sets."""
-    parts = []
-    if entry.technique == "drop":
-        drops = f"{entry.drops} drop" + ("s" if entry.drops != 1 else "")
-        parts.append(f"last set: {drops}")
-    elif entry.technique == "rest-pause":
-        parts.append("last set: rest-pause")
+    technique = technique_words(entry)
+    parts = [f"last set: {technique}"] if technique else []
     if exercise.limb == "each, rest after each":
         parts.append("rest after each side")
     return ", ".join(parts)
+
+
+def technique_words(entry: Entry) -> str:
+    """What is done with a line's last set: 2 drops, rest-pause, or nothing."""
+    if entry.technique == "drop":
+        return counted(entry.drops, "drop")
+    return "rest-pause" if entry.technique == "rest-pause" else ""
+
+
+def counted(number: float, noun: str) -> str:
+    """A number with its noun: 1 minute, 2.5 sets."""
+    return f"{number:g} {noun}" + ("" if number == 1 else "s")
+
+
+def some_sets(amount: float) -> str:
+    """So many sets: 1 set, 2.5 sets."""
+    return counted(amount, "set")
 
 
 def muscle_name(catalogue: Catalogue, muscle: str) -> str:
@@ -104,6 +117,6 @@ def wrapped(text: str, width: int, indent: str = "") -> list[str]:
     return textwrap.wrap(text, width, subsequent_indent=indent, break_on_hyphens=False) or [""]
 
 
-def held(width: int) -> int:
-    """A width that a sheet can be set in."""
+def page_width(width: int) -> int:
+    """A width in letters as near to the one given as a sheet can be set in, 60 to 100."""
     return min(max(width, NARROWEST), WIDEST)

@@ -6,14 +6,16 @@ import hashlib
 from collections.abc import Iterable
 from typing import Any
 
+from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.sheets.common.choices import swaps, why
+from setwright.solver.sheets.common.purpose import line_purpose
 from setwright.solver.sheets.common.ramp import ramp_ups
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.document.card_labels import is_second, line_labels
+from setwright.solver.uses.edits.card_swaps import CardSwaps
 
 
-def day_part(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:
+def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps) -> dict[str, Any]:
     """One session; `day` is its place in the week, from 0."""
     resolved = evaluated.resolved.days[day]
     ramps, labels = ramp_ups(evaluated, day), line_labels(evaluated, day)
@@ -26,7 +28,7 @@ def day_part(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:
         "seconds_by_kind": seconds_by_kind(evaluated, day),
         "entries": [
             {
-                **line_part(evaluated, line),
+                **line_part(evaluated, line, swaps[day, line.place]),
                 "group": label.letter,
                 "place": label.place,
                 "ramp_up_sets": len(ramps.get(line.place, ())),
@@ -36,7 +38,7 @@ def day_part(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:
     }
 
 
-def line_part(evaluated: EvaluatedWeek, line: Line) -> dict[str, Any]:
+def line_part(evaluated: EvaluatedWeek, line: Line, swaps: tuple[Exercise, ...]) -> dict[str, Any]:
     """One line of a card, as far as it does not depend on the lines around it."""
     entry, exercise = line.entry, line.exercise
     halves = line.prescription.half_seconds
@@ -54,8 +56,8 @@ def line_part(evaluated: EvaluatedWeek, line: Line) -> dict[str, Any]:
         "paired_with": entry.partner,
         "seconds": halves // 2 if is_second(evaluated, line) else (halves + 1) // 2,
         "load": None,
-        "why": why(evaluated, line),
-        "swaps": [e.id for e in swaps(evaluated, line)],
+        "why": line_purpose(evaluated, line),
+        "swaps": [e.id for e in swaps],
     }
 
 

@@ -13,12 +13,14 @@ from setwright.solver.sheets.common.costs import missed, points
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.document.day_parts import day_part
 from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.uses.edits.card_swaps import swaps_on_cards
 
 
 def evaluated_part(audit: Audit) -> dict[str, Any]:
     """The figures of an audited week; scores, costs and the week index in index points."""
     evaluated = audit.evaluated
-    days = [day_part(evaluated, day.index) for day in evaluated.resolved.days]
+    swaps = swaps_on_cards(audit)
+    days = [day_part(evaluated, day.index, swaps) for day in evaluated.resolved.days]
     return {
         "stimulus": rounded(audit.stimulus),
         "interval": list(week_interval(evaluated)),

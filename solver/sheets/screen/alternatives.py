@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from setwright.solver.sheets.common.words import held, listed, muscle_name, wrapped
+from setwright.solver.sheets.common.words import listed, muscle_name, page_width, wrapped
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.json_values import rounded
-from setwright.solver.sheets.screen.week_table import day_lines
+from setwright.solver.sheets.screen.day_table import day_lines
+from setwright.solver.uses.edits.card_swaps import swaps_on_cards
 
 if TYPE_CHECKING:
     from setwright.solver.uses.compare.alternatives import Alternative
@@ -34,16 +35,17 @@ def alternatives_documents(found: tuple[Alternative, ...]) -> list[dict[str, Any
 
 def alternatives_text(found: tuple[Alternative, ...], asked: int, share: float, width: int = 100) -> str:
     """Each alternative for a coach: its cost and what is other in it, then its days."""
-    width = held(width)
-    parts = [wrapped(opening(found, asked, share), width)]
+    width = page_width(width)
+    parts = [wrapped(_opening(found, asked, share), width)]
     for place, other in enumerate(found, 1):
         evaluated = other.audit.evaluated
-        parts.append(about(place, other, width))
-        parts += [day_lines(evaluated, day.index, width) for day in evaluated.resolved.days]
+        parts.append(_about(place, other, width))
+        swaps = swaps_on_cards(other.audit)
+        parts += [day_lines(evaluated, day.index, swaps, width) for day in evaluated.resolved.days]
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
-def opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
+def _opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
     """How many there are, and what makes a week different."""
     from setwright.solver.search.secondary.distance import LEAST_DISTANCE, LEAST_OTHER
 
@@ -51,17 +53,17 @@ def opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
     few = f" ({asked} were asked for)" if len(found) < asked else ""
     return (
         f"Alternatives: {count} found{few} whose score is at most {100 * share:g} % of the week index below the first "
-        f"and that are clearly different: at least {100 * LEAST_DISTANCE:g} % of the lines and {100 * LEAST_OTHER:g} % "
-        "of the exercises are others than in each week before, however its days are shuffled, and exercises that are "
-        "worth the same count as one."
+        f"week's and that are clearly different: against each week before, however its days are matched, at least "
+        f"{100 * LEAST_DISTANCE:g} % of the lines and {100 * LEAST_OTHER:g} % of the exercises are others; exercises "
+        "that are worth the same count as one."
     )
 
 
-def about(place: int, other: Alternative, width: int) -> list[str]:
+def _about(place: int, other: Alternative, width: int) -> list[str]:
     """One alternative's cost and differences."""
     catalogue = other.audit.evaluated.resolved.catalogue
-    lines = wrapped(f"Alternative {place}: score {other.audit.score:.1f}, {price(other)}.", width)
-    for word, ids in (("Has", other.gains), ("Has not", other.lacks)):
+    lines = wrapped(f"Alternative {place}: score {other.audit.score:.1f}, {_price(other)}.", width)
+    for word, ids in (("Has instead", other.gains), ("Leaves out", other.lacks)):
         if ids:
             lines += wrapped(f"  {word}: {listed(catalogue.exercises[e].name for e in ids)}", width, "    ")
     if other.muscles:
@@ -70,10 +72,10 @@ def about(place: int, other: Alternative, width: int) -> list[str]:
     return lines
 
 
-def price(other: Alternative) -> str:
+def _price(other: Alternative) -> str:
     """What it costs against the first, in words."""
     cost = round(other.cost, 2)
-    score = f"{cost:g} below the first" if cost > 0 else "as good as the first" if not cost else f"{-cost:g} above it"
+    score = f"{abs(cost):g} {'below' if cost > 0 else 'above'} the first" if cost else "as good as the first"
     index = round(other.stimulus_cost, 1)
     said = f"week index {other.audit.stimulus:.1f} ({'the same' if not index else f'{-index:+.1f}'})"
     minutes = round(other.seconds / 60)

@@ -13,10 +13,11 @@ from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import day_name, held, whole_minutes, wrapped
+from setwright.solver.sheets.common.words import day_name, page_width, whole_minutes, wrapped
 from setwright.solver.sheets.document.figures import evaluated_part
-from setwright.solver.sheets.screen.changes import broken_document
-from setwright.solver.sheets.screen.week_table import given_up, muscle_lines
+from setwright.solver.sheets.screen.edits.differences import broken_document
+from setwright.solver.sheets.screen.muscle_table import muscle_lines
+from setwright.solver.sheets.screen.week_table import given_up_lines
 
 SCHEMA = "setwright.audit/1"
 
@@ -35,21 +36,21 @@ def audit_document(audit: Audit) -> dict[str, Any]:
 
 def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
     """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed, then `more`."""
-    width = held(width)
+    width = page_width(width)
     low, high = week_interval(audit.evaluated)
     parts = [
-        minutes_lines(audit),
+        _minutes_lines(audit),
         muscle_lines(audit, width),
         [f"Week index {audit.stimulus:.1f} (interval {low} to {high}), score {audit.score:.1f}"],
-        broken_lines(audit, width),
-        given_up(audit, width),
+        _broken_lines(audit, width),
+        given_up_lines(audit, width),
         *(part.splitlines() for part in more),
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
 
 
-def minutes_lines(audit: Audit) -> list[str]:
+def _minutes_lines(audit: Audit) -> list[str]:
     """Each day's minutes used and given."""
     evaluated = audit.evaluated
     rows = []
@@ -60,7 +61,7 @@ def minutes_lines(audit: Audit) -> list[str]:
     return grid(["Day", "Lines", "Minutes", "Given"], rows, "lrrr")
 
 
-def broken_lines(audit: Audit, width: int) -> list[str]:
+def _broken_lines(audit: Audit, width: int) -> list[str]:
     """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
     if not audit.broken:
         return ["No rule is broken."]
@@ -68,13 +69,13 @@ def broken_lines(audit: Audit, width: int) -> list[str]:
     data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
     hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
     lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]
-    lines += finding_lines(hard, resolved, width)
+    lines += _finding_lines(hard, resolved, width)
     if data:
-        lines += [f"Done otherwise than a planned week has it: {len(data)}", *finding_lines(data, resolved, width)]
+        lines += [f"Printed otherwise than in a planned week: {len(data)}", *_finding_lines(data, resolved, width)]
     return lines
 
 
-def finding_lines(findings: Sequence[Finding], resolved: ResolvedBrief, width: int) -> list[str]:
+def _finding_lines(findings: Sequence[Finding], resolved: ResolvedBrief, width: int) -> list[str]:
     """Findings with their remedies."""
     found: list[str] = []
     for finding in findings:

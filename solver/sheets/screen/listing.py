@@ -7,7 +7,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue, Exercise, Number
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import held, listed, muscle_name, one_set, wrapped
+from setwright.solver.sheets.common.words import listed, muscle_name, one_set, page_width, wrapped
 
 MARKS = {
     "A": "read in the paper's own abstract or record",
@@ -22,7 +22,7 @@ def exercises_text(exercises: Sequence[Exercise], catalogue: Catalogue, width: i
     """One line for each exercise: id, what it trains directly, what it needs."""
     if not exercises:
         return "No exercise passes all of these filters.\n"
-    width = held(width)
+    width = page_width(width)
     rows = [
         [e.id, e.movement, ", ".join(muscle_name(catalogue, m) for m in sorted(e.direct)), ", ".join(e.needs) or "-"]
         for e in exercises
@@ -35,7 +35,7 @@ def exercises_text(exercises: Sequence[Exercise], catalogue: Catalogue, width: i
 
 def exercise_text(exercise: Exercise, catalogue: Catalogue, width: int = 100) -> str:
     """Everything known of one exercise."""
-    e, width = exercise, held(width)
+    e, width = exercise, page_width(width)
     indirect = [(m, part) for m, part in e.contributions if part < 100]
     parts = listed(f"{muscle_name(catalogue, m)} ({part / 100:g})" for m, part in indirect)
     flags = [
@@ -119,7 +119,7 @@ def exercises_document(exercises: Sequence[Exercise]) -> dict[str, Any]:
 
 def evidence_text(numbers: Sequence[Number], width: int = 100) -> str:
     """Every number with its value, interval, unit, mark and source."""
-    width = held(width)
+    width = page_width(width)
     lines: list[str] = []
     for n in numbers:
         lines += wrapped(f"{n.id}: {n.value:g}{interval(n)} {n.unit} [{n.mark}]", width, "    ")

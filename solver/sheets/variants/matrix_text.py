@@ -7,7 +7,7 @@ from typing import Any
 
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.variants.variant_rows import (
     AxisStep,
     VariantRow,
@@ -27,7 +27,7 @@ MOST_ROWS = 60
 
 def matrix_text(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int = 100) -> str:
     """The matrix for a coach: a table, what is impossible and why, what does not extend, what changes."""
-    width = held(width)
+    width = page_width(width)
     parts = [
         wrapped(summary(matrix, rows), width),
         table(rows, width),

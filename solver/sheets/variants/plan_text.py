@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import held, wrapped
+from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.uses.variants.matrix import VariantMatrix
 
 SCHEMA = "setwright.variants-plan/1"
@@ -37,7 +37,7 @@ def plan_document(matrix: VariantMatrix, search: str, workers: int, seconds: flo
 
 def plan_text(matrix: VariantMatrix, search: str, workers: int, seconds: float, width: int = 100) -> str:
     """The matrix for a coach: what varies, every variant with the one it extends, count and time."""
-    width = held(width)
+    width = page_width(width)
     count, chains = len(matrix.variants), len(matrix.chains)
     title = f"{matrix.title}: " if matrix.title else ""
     head = f"{title}{count} variant{'s' if count != 1 else ''} in {chains} chain{'s' if chains != 1 else ''}."

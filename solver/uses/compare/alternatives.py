@@ -37,7 +37,7 @@ class Alternative:
     """(muscle, weekly sets more or fewer), the largest differences first."""
 
 
-def alternatives(
+def with_alternatives(
     parsed: ParsedBrief,
     catalogue: Catalogue,
     count: int,
@@ -48,10 +48,10 @@ def alternatives(
     end, found = plan_apart(parsed, catalogue, count, share, options)
     if not isinstance(end, Solved):
         return end, ()
-    return end, tuple(against(end.audit, other) for other in found)
+    return end, tuple(_against(end.audit, other) for other in found)
 
 
-def against(first: Audit, other: DiverseWeek) -> Alternative:
+def _against(first: Audit, other: DiverseWeek) -> Alternative:
     """Another week set against the first."""
     return Alternative(
         audit=other.audit,
@@ -61,11 +61,11 @@ def against(first: Audit, other: DiverseWeek) -> Alternative:
         seconds=other.audit.evaluated.week_seconds - first.evaluated.week_seconds,
         gains=other.gains,
         lacks=other.lacks,
-        muscles=differences(first, other.audit),
+        muscles=_differences(first, other.audit),
     )
 
 
-def differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:
+def _differences(first: Audit, other: Audit) -> tuple[tuple[str, float], ...]:
     """The muscles whose weekly sets differ by one or more, the largest differences first."""
     found = []
     for muscle in first.evaluated.resolved.muscles:

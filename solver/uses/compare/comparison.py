@@ -3,112 +3,85 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.brief.schema import Goal
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.planning import Clash, End, OutOfTime, Solved, plan
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.solve_options import SolveOptions, Watch
-from setwright.solver.uses.compare.break_even import Pays, pays_from
-from setwright.solver.uses.compare.rank_stability import Order, order_of
+from setwright.solver.uses.compare.break_even import BreakEven, break_evens
+from setwright.solver.uses.compare.compared_brief import ComparedBrief
+from setwright.solver.uses.compare.rank_stability import Ranking, ranking_of
 
 
 @dataclass(frozen=True)
-class Case:
-    """One column: a brief under a goal; `place` says which of the briefs given it is."""
+class TradeOff:
+    """What one week takes and gives as shares of another, by their places among the compared briefs."""
 
-    label: str
-    place: int
-    parsed: ParsedBrief
-
-    @property
-    def goal(self) -> Goal:
-        return self.parsed.brief.goal or "balanced"
-
-
-@dataclass(frozen=True)
-class Beside:
-    """One week beside another: its share of the time and of the stimulus."""
-
-    case: int
-    beside: int
-    time: float
-    stimulus: float
+    week: int
+    reference: int
+    time_share: float
+    stimulus_share: float
     same_weights: bool
     """Whether both weigh the muscles alike, so that the week indices can be compared."""
 
 
 @dataclass(frozen=True)
-class Compared:
-    """The cases with their ends, how they stand to each other, and how sure the order is."""
+class Comparison:
+    """The compared briefs with their ends, how the weeks stand to each other, and how stable their order is."""
 
-    cases: tuple[Case, ...]
+    briefs: tuple[ComparedBrief, ...]
     ends: tuple[End, ...]
-    beside: tuple[Beside, ...]
-    order: Order | None
+    trade_offs: tuple[TradeOff, ...]
+    ranking: Ranking | None
     """The order of the solved weeks, by their place among them; None with fewer than two or other weights."""
-    pays: tuple[Pays, ...]
+    break_evens: tuple[BreakEven, ...]
 
     @property
     def solved(self) -> tuple[tuple[int, Solved], ...]:
-        """The places and ends of the cases that have a week."""
+        """(place, end) of the briefs that have a week."""
         return tuple((i, end) for i, end in enumerate(self.ends) if isinstance(end, Solved))
 
 
-def cases_of(briefs: Sequence[ParsedBrief], goals: Sequence[Goal]) -> tuple[Case, ...]:
-    """Every brief under every goal, or under its own where no goal is named; labels are letters and goals."""
-    found: list[Case] = []
-    for place, parsed in enumerate(briefs):
-        letter = chr(ord("A") + place) if len(briefs) > 1 else ""
-        for goal in goals or (parsed.brief.goal or "balanced",):
-            brief = parsed.brief.model_copy(update={"goal": goal})
-            found.append(Case(f"{letter} {goal}".strip(), place, replace(parsed, brief=brief)))
-    return tuple(found)
-
-
 def compare(
-    cases: Sequence[Case],
+    briefs: Sequence[ComparedBrief],
     catalogue: Catalogue,
     limits: Limits,
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
-) -> Compared:
-    """The cases planned one after the other and set side by side."""
+) -> Comparison:
+    """The briefs planned one after the other and set side by side."""
     options = SolveOptions(limits, watch=watch, stopped=stopped, pairs_note=False)
-    ends = tuple(plan(case.parsed, catalogue, options) for case in cases)
+    ends = tuple(plan(brief.parsed, catalogue, options) for brief in briefs)
     solved = [(i, end) for i, end in enumerate(ends) if isinstance(end, Solved)]
-    evaluated_weeks = [end.audit.evaluated for _, end in solved]
-    comparable = len(evaluated_weeks) > 1 and all(
-        weights(evaluated) == weights(evaluated_weeks[0]) for evaluated in evaluated_weeks
-    )
-    order = order_of(evaluated_weeks) if comparable else None
-    longer = () if stopped() else pays_from(cases, ends, catalogue, stopped)
-    return Compared(tuple(cases), ends, beside(solved), order, longer)
+    weeks = [end.audit.evaluated for _, end in solved]
+    comparable = len(weeks) > 1 and all(weights(week) == weights(weeks[0]) for week in weeks)
+    ranking = ranking_of(weeks) if comparable else None
+    longer = () if stopped() else break_evens(briefs, ends, catalogue, stopped)
+    return Comparison(tuple(briefs), ends, trade_offs(solved), ranking, longer)
 
 
-def beside(solved: Sequence[tuple[int, Solved]]) -> tuple[Beside, ...]:
-    """Each week beside the one that takes the most time (the first of equals)."""
+def trade_offs(solved: Sequence[tuple[int, Solved]]) -> tuple[TradeOff, ...]:
+    """Each week against the one that takes the most time (the first of equals)."""
     if len(solved) < 2:
         return ()
-    most, reference = max(solved, key=lambda found: (found[1].audit.evaluated.week_seconds, -found[0]))
+    place, reference = max(solved, key=lambda found: (found[1].audit.evaluated.week_seconds, -found[0]))
     return tuple(
-        Beside(
+        TradeOff(
             i,
-            most,
+            place,
             end.audit.evaluated.week_seconds / reference.audit.evaluated.week_seconds,
             end.stimulus / reference.stimulus if reference.stimulus else 0.0,
             weights(end.audit.evaluated) == weights(reference.audit.evaluated),
         )
         for i, end in solved
-        if i != most
+        if i != place
     )
 
 
 def weights(evaluated: EvaluatedWeek) -> dict[str, float]:
-    """Each muscle's part of the week index."""
+    """Muscle id -> its share of the week index; the shares add up to 1."""
     whole = evaluated.resolved.weight_sum
     return {m.id: round(m.weight / whole, 9) for m in evaluated.resolved.muscles.values()}
 
@@ -123,7 +96,7 @@ def only_in(solved: Sequence[tuple[int, Solved]]) -> tuple[tuple[int, tuple[str,
 
 
 def worst(ends: Sequence[End]) -> type[Clash] | type[OutOfTime] | None:
-    """The kind of end to report: a clash first, then no week in time."""
+    """The kind of end to report: a clash first, then no week in time; None where every brief has a week."""
     for kind in (Clash, OutOfTime):
         if any(isinstance(end, kind) for end in ends):
             return kind

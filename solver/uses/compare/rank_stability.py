@@ -1,4 +1,4 @@
-"""How sure the order of weeks is: the whole reckoning drawn over the evidence's intervals, the same draw for each."""
+"""How stable an order of weeks is: every number drawn over its published range at once, the same for each week."""
 
 from __future__ import annotations
 
@@ -8,46 +8,49 @@ from itertools import pairwise
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import DRAWS, drawn, week_draws
-from setwright.solver.uses.compare.sensitivity import Turn, turns
+from setwright.solver.uses.compare.sensitivity import Sensitivity, sensitivities
 
 
 @dataclass(frozen=True)
-class Step:
-    """Two weeks next to each other in the order: the share of draws in which the higher stays so, and what turns it."""
+class RankedPair:
+    """Two weeks next to each other in the order, by their places in what was given."""
 
     higher: int
     lower: int
     difference: float
+    """Index points."""
     share: float
-    turns: tuple[Turn, ...]
+    """The share of draws in which the higher week stays the higher."""
+    sensitivities: tuple[Sensitivity, ...]
+    """What each number alone does to the difference, those that reverse the order first."""
 
 
 @dataclass(frozen=True)
-class Order:
+class Ranking:
     """Weeks by stimulus, highest first, as places in what was given; the share of draws that keeps the whole order."""
 
     ranked: tuple[int, ...]
     share: float
     draws: int
-    steps: tuple[Step, ...]
+    pairs: tuple[RankedPair, ...]
 
 
-def order_of(evaluated_weeks: Sequence[EvaluatedWeek], count: int = DRAWS) -> Order:
-    """The order of some weeks' stimulus and how far the evidence holds it; equal weeks keep the order given."""
+def ranking_of(weeks: Sequence[EvaluatedWeek], count: int = DRAWS) -> Ranking:
+    """The order of some weeks' stimulus and how often it holds in `count` draws; equal weeks keep the order given."""
     import numpy
 
-    ranked = tuple(sorted(range(len(evaluated_weeks)), key=lambda i: (-round(evaluated_weeks[i].stimulus, 6), i)))
-    weeks = [week_draws(evaluated_weeks[i], drawn(evaluated_weeks[i], numpy, count), numpy) for i in ranked]
-    kept = [higher > lower for higher, lower in pairwise(weeks)]
-    steps = tuple(
-        Step(
+    ranked = tuple(sorted(range(len(weeks)), key=lambda i: (-round(weeks[i].stimulus, 6), i)))
+    draws = [week_draws(weeks[i], drawn(weeks[i], count)) for i in ranked]
+    kept = [higher > lower for higher, lower in pairwise(draws)]
+    pairs = tuple(
+        RankedPair(
             a,
             b,
-            round(evaluated_weeks[a].stimulus - evaluated_weeks[b].stimulus, 4),
+            round(weeks[a].stimulus - weeks[b].stimulus, 4),
             float(holds.mean()),
-            turns(evaluated_weeks[a], evaluated_weeks[b]),
+            sensitivities(weeks[a], weeks[b]),
         )
         for (a, b), holds in zip(pairwise(ranked), kept, strict=True)
     )
     whole = float(numpy.all(kept, axis=0).mean()) if kept else 1.0
-    return Order(ranked, whole, count, steps)
+    return Ranking(ranked, whole, count, pairs)

@@ -1,93 +1,112 @@
-"""Which number of the evidence alone could turn the order of two weeks over, and how far it would have to move."""
+"""Which number of the evidence alone would reverse the order of two weeks, and how far it would have to move."""
 
 from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import week_draws
 
+if TYPE_CHECKING:
+    import numpy as np
+
+    Values = np.ndarray[Any, Any]
+
 
 @dataclass(frozen=True)
-class Knob:
-    """Numbers that mean one thing and move together, and the highest value that still means something."""
+class Parameter:
+    """Numbers of the evidence that mean one thing and move together."""
 
     name: str
     keys: tuple[str, ...]
-    most: float
+    """Their ids."""
+    highest: float
+    """The highest value that still means something."""
 
 
-KNOBS = (
-    Knob("rest", ("rest-loss-high", "rest-loss-low"), 1.0),
-    Knob("effort", ("rir-slope",), 0.2),
-    Knob("session", ("session-knee",), 30.0),
-    Knob("flattening", ("week-exponent",), 1.0),
-    Knob("indirect", ("indirect-part",), 1.0),
-    Knob("drops", ("drop-credit",), 2.0),
+PARAMETERS = (
+    Parameter("rest", ("rest-loss-high", "rest-loss-low"), 1.0),
+    Parameter("effort", ("rir-slope",), 0.2),
+    Parameter("session", ("session-knee",), 30.0),
+    Parameter("flattening", ("week-exponent",), 1.0),
+    Parameter("indirect", ("indirect-part",), 1.0),
+    Parameter("drops", ("drop-credit",), 2.0),
 )
-"""What is drawn in doubt.py, rest's two losses as one; `most`: a whole set, no credit at 5 RIR, a straight line."""
+"""What evaluation/uncertainty.py draws, the two losses of rest as one. Their highest values: a whole set lost, no
+credit at 5 RIR, more sets than any session holds, a straight line, an indirect set that is a whole one, two sets."""
 FARTHEST = 10.0
 """Numbers are moved by at most this factor either way (convention)."""
 STEPS = 400
+"""Factors tried on either side of 1, evenly spaced by ratio."""
 
 
 @dataclass(frozen=True)
-class Turn:
-    """One knob: the difference in week index at its published ends, and where it crosses 0 (None: nowhere)."""
+class Sensitivity:
+    """What one parameter alone does to the difference between two weeks."""
 
-    knob: Knob
+    parameter: Parameter
     values: tuple[float, ...]
-    """The values reckoned with, in the order of the knob's keys."""
+    """The values in force, in the order of the parameter's keys."""
     at_ends: tuple[float, float]
-    factor: float | None
-    """What the values are multiplied by where the order turns, the nearest to 1 by ratio."""
+    """The difference in week index at the two ends of the published range."""
+    reversal_factor: float | None
+    """What the values are multiplied by where the order reverses, the nearest to 1 by ratio; None: nowhere."""
     inside: bool
-    """Whether the order turns within the published interval."""
+    """Whether the order reverses within the published range."""
 
 
-def turns(higher: EvaluatedWeek, lower: EvaluatedWeek) -> tuple[Turn, ...]:
-    """Every knob moved alone, those that turn the order first, the nearest first."""
-    found = [turn(higher, lower, knob) for knob in KNOBS]
-    return tuple(sorted(found, key=lambda t: math.inf if t.factor is None else abs(math.log(t.factor))))
+def sensitivities(higher: EvaluatedWeek, lower: EvaluatedWeek) -> tuple[Sensitivity, ...]:
+    """Every parameter moved alone, those that reverse the order first, the nearest first."""
+    found = [_sensitivity(higher, lower, parameter) for parameter in PARAMETERS]
+    return tuple(sorted(found, key=_distance))
 
 
-def turn(higher: EvaluatedWeek, lower: EvaluatedWeek, knob: Knob) -> Turn:
-    """One knob moved over a grid of factors and to its two ends, all else at its value."""
+def _distance(found: Sensitivity) -> float:
+    """How far the parameter must move to reverse the order, by ratio."""
+    return math.inf if found.reversal_factor is None else abs(math.log(found.reversal_factor))
+
+
+def _sensitivity(higher: EvaluatedWeek, lower: EvaluatedWeek, parameter: Parameter) -> Sensitivity:
+    """One parameter moved over a grid of factors and to its two ends, all else at its value."""
     import numpy
 
     evidence, numbers = higher.resolved.catalogue.evidence, higher.resolved.curves.numbers
-    values = tuple(numbers[key] for key in knob.keys)
-    most = min(FARTHEST, *(knob.most / value for value in values))
+    values = tuple(numbers[key] for key in parameter.keys)
+    most = min(FARTHEST, *(parameter.highest / value for value in values))
     # The grid meets 1 exactly, so that a crossing is looked for on either side of the value itself.
     below = numpy.geomspace(1.0 / FARTHEST, 1.0, STEPS)
     above = numpy.geomspace(1.0, max(most, 1.0), STEPS)[1:]
     factors = numpy.concatenate([below, above])
-    ends = [(evidence[key].low, evidence[key].high) for key in knob.keys]
+    ends = [(evidence[key].low, evidence[key].high) for key in parameter.keys]
     rows = [
         numpy.concatenate([value * factors, [low if low is not None else value, high if high is not None else value]])
         for value, (low, high) in zip(values, ends, strict=True)
     ]
-    difference = differences(higher, lower, dict(zip(knob.keys, rows, strict=True)), numpy)
-    factor = crossing(factors, difference[:-2], numpy)
+    difference = differences(higher, lower, dict(zip(parameter.keys, rows, strict=True)))
+    factor = _crossing(factors, difference[:-2])
     low, high = (round(float(d), 4) for d in difference[-2:])
     inside = factor is not None and all(
         number.low is not None and number.high is not None and number.low <= factor * value <= number.high
-        for number, value in zip((evidence[key] for key in knob.keys), values, strict=True)
+        for number, value in zip((evidence[key] for key in parameter.keys), values, strict=True)
     )
-    return Turn(knob, values, (low, high), factor, inside)
+    return Sensitivity(parameter, values, (low, high), factor, inside)
 
 
-def differences(higher: EvaluatedWeek, lower: EvaluatedWeek, moved: dict[str, Any], numpy: Any) -> Any:
+def differences(higher: EvaluatedWeek, lower: EvaluatedWeek, moved: dict[str, Values]) -> Values:
     """The difference of two weeks' index at each of the moved values, all other numbers as they are."""
+    import numpy
+
     count = len(next(iter(moved.values())))
     draws = {key: numpy.full(count, value) for key, value in higher.resolved.curves.numbers.items()} | moved
-    return week_draws(higher, draws, numpy) - week_draws(lower, draws, numpy)
+    return week_draws(higher, draws) - week_draws(lower, draws)
 
 
-def crossing(factors: Any, difference: Any, numpy: Any) -> float | None:
+def _crossing(factors: Values, difference: Values) -> float | None:
     """The factor nearest to 1, by ratio, at which the difference falls to 0; straight lines between grid points."""
+    import numpy
+
     sign = difference > 0
     places = numpy.nonzero(sign[1:] != sign[:-1])[0]
     found = []

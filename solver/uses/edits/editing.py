@@ -36,10 +36,10 @@ def entry_as(
 def without(evaluated: EvaluatedWeek, line: Line) -> Week:
     """The week without a line; a partner left behind goes on alone, at its shortest straight rest."""
     left = [other.entry for other in evaluated.on[line.day.index] if other.place != line.place]
-    return with_day(evaluated, line.day.index, [alone(evaluated.resolved, e, line.exercise.id) for e in left])
+    return with_day(evaluated, line.day.index, [_alone(evaluated.resolved, e, line.exercise.id) for e in left])
 
 
-def alone(resolved: ResolvedBrief, entry: Entry, gone: str) -> Entry:
+def _alone(resolved: ResolvedBrief, entry: Entry, gone: str) -> Entry:
     if entry.partner != gone:
         return entry
     return replace(entry, partner=None, rest=rests_of(resolved, resolved.catalogue.exercises[entry.exercise])[0])
@@ -66,18 +66,18 @@ def with_day(evaluated: EvaluatedWeek, day: int, entries: Iterable[Entry]) -> We
     """The week with other entries on one day, sorted where the day was in its due order before."""
     before = [line.entry for line in evaluated.on[day]]
     entries = tuple(entries)
-    if names(sorted_as_done(evaluated.resolved, before)) == names(before):
+    if _names(sorted_as_done(evaluated.resolved, before)) == _names(before):
         entries = sorted_as_done(evaluated.resolved, entries)
     days = evaluated.week.days
     return Week((*days[:day], entries, *days[day + 1 :]))
 
 
 def sorted_as_done(resolved: ResolvedBrief, entries: Iterable[Entry]) -> tuple[Entry, ...]:
-    """The entries of a day in the order they are done."""
+    """The entries of a day in the order in which they are done."""
     by_id = {entry.exercise: entry for entry in entries}
     lifts = [(resolved.catalogue.exercises[key], entry.partner) for key, entry in by_id.items()]
     return tuple(by_id[exercise.id] for exercise in in_order(resolved, lifts))
 
 
-def names(entries: Iterable[Entry]) -> list[str]:
+def _names(entries: Iterable[Entry]) -> list[str]:
     return [entry.exercise for entry in entries]

@@ -1,4 +1,4 @@
-"""What a change of a week does, by exact reckoning: two audits and what differs between them."""
+"""What a change of a week does: two audits and what differs between them."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from setwright.solver.evaluation.finding import UNITS, Finding, Place
 from setwright.solver.evaluation.week import Week
 
 TIME = "day-minutes"
+"""The rule that a session fits its day's minutes."""
 
 
 @dataclass(frozen=True)
@@ -67,7 +68,7 @@ class Effect:
         return tuple(f for f in self.after.broken if _is_new(f, widths, new[f.rule] > old[f.rule]))
 
     @cached_property
-    def mended(self) -> tuple[str, ...]:
+    def no_longer_broken(self) -> tuple[str, ...]:
         """The rules broken less often than before."""
         old = Counter(f.rule for f in self.before.broken)
         new = Counter(f.rule for f in self.after.broken)

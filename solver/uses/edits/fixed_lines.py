@@ -25,69 +25,69 @@ from setwright.solver.uses.edits.editing import entry_as, sorted_as_done
 WORK = 6.0
 """CP-SAT's deterministic time: few columns are open, so this is mostly to the end."""
 SECONDS = 60.0
-"""A net only."""
+"""A wall-clock limit that is not met in practice: the work limit ends the search."""
 Lines = Mapping[tuple[int, int], str]
 """(class, day) -> the exercise of that class that stands on the day."""
 
 
-def settled(resolved: ResolvedBrief, week: Week, keep: tuple[tuple[int, str], ...] = ()) -> Audit | None:
+def reoptimised_lines(resolved: ResolvedBrief, week: Week, keep: tuple[tuple[int, str], ...] = ()) -> Audit | None:
     """The best week of these lines on these days; lines not in `keep`, (day, exercise id), may be left out.
 
     None when no way of doing them, with `keep` among them, passes the audit. The same week gives the same answer.
     """
     instance = instance_of(resolved)
-    lines = lines_of(instance, week)
-    model = day_model(instance, columns_of(instance, week, lines))
+    lines = _lines_of(instance, week)
+    model = day_model(instance, _columns_of(instance, week, lines))
     for day, exercise in keep:
-        if (here := standing(model, lines, day, exercise)) is None:
+        if (here := _columns_with(model, lines, day, exercise)) is None:
             return None
         model.constrain("kept", here, low=1)
-    program = CpSatModel(model)
-    program.maximise()
+    cp_sat = CpSatModel(model)
+    cp_sat.maximise()
     seen: list[frozenset[int]] = []
-    program.solve(WORK, SECONDS, seen.append)
-    found = (audit(resolved, week_of(model, lines, columns)) for columns in reversed(seen))
+    cp_sat.solve(WORK, SECONDS, seen.append)
+    found = (audit(resolved, _week_of(model, lines, columns)) for columns in reversed(seen))
     return max((a for a in found if not a.broken), key=lambda a: a.score_units, default=None)
 
 
-def lines_of(instance: Instance, week: Week) -> dict[tuple[int, int], str]:
+def _lines_of(instance: Instance, week: Week) -> dict[tuple[int, int], str]:
     """The lines whose exercise is open on its day, by class."""
     return {place: entry.exercise for place, entry in open_entries(instance, week).items()}
 
 
-def columns_of(instance: Instance, week: Week, lines: Lines) -> list[Column]:
+def _columns_of(instance: Instance, week: Week, lines: Lines) -> list[Column]:
     """Every way to do each line alone, and each pair of the week as a pair."""
     found: list[Column] = []
     for group in day_groups(instance):
         assignments = {
-            name: assignments_of(instance, group, cls) for (cls, day), name in lines.items() if day == group.index
+            name: _assignments_of(instance, group, cls) for (cls, day), name in lines.items() if day == group.index
         }
         found += [Column(group.index, (a,)) for here in assignments.values() for a in here if not a.prescription.paired]
-        for one, other in pairs_of(week.days[group.index]):
+        for one, other in _pairs_of(week.days[group.index]):
             halves = [a for name in (one, other) for a in assignments.get(name, ()) if a.prescription.paired]
             found += pair_columns(instance, group, halves)
     return found
 
 
-def assignments_of(instance: Instance, group: DayGroup, cls: int) -> list[Assignment]:
+def _assignments_of(instance: Instance, group: DayGroup, cls: int) -> list[Assignment]:
     return [Assignment(cls, prescription) for prescription in instance.classes[cls].prescriptions[group.like]]
 
 
-def pairs_of(entries: tuple[Entry, ...]) -> Iterator[tuple[str, str]]:
+def _pairs_of(entries: tuple[Entry, ...]) -> Iterator[tuple[str, str]]:
     """The pairs of a day, each once."""
     for entry in entries:
         if entry.partner is not None and entry.exercise < entry.partner:
             yield entry.exercise, entry.partner
 
 
-def standing(model: LinearModel, lines: Lines, day: int, exercise: str) -> dict[int, int] | None:
+def _columns_with(model: LinearModel, lines: Lines, day: int, exercise: str) -> dict[int, int] | None:
     """The columns that hold an exercise on a day, or None where there are none."""
     mine = {key for key, name in lines.items() if name == exercise and key[1] == day}
     here = {j: 1 for j, c in enumerate(model.columns) if any((a.cls, c.group) in mine for a in c.assignments)}
     return here or None
 
 
-def week_of(model: LinearModel, lines: Lines, columns: frozenset[int]) -> Week:
+def _week_of(model: LinearModel, lines: Lines, columns: frozenset[int]) -> Week:
     """The week of some columns, every line under its own name."""
     resolved = model.resolved
     days: list[list[Entry]] = [[] for _ in resolved.days]

@@ -24,12 +24,12 @@ class Cut:
 def room_for(before: Audit, crowded: Audit, day: int, kept: str) -> tuple[Cut, Effect] | None:
     """The cut of a line other than `kept`, an exercise's id, that makes a crowded day fit at the least cost.
 
-    What change and cut do together is reckoned against `before`; None where no one cut does without breaking a rule.
+    The effect is that of change and cut together, against `before`; None where every such cut breaks a rule.
     """
     found: list[tuple[Cut, Effect]] = []
     for line in crowded.evaluated.on[day]:
         if line.exercise.id != kept:
-            for sets, week in cuts(crowded, line):
+            for sets, week in _cuts(crowded, line):
                 both = effect(before, week)
                 if not both.broken:
                     found.append((Cut(line, sets), both))
@@ -37,7 +37,7 @@ def room_for(before: Audit, crowded: Audit, day: int, kept: str) -> tuple[Cut, E
     return min(found, key=lambda pair: (-pair[1].after.score_units, pair[0].line.place), default=None)
 
 
-def cuts(audited: Audit, line: Line) -> Iterator[tuple[int, Week]]:
+def _cuts(audited: Audit, line: Line) -> Iterator[tuple[int, Week]]:
     """A line with ever fewer sets, as far as its least, and then the week without it; pairs are only taken apart."""
     evaluated, entry = audited.evaluated, line.entry
     if entry.partner is None:

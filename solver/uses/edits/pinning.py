@@ -1,4 +1,4 @@
-"""Terms with an exercise pinned, or with a line's pins gone over to another exercise."""
+"""A brief with an exercise pinned, or with a line's pins moved to another exercise."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from setwright.solver.rules.pinned import meets
 
 
 def with_pin(resolved: ResolvedBrief, exercise: Exercise, weekday: Any = None) -> ResolvedBrief:
-    """The terms with an exercise pinned, on a weekday if one is named, unless it is pinned already."""
+    """The brief with an exercise pinned, on a weekday if one is named; the same brief where it is pinned already."""
     if exercise.id in resolved.pinned:
         return resolved
     pin = Pin(exercise=exercise.id, day=weekday)
@@ -21,7 +21,7 @@ def with_pin(resolved: ResolvedBrief, exercise: Exercise, weekday: Any = None) -
 
 
 def with_pins_moved(evaluated: EvaluatedWeek, line: Line, exercise: Exercise) -> ResolvedBrief:
-    """The terms in which every pin that only this line meets asks for another exercise; the same terms if none does."""
+    """The brief in which every pin that only this line meets asks for another exercise; the same brief if none does."""
     brief = evaluated.resolved.brief
     others = [x for x in evaluated.lines if (x.day.index, x.place) != (line.day.index, line.place)]
     pins = tuple(

@@ -1,4 +1,4 @@
-"""Which exercises do a line's work: of its movement first, the likeliest leading."""
+"""Which exercises do a line's work: those of its movement first, the likeliest first among them."""
 
 from __future__ import annotations
 
@@ -32,18 +32,18 @@ def candidates(evaluated: EvaluatedWeek, line: Line) -> tuple[list[Exercise], li
         and e.slot.id not in slots
         and same_work(evaluated, e, old)
         and e.axial <= old.axial
-        and (not resolved.excluded_by(e, line.day) or next_best(resolved, e, line, here))
+        and (not resolved.excluded_by(e, line.day) or _next_best(resolved, e, line, here))
         and (partner is None or fits(resolved, e, partner))
     ]
-    elsewhere = leaves_station(evaluated, old)
+    elsewhere = _away_from_station(evaluated, old)
     able.sort(
-        key=lambda e: (not elsewhere(e), tires_more(e, old), e.slot.id != old.slot.id, resolved.rank(e, line.day))
+        key=lambda e: (not elsewhere(e), _tires_more(e, old), e.slot.id != old.slot.id, resolved.rank(e, line.day))
     )
     same = [e for e in able if e.movement == old.movement]
     return same, [e for e in able if e.movement != old.movement]
 
 
-def next_best(resolved: ResolvedBrief, exercise: Exercise, line: Line, here: set[str]) -> bool:
+def _next_best(resolved: ResolvedBrief, exercise: Exercise, line: Line, here: set[str]) -> bool:
     """Whether a stand-in is closed only because better ones of its slot stand that day, the line's own among them."""
     if resolved.excluded_by(exercise, line.day) != STAND_IN or exercise.slot.id != line.exercise.slot.id:
         return False
@@ -61,16 +61,16 @@ def same_work(evaluated: EvaluatedWeek, new: Exercise, old: Exercise) -> bool:
         return bool(new.direct & old.direct)
     muscles = evaluated.resolved.catalogue.muscles
     sought = {m for m in old.direct if muscles[m].size != "minor"} or old.direct
-    alike = new.region == old.region and new.multi_joint == old.multi_joint and not tires_more(new, old)
+    alike = new.region == old.region and new.multi_joint == old.multi_joint and not _tires_more(new, old)
     return bool(sought) and sought <= new.direct and alike
 
 
-def tires_more(new: Exercise, old: Exercise) -> bool:
+def _tires_more(new: Exercise, old: Exercise) -> bool:
     return new.fatigue == "high" and old.fatigue == "low"
 
 
-def leaves_station(evaluated: EvaluatedWeek, old: Exercise) -> Callable[[Exercise], bool]:
-    """At peak hour a taken fixed station is swapped for work away from any; else every swap is alike."""
+def _away_from_station(evaluated: EvaluatedWeek, old: Exercise) -> Callable[[Exercise], bool]:
+    """At peak hour, for an exercise at a fixed station: whether another needs none; else every exercise is as good."""
     items = evaluated.resolved.catalogue.items
 
     def fixed(exercise: Exercise) -> bool:

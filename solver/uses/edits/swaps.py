@@ -42,7 +42,7 @@ def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
     same, others = candidates(audited.evaluated, line)
     found = fitting(audited, line, same, most)
     if len(found) < most:
-        found += with_room(audited, line, same, most - len(found))
+        found += _with_room(audited, line, same, most - len(found))
     if len(found) < most:
         found += fitting(audited, line, others, most - len(found))
     return tuple(found)
@@ -63,16 +63,16 @@ def fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int
 def swapped(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The best way to do an exercise in a line's place without breaking a rule, at sets as near as there are."""
     best: Swap | None = None
-    for sets, trials in ways(audited, line, exercise):
+    for sets, trials in _ways(audited, line, exercise):
         for trial in trials:
-            if not trial.effect.broken and (best is None or better(trial, best)):
+            if not trial.effect.broken and (best is None or _better(trial, best)):
                 best = trial
         if best is not None and best.entry.sets == sets:
             return best
     return None
 
 
-def as_named(audited: Audit, line: Line, exercise: Exercise) -> Audit:
+def _as_named(audited: Audit, line: Line, exercise: Exercise) -> Audit:
     """The week audited as a swap by name has it: pins of the line go over to the exercise, and what only a name opens
     is pinned there."""
     resolved = with_pins_moved(audited.evaluated, line, exercise)
@@ -81,14 +81,14 @@ def as_named(audited: Audit, line: Line, exercise: Exercise) -> Audit:
     return audited if resolved is audited.evaluated.resolved else audit(resolved, audited.evaluated.week)
 
 
-def better(a: Swap, b: Swap) -> bool:
+def _better(a: Swap, b: Swap) -> bool:
     """The higher score first, then the fewer seconds."""
     return (a.effect.after.score_units, -a.effect.seconds) > (b.effect.after.score_units, -b.effect.seconds)
 
 
-def ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, Iterator[Swap]]]:
+def _ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, Iterator[Swap]]]:
     """The ways to do an exercise in a line's place, by number of sets, the nearest to the line's own first."""
-    base, partner = as_named(audited, line, exercise), line.entry.partner
+    base, partner = _as_named(audited, line, exercise), line.entry.partner
     prescriptions = [
         o for o in prescriptions_of(base.evaluated.resolved, exercise, line.day) if o.paired == (partner is not None)
     ]
@@ -107,32 +107,17 @@ def ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, 
 # ---- where the day is full
 
 
-def with_room(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
+def _with_room(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
     """Swaps that only the day's minutes forbid, each with the cut of another line that lets it fit at least cost."""
     full = (swap for swap in refused(audited, line, exercises) if rules_broken(swap) == (TIME,))
-    found = (roomed(line, swap) for swap in full)
+    found = (_with_cut(line, swap) for swap in full)
     return list(islice((swap for swap in found if swap is not None), most))
 
 
-def roomed(line: Line, swap: Swap) -> Swap | None:
+def _with_cut(line: Line, swap: Swap) -> Swap | None:
     """A swap with room made for it."""
     made = room_for(swap.effect.before, swap.effect.after, line.day.index, swap.exercise.id)
     return None if made is None else replace(swap, effect=made[1], room=made[0])
-
-
-def for_card(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
-    """For a card: swaps that break nothing, then those that only run a full day over its minutes, by movement."""
-    names: list[Exercise] = []
-    for kind in candidates(audited.evaluated, line):
-        exercises = [e for e in kind if not audited.evaluated.resolved.excluded_by(e, line.day)]
-        names += [swap.exercise for swap in fitting(audited, line, exercises, most - len(names))]
-        if len(names) < most:
-            rest = [e for e in exercises if e not in names]
-            over = (s.exercise for s in refused(audited, line, rest) if rules_broken(s) == (TIME,))
-            names += islice(over, most - len(names))
-        if len(names) >= most:
-            break
-    return tuple(names)
 
 
 def rules_broken(swap: Swap) -> tuple[str, ...]:
@@ -146,17 +131,17 @@ def rules_broken(swap: Swap) -> tuple[str, ...]:
 def refused(audited: Audit, line: Line, exercises: Iterable[Exercise]) -> Iterator[Swap]:
     """Those of some exercises that would break a rule, each done in the way that breaks least."""
     for exercise in exercises:
-        swap = least_broken(audited, line, exercise)
+        swap = _least_broken(audited, line, exercise)
         if swap is not None and swap.effect.broken:
             yield swap
 
 
-def least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
+def _least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The way to do an exercise in a line's place that breaks fewest rules; None where its partner allows none."""
-    every = [trial for _, trials in ways(audited, line, exercise) for trial in trials]
+    every = [trial for _, trials in _ways(audited, line, exercise) for trial in trials]
     return min(every, key=lambda t: (len(t.effect.broken), t.effect.seconds, -t.effect.after.score_units), default=None)
 
 
 def swap_to(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """One exercise in a line's place, done in the best way that breaks nothing, else in the one that breaks least."""
-    return swapped(audited, line, exercise) or least_broken(audited, line, exercise)
+    return swapped(audited, line, exercise) or _least_broken(audited, line, exercise)

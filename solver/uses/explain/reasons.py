@@ -1,4 +1,4 @@
-"""Why each line stands in a week: the muscle it serves most and what would go without it, by exact reckoning."""
+"""Why a line stands in a week: the muscle it serves most, and the audit of the week without it."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ from setwright.solver.uses.edits.effects import Effect, effect
 
 @dataclass(frozen=True)
 class Reason:
-    """One line, the muscle it serves most, and what the week is without it, the rest left as it is."""
+    """One line, the muscle it serves most (id), and what the week is without it, the rest left as it is."""
 
     line: Line
     muscle: str
@@ -24,18 +24,13 @@ class Reason:
         return bool(self.effect.broken)
 
 
-def reasons(audited: Audit) -> tuple[Reason, ...]:
-    """The reason of each line of a week, in the order they are done."""
-    return tuple(reason(audited, line) for line in audited.evaluated.lines)
-
-
-def reason(audited: Audit, line: Line) -> Reason:
-    """The reason of one line: the week is reckoned again without it."""
+def reason_of(audited: Audit, line: Line) -> Reason:
+    """The reason of one line, found by auditing the week again without it."""
     gone = effect(audited, without(audited.evaluated, line))
-    return Reason(line, most_served(line, gone), gone)
+    return Reason(line, _most_served(line, gone), gone)
 
 
-def most_served(line: Line, gone: Effect) -> str:
+def _most_served(line: Line, gone: Effect) -> str:
     """The muscle whose loss moves the week index most; among muscles that do not count, the one that loses most."""
     muscles = [m for m in gone.before.evaluated.resolved.muscles if m in line.exercise.muscles]
     return min(muscles, key=lambda m: (round(gone.moved(m), 9), round(gone.index(m), 9), muscles.index(m)))

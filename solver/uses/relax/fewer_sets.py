@@ -1,4 +1,4 @@
-"""Concessions of sets and days: bands widened and days of direct work given up, by as little as frees the brief."""
+"""Relaxations of sets and days: bands widened and days of direct work given up, by as little as frees the brief."""
 
 from __future__ import annotations
 
@@ -8,119 +8,114 @@ from collections.abc import Iterator
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, MuscleAsk
-from setwright.solver.uses.relax.relaxation import Case, Mend, least
+from setwright.solver.uses.relax.brief_changes import FewerDirectDays, LowerSets, RaiseSets
+from setwright.solver.uses.relax.clashing_brief import ClashingBrief
+from setwright.solver.uses.relax.relaxation import Relaxation, least
 
 GRAIN = 0.5
 """A band gives way by half sets."""
 MANY_GRAIN = 1.0
 """Many bands give way by whole sets together."""
+MOST_STEPS = 40
+"""Half sets by which an upper end is raised at most (convention)."""
 
 
-def set_mends(case: Case) -> Iterator[Mend]:
-    """Every concession of weekly sets or of days of direct work that frees the brief."""
-    if case.about("exact-band"):
-        yield from lower_ends(case)
-        yield from upper_ends(case)
-    yield from fewer_days(case)
+def set_relaxations(clashing: ClashingBrief) -> Iterator[Relaxation]:
+    """Every relaxation of weekly sets or of days of direct work that frees the brief."""
+    if clashing.about("exact-band"):
+        yield from _lower_ends(clashing)
+        yield from _upper_ends(clashing)
+    yield from _direct_days(clashing)
 
 
-def lower_ends(case: Case) -> Iterator[Mend]:
+def every_lower_end(clashing: ClashingBrief) -> Iterator[Relaxation]:
+    """The smallest equal reduction of all the lower ends that frees the brief."""
+    muscles = _with_end(clashing, "at_least")
+    if muscles:
+        yield from _lowered(clashing, muscles)
+
+
+def _lower_ends(clashing: ClashingBrief) -> Iterator[Relaxation]:
     """One lower end reduced; where no one alone is enough, all of them by the same amount."""
-    clashing = [wish.subject for wish in case.wishes("exact-band")]
-    alone = [mend for muscle in clashing for mend in lowered(case, (muscle,))]
+    muscles = [wish.subject for wish in clashing.wishes("exact-band")]
+    alone = [relaxation for muscle in muscles for relaxation in _lowered(clashing, (muscle,))]
     yield from alone
-    everyone = tuple(asked(case, "at_least"))
-    if not alone and len(everyone) > 1:
-        yield from lowered(case, everyone)
+    if not alone and len(_with_end(clashing, "at_least")) > 1:
+        yield from every_lower_end(clashing)
 
 
-def lowered(case: Case, muscles: tuple[str, ...]) -> Iterator[Mend]:
+def _lowered(clashing: ClashingBrief, muscles: tuple[str, ...]) -> Iterator[Relaxation]:
     """The smallest equal reduction of some lower ends."""
-    asks = expand_muscles(case.brief, case.catalogue)
+    asks = expand_muscles(clashing.brief, clashing.catalogue)
     ends = {m: asks[m].at_least or 0.0 for m in muscles}
     grain = GRAIN if len(muscles) == 1 else MANY_GRAIN
 
     def made(steps: int) -> Brief | None:
         changes = {m: {"at_least": max(0.0, end - grain * steps) or None} for m, end in ends.items()}
-        return with_asks(case, changes)
+        return _with_asks(clashing, changes)
 
-    found = least(made, math.ceil(max(ends.values()) / grain), case.possible)
+    found = least(made, math.ceil(max(ends.values()) / grain), clashing.possible)
     brief = made(found) if found else None
     if not found or brief is None:
         return
     by = min(grain * found, max(ends.values()))
+    was = max(ends.values()) if len(set(ends.values())) == 1 else None
     given = sum(min(by, end) for end in ends.values())
-    if len(muscles) == 1:
-        yield Mend("sets", one_lowered(case, muscles[0], ends[muscles[0]], by), brief, sets=given)
-    else:
-        least_end, most_end = min(ends.values()), max(ends.values())
-        left = f", at least {most_end - by:g} instead of {most_end:g}" if least_end == most_end else ""
-        words = f"ask {by:g} sets less of each of the {len(muscles)} muscles with a lower end{left}"
-        yield Mend("sets", words, brief, sets=given)
+    yield Relaxation("sets", (LowerSets(muscles, by, was),), brief, sets=given)
 
 
-def one_lowered(case: Case, muscle: str, end: float, by: float) -> str:
-    name = case.catalogue.muscles[muscle].name.lower()
-    if end - by <= 0:
-        return f"ask no number of sets of {name} instead of at least {end:g}"
-    return f"at least {end - by:g} sets of {name} instead of {end:g}"
-
-
-def upper_ends(case: Case) -> Iterator[Mend]:
+def _upper_ends(clashing: ClashingBrief) -> Iterator[Relaxation]:
     """One upper end raised."""
-    asks = expand_muscles(case.brief, case.catalogue)
-    for muscle in asked(case, "at_most"):
+    asks = expand_muscles(clashing.brief, clashing.catalogue)
+    for muscle in _with_end(clashing, "at_most"):
         end = asks[muscle].at_most or 0.0
 
         def made(steps: int, muscle: str = muscle, end: float = end) -> Brief | None:
-            return with_asks(case, {muscle: {"at_most": end + GRAIN * steps}})
+            return _with_asks(clashing, {muscle: {"at_most": end + GRAIN * steps}})
 
         room = round((LIMITS["at_most"][1] - end) / GRAIN)
-        found = least(made, min(room, 40), case.possible)
+        found = least(made, min(room, MOST_STEPS), clashing.possible)
         brief = made(found) if found else None
         if found and brief is not None:
-            name = case.catalogue.muscles[muscle].name.lower()
-            words = f"at most {end + GRAIN * found:g} sets of {name} instead of {end:g}"
-            yield Mend("sets", words, brief, sets=GRAIN * found)
+            more = GRAIN * found
+            yield Relaxation("sets", (RaiseSets(muscle, end + more, end),), brief, sets=more)
 
 
-def fewer_days(case: Case) -> Iterator[Mend]:
+def _direct_days(clashing: ClashingBrief) -> Iterator[Relaxation]:
     """One muscle's days of direct work reduced; where no one alone is enough, all of them."""
-    asks = expand_muscles(case.brief, case.catalogue)
+    asks = expand_muscles(clashing.brief, clashing.catalogue)
     everyone = tuple(m for m, ask in asks.items() if ask.days_at_least)
-    clashing = [wish.subject for wish in case.wishes("days-at-least")]
-    alone = [mend for muscle in clashing for mend in days_lowered(case, asks, (muscle,))]
+    muscles = [wish.subject for wish in clashing.wishes("days-at-least")]
+    alone = [relaxation for muscle in muscles for relaxation in _days_lowered(clashing, asks, (muscle,))]
     yield from alone
-    if clashing and not alone and len(everyone) > 1:
-        yield from days_lowered(case, asks, everyone)
+    if muscles and not alone and len(everyone) > 1:
+        yield from _days_lowered(clashing, asks, everyone)
 
 
-def days_lowered(case: Case, asks: dict[str, MuscleAsk], muscles: tuple[str, ...]) -> Iterator[Mend]:
+def _days_lowered(
+    clashing: ClashingBrief, asks: dict[str, MuscleAsk], muscles: tuple[str, ...]
+) -> Iterator[Relaxation]:
     """Some muscles' days of direct work reduced by as few as possible."""
     ends = {m: asks[m].days_at_least or 0 for m in muscles}
 
     def made(steps: int) -> Brief | None:
-        return with_asks(case, {m: {"days_at_least": max(0, end - steps) or None} for m, end in ends.items()})
+        return _with_asks(clashing, {m: {"days_at_least": max(0, end - steps) or None} for m, end in ends.items()})
 
-    found = least(made, max(ends.values()), case.possible)
+    most = max(ends.values())
+    found = least(made, most, clashing.possible)
     brief = made(found) if found else None
-    if not found or brief is None:
-        return
-    names = [case.catalogue.muscles[m].name.lower() for m in muscles]
-    who = names[0] if len(names) == 1 else f"each of {len(names)} muscles"
-    left = max(ends.values()) - found
-    now = f"on {left} day{'s' if left != 1 else ''}" if left > 0 else "on no number of days"
-    yield Mend("days", f"direct work for {who} {now} instead of {max(ends.values())}", brief)
+    if found and brief is not None:
+        yield Relaxation("days", (FewerDirectDays(muscles, max(0, most - found), most),), brief)
 
 
-def asked(case: Case, end: str) -> list[str]:
+def _with_end(clashing: ClashingBrief, end: str) -> tuple[str, ...]:
     """The muscles with such an end of their own."""
-    asks = expand_muscles(case.brief, case.catalogue)
-    return [muscle for muscle, ask in asks.items() if getattr(ask, end) is not None]
+    asks = expand_muscles(clashing.brief, clashing.catalogue)
+    return tuple(muscle for muscle, ask in asks.items() if getattr(ask, end) is not None)
 
 
-def with_asks(case: Case, changes: dict[str, dict[str, float | int | None]]) -> Brief | None:
+def _with_asks(clashing: ClashingBrief, changes: dict[str, dict[str, float | int | None]]) -> Brief | None:
     """The brief with some muscles' asks changed, each under its own name."""
-    asks = expand_muscles(case.brief, case.catalogue)
+    asks = expand_muscles(clashing.brief, clashing.catalogue)
     own = {muscle: asks[muscle].model_copy(update=change) for muscle, change in changes.items()}
-    return case.changed(muscles={**case.brief.muscles, **own})
+    return clashing.changed(muscles={**clashing.brief.muscles, **own})

@@ -1,13 +1,14 @@
-"""Where a curve of diminishing returns bends."""
+"""The knee of a curve of diminishing returns: the point after which more buys much less."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
 FEWEST = 3
+"""Points without which no curve has a knee."""
 
 
-def bend(points: Sequence[tuple[float, float]]) -> int | None:
+def knee_of(points: Sequence[tuple[float, float]]) -> int | None:
     """The place of the point farthest above the chord from the first point to the last, both axes scaled to 0..1.
 
     Points (x, y) with x rising and y not falling. None with fewer than three points, where y does not rise, or where

@@ -1,0 +1,61 @@
+"""One session of a week on screen: its minutes, its lines, the warm-up, and what may stand in for each line."""
+
+from __future__ import annotations
+
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.ramp import ramp_ups, ramp_words
+from setwright.solver.sheets.common.words import clock, day_name, listed, note, sets_by_reps, whole_minutes, wrapped
+from setwright.solver.sheets.document.card_labels import line_labels
+from setwright.solver.uses.edits.card_swaps import CardSwaps
+
+NOTE = 20
+OTHER_COLUMNS = 26 + 2 * 5 + NOTE
+"""Columns of a day beside the exercise: label 2, sets 16, RIR 3, rest 5, five gaps, note."""
+
+
+def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, width: int) -> list[str]:
+    """One session as a coach reads it; `day` is its place in the week, from 0, `swaps` holds those of its lines."""
+    resolved, lines = evaluated.resolved.days[day], evaluated.on[day]
+    focus = f", {resolved.focus}" if resolved.focus else ""
+    if not lines:
+        return [f"{day_name(resolved)}{focus}: no exercises ({resolved.minutes} min given)"]
+    return [
+        f"{day_name(resolved)}{focus}: {whole_minutes(evaluated.seconds(day))} of {resolved.minutes} min",
+        *_rows(evaluated, day, width),
+        *_warm_up_lines(evaluated, day, width),
+        *_swap_lines(evaluated, day, swaps, width),
+    ]
+
+
+def _rows(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
+    """The lines of a card as a table."""
+    table = []
+    for label, line in zip(line_labels(evaluated, day), evaluated.on[day], strict=True):
+        # The first of a pair is followed by its partner at once; the rest comes after both.
+        rest = "0:00" if label.paired and label.place == 1 else clock(line.entry.rest)
+        doing = sets_by_reps(line.entry, line.exercise)
+        row = [str(label), line.exercise.name, doing, str(line.entry.rir), rest, note(line.entry, line.exercise)]
+        table.append(row)
+    widest = [None, max(16, width - OTHER_COLUMNS), None, None, None, NOTE]
+    return grid(["", "Exercise", "Sets x reps", "RIR", "Rest", "Note"], table, "lllrrl", widest)
+
+
+def _warm_up_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
+    """The general warm-up, then each lift's ramp-up sets."""
+    done, planned = evaluated.warm_up(day), evaluated.resolved.days[day].warm_up
+    cut = f" (cut from {clock(planned)} to fit the day)" if done < planned else ""
+    lines = [f"Warm-up: {clock(done)} easy whole-body movement{cut}"]
+    for place, sets in ramp_ups(evaluated, day).items():
+        lines += wrapped(f"Ramp-up before {ramp_words(evaluated.on[day][place].exercise, sets)}", width, "  ")
+    return lines
+
+
+def _swap_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, width: int) -> list[str]:
+    """What may stand in for each line, in one paragraph."""
+    found = [
+        f"{label} {listed((e.name for e in swaps[day, place]), 'or')}"
+        for place, label in enumerate(line_labels(evaluated, day))
+        if swaps[day, place]
+    ]
+    return wrapped(f"Swaps: {'; '.join(found)}", width, "  ") if found else []

@@ -1,0 +1,1 @@
+"""What more time, another goal or another brief would buy."""

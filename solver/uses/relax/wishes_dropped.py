@@ -1,0 +1,60 @@
+"""Relaxations of other wishes: movements, what is avoided, and rules that the brief made hard."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.finding import Wish
+from setwright.solver.uses.relax.brief_changes import AllowExercise, BriefChange, DropMovement, DropRule, PriceRule
+from setwright.solver.uses.relax.clashing_brief import ClashingBrief
+from setwright.solver.uses.relax.more_kit import kit_relaxations
+from setwright.solver.uses.relax.relaxation import Relaxation
+
+MAY_BE_DROPPED = ("movement-once", "slot-once", "exercise-count", "day-sets", "exercise-days", "day-share")
+"""Hard rules of order and variety that a coach may turn off; those of safety, kit and time never."""
+
+
+def wish_relaxations(clashing: ClashingBrief) -> Iterator[Relaxation]:
+    """Every relaxation of the movements and rules that clash."""
+    for movement in clashing.brief.must:
+        if Wish("must", movement) in clashing.wishes("must"):
+            yield from _movement(clashing, movement)
+    yield from _rules(clashing)
+
+
+def _movement(clashing: ClashingBrief, movement: str) -> Iterator[Relaxation]:
+    """The kit for a movement, what is avoided allowed again, or the movement given up."""
+    lifts = [e for e in clashing.catalogue.exercises.values() if e.movement == movement]
+    yield from kit_relaxations(clashing, lifts, all_of_them=False)
+    yield from _allowed(clashing, lifts)
+    brief = clashing.changed(must=tuple(m for m in clashing.brief.must if m != movement))
+    if brief is not None and clashing.possible(brief):
+        yield Relaxation("movement", (DropMovement(movement),), brief)
+
+
+def _allowed(clashing: ClashingBrief, lifts: list[Exercise]) -> Iterator[Relaxation]:
+    """The first of some avoided exercises that frees the brief once it is allowed again."""
+    for exercise in lifts:
+        if exercise.id in clashing.brief.avoid:
+            brief = clashing.changed(avoid=tuple(e for e in clashing.brief.avoid if e != exercise.id))
+            if brief is not None and clashing.possible(brief):
+                yield Relaxation("avoid", (AllowExercise(exercise.id),), brief)
+                return
+
+
+def _rules(clashing: ClashingBrief) -> Iterator[Relaxation]:
+    """A rule made hard that costs instead, or a rule of order turned off."""
+    for rule in dict.fromkeys(c.rule for c in clashing.conflicts if not c.wish):
+        change: BriefChange
+        if clashing.resolved.forced(rule):
+            rules = {r: v for r, v in clashing.brief.rules.items() if r != rule}
+            change = PriceRule(rule)
+        elif rule in MAY_BE_DROPPED:
+            rules = {**clashing.brief.rules, rule: "off"}
+            change = DropRule(rule)
+        else:
+            continue
+        brief = clashing.changed(rules=rules)
+        if brief is not None and clashing.possible(brief):
+            yield Relaxation("rule", (change,), brief)

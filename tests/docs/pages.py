@@ -1,0 +1,31 @@
+"""The pages that a reader is given, and the blocks and command lines on them."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+ROOT = Path(__file__).parents[2]
+PAGES = [ROOT / "README.md", ROOT / "DEVELOPERS.md", *sorted((ROOT / "docs").glob("*.md"))]
+
+
+def text_of(page: Path) -> str:
+    """A page's text."""
+    return page.read_text(encoding="utf-8")
+
+
+def blocks(page: Path, *kinds: str) -> list[str]:
+    """The texts of a page's fenced blocks of these kinds (sh, text, toml), in order."""
+    return [
+        body for kind, body in re.findall(r"^```(\w+)\n(.*?)^```", text_of(page), flags=re.M | re.S) if kind in kinds
+    ]
+
+
+def command_lines(*kinds: str) -> list[str]:
+    """Every line that begins with setwright in the blocks of these kinds on all pages, each once, in order.
+
+    A line that ends with a backslash goes on in the next; words after several blanks are a comment.
+    """
+    joined = (re.sub(r" *\\\n *", " ", block) for page in PAGES for block in blocks(page, *kinds))
+    lines = (re.split(r" {3,}", line.strip())[0] for block in joined for line in block.splitlines())
+    return list(dict.fromkeys(line for line in lines if line.startswith("setwright ")))

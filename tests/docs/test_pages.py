@@ -1,0 +1,104 @@
+"""The pages say what is there: links lead somewhere, commands run, and nothing is left to be filled in."""
+
+from __future__ import annotations
+
+import fnmatch
+import importlib
+import importlib.util
+import re
+import shlex
+import sys
+from pathlib import Path
+
+import pytest
+from click import Context
+from click.testing import CliRunner
+
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.cli.group import setwright
+
+sys.path.insert(0, str(Path(__file__).parents[2]))
+from tests.docs.pages import PAGES, ROOT, command_lines, text_of
+
+MOST_SOLVES = 3
+OLD_LAYOUT = ("DEVELOPERS.md",)
+"""Pages that still name places of an earlier layout."""
+PLACEHOLDERS = re.compile(r"WARMTABLE|\b(?:TODO|TBD|XXX|FIXME)\b|lorem ipsum", flags=re.IGNORECASE)
+RUN = command_lines("sh")
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda p: p.name)
+def test_links_to_files_lead_somewhere(page: Path) -> None:
+    for file, anchor in re.findall(r"\]\(([^)#:]*)(#[^)]*)?\)", text_of(page)):
+        there = page.parent / file if file else page
+        assert there.exists(), file
+        if anchor:
+            assert anchor in anchors(there), f"{file}{anchor}"
+
+
+def anchors(page: Path) -> set[str]:
+    """The anchors that a page's headings get when it is shown as a web page."""
+    headings = re.findall(r"^#+ (.+)$", text_of(page), flags=re.M)
+    return {"#" + re.sub(r"[^\w -]", "", heading.lower()).replace(" ", "-") for heading in headings}
+
+
+@pytest.mark.parametrize("page", [page for page in PAGES if page.name not in OLD_LAYOUT], ids=lambda p: p.name)
+def test_places_in_the_house_that_a_page_names_are_there(page: Path) -> None:
+    for path in re.findall(r"`((?:solver|catalogue|tests|docs|scenarios)/[\w./-]*)`", text_of(page)):
+        assert (ROOT / path).exists(), path
+    for name in re.findall(r"`(setwright(?:\.\w+)+)`", text_of(page)):
+        assert is_importable(name), name
+    for module in re.findall(r"python -m (tests(?:\.\w+)+)", text_of(page)):
+        assert importlib.util.find_spec(module), module
+
+
+def is_importable(name: str) -> bool:
+    """Whether a dotted name is a module, or something in one."""
+    try:
+        return importlib.util.find_spec(name) is not None
+    except ModuleNotFoundError:
+        module, _, last = name.rpartition(".")
+        return hasattr(importlib.import_module(module), last)
+
+
+@pytest.mark.parametrize("page", PAGES, ids=lambda p: p.name)
+def test_no_page_holds_a_placeholder(page: Path) -> None:
+    assert not PLACEHOLDERS.findall(text_of(page))
+
+
+def test_placeholders_are_recognised() -> None:
+    assert all(PLACEHOLDERS.search(f"see {word} below") for word in ("WARMTABLE", "TODO", "tbd", "Lorem ipsum"))
+
+
+@pytest.mark.parametrize("command", RUN)
+def test_a_shown_command_runs(monkeypatch: pytest.MonkeyPatch, command: str) -> None:
+    monkeypatch.chdir(ROOT)
+    words = shlex.split(command)[1:]
+    if words[0] == "week":
+        words += ["--search", "quick"]
+    result = CliRunner().invoke(setwright, words, prog_name="setwright")
+    assert result.exit_code == 0, result.output
+
+
+def test_the_pages_show_commands_but_few_that_solve() -> None:
+    assert RUN
+    assert sum(command.startswith("setwright week") for command in RUN) <= MOST_SOLVES
+
+
+@pytest.mark.parametrize("command", command_lines("sh", "text"))
+def test_a_command_line_on_a_page_is_one_that_the_command_reads(command: str) -> None:
+    context, words = Context(setwright, info_name="setwright"), shlex.split(command)[1:]
+    here = setwright
+    while hasattr(here, "get_command"):
+        here = here.get_command(context, words.pop(0))
+        assert here is not None, command
+        context = Context(here, info_name=here.name, parent=context)
+    here.parse_args(context, words)
+
+
+def test_every_evidence_id_that_the_evaluation_page_names_is_there() -> None:
+    evidence, rules = load_catalogue().evidence, load_catalogue().rules
+    names = re.findall(r"`([a-z*]+(?:-[a-z*]+)+)`", text_of(ROOT / "docs" / "evaluation.md"))
+    assert names
+    for name in names:
+        assert fnmatch.filter([*evidence, *rules], name), name
