@@ -52,7 +52,9 @@ def test_the_search_is_left_as_it_was() -> None:
 
 def test_one_worker_and_two_give_the_same() -> None:
     few = only("band-curl", "push-up", "band-squat", "band-side-raise")
-    instance = instance_of(terms_of(days=days("mon thu", 15), equipment="bands", goal="efficiency", pairs=False, avoid=few))
+    instance = instance_of(
+        terms_of(days=days("mon thu", 15), equipment="bands", goal="efficiency", pairs=False, avoid=few)
+    )
     lns = search(instance, CHEAP).lns
     one, two = (fewest_minutes_week(lns, replace(CHEAP, workers=workers)) for workers in (1, 2))
     assert one.audit.evaluated.week == two.audit.evaluated.week

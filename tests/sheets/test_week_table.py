@@ -63,7 +63,7 @@ def test_a_proved_week_never_claims_nothing_is_left(solved_as: Callable[..., Sol
 
 def test_says_the_gap_or_that_nothing_is_proven(solved: Solved) -> None:
     assert "within 0.50 points" in week_text(solved)
-    assert "nothing is proven yet" in week_text(replace(solved, bound_units=math.inf))
+    assert "it is not proven yet how much higher" in week_text(replace(solved, bound_units=math.inf))
     assert "the search was stopped" in week_text(replace(solved, ended_by="stopped"))
 
 
@@ -87,7 +87,7 @@ def test_what_pairs_would_add_is_said_when_it_is_something(solved: Solved) -> No
 
 
 def test_an_empty_day_is_said(solved_as: Callable[..., Solved]) -> None:
-    assert "Thursday: nothing (40 min given)" in week_text(solved_as(days=(solved_days_first(), ())))
+    assert "Thursday: no exercises (40 min given)" in week_text(solved_as(days=(solved_days_first(), ())))
 
 
 def solved_days_first() -> tuple[tuple[str, int, int], ...]:

@@ -37,7 +37,7 @@ def test_the_text_says_what_is_other_and_what_it_costs() -> None:
     text = CliRunner().invoke(command, ASK, catch_exceptions=False).stdout
     _, _, after = text.partition("\nAlternatives: ")
     assert "clearly different" in after and "Alternative 1: score" in after
-    assert "Has:" in after and "Has not:" in after
+    assert "Has instead:" in after and "Leaves out:" in after
     assert max(map(len, after.splitlines())) <= 100
 
 

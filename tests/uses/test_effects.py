@@ -30,7 +30,7 @@ def test_a_breach_that_was_there_is_new_only_when_it_is_wider() -> None:
     fewer = LONG.rsplit(", ", 1)[0]
     assert {f.rule for f in of(fewer, LONG, rules=FEW).broken} == {"exercise-count"}
     assert not of(LONG, fewer, rules=FEW).broken
-    assert of(LONG, LONG.rsplit(", ", 2)[0], rules=FEW).mended == ("exercise-count",)
+    assert of(LONG, LONG.rsplit(", ", 2)[0], rules=FEW).no_longer_broken == ("exercise-count",)
 
 
 def test_a_day_too_long_is_new_only_when_it_is_longer() -> None:

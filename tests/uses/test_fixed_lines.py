@@ -11,7 +11,7 @@ from setwright.solver.auditing import audit
 from setwright.solver.evaluation.prescriptions import prescriptions_of
 from setwright.solver.evaluation.week import Week
 from setwright.solver.uses.edits.editing import entry_as, sorted_as_done
-from setwright.solver.uses.edits.fixed_lines import settled
+from setwright.solver.uses.edits.fixed_lines import reoptimised_lines
 
 
 def brute_force(resolved, names) -> int:
@@ -33,12 +33,12 @@ def brute_force(resolved, names) -> int:
     return best
 
 
-def test_two_lines_settle_to_the_best_of_every_way() -> None:
+def test_two_lines_reach_the_best_of_every_way() -> None:
     """Within the hundredth of a point by which the model's tangents may lie above the curve."""
     resolved = terms_of(days=days("mon", 15))
     found = audited(resolved, ("machine-chest-press 4, dumbbell-curl 4",))
     assert found.broken
-    after = settled(resolved, found.evaluated.week)
+    after = reoptimised_lines(resolved, found.evaluated.week)
     assert after is not None and not after.broken
     assert after.score_units >= brute_force(resolved, ("machine-chest-press", "dumbbell-curl")) - 100
 
@@ -46,7 +46,7 @@ def test_two_lines_settle_to_the_best_of_every_way() -> None:
 def test_a_kept_line_stays_and_pairs_stay_pairs() -> None:
     resolved = terms_of(days=days("mon", 20), pairs=True)
     found = audited(resolved, PAIRED)
-    after = settled(resolved, found.evaluated.week, ((0, "lying-dumbbell-triceps-extension"),))
+    after = reoptimised_lines(resolved, found.evaluated.week, ((0, "lying-dumbbell-triceps-extension"),))
     assert after is not None and not after.broken
     names = {line.exercise.id for line in after.evaluated.lines}
     assert "lying-dumbbell-triceps-extension" in names
@@ -56,4 +56,4 @@ def test_a_kept_line_stays_and_pairs_stay_pairs() -> None:
 def test_no_way_gives_none() -> None:
     resolved = terms_of(days=days("mon", 30), avoid=["dumbbell-curl"])
     found = audited(resolved, ("dumbbell-curl 2",))
-    assert settled(resolved, found.evaluated.week, ((0, "dumbbell-curl"),)) is None
+    assert reoptimised_lines(resolved, found.evaluated.week, ((0, "dumbbell-curl"),)) is None

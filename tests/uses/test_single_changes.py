@@ -6,7 +6,7 @@ from weeks import audited, days, terms_of
 
 from setwright.solver.auditing import audit
 from setwright.solver.uses.edits.effects import Effect
-from setwright.solver.uses.edits.single_changes import best_changes, carried_out, ideas, seconds_over, value
+from setwright.solver.uses.edits.single_changes import best_changes, moves, seconds_over, value, week_after
 
 PRESSES = (
     "dumbbell-bench-press 3, barbell-overhead-press 3, dumbbell-curl 3",
@@ -15,12 +15,12 @@ PRESSES = (
 
 
 def test_the_first_change_is_the_best_of_all_there_are() -> None:
-    """Every idea is tried again here, one by one."""
+    """Every move is tried again here, one by one."""
     found = audited(terms_of(days=days("mon thu", 40)), PRESSES)
     best = max(
         value(after)
-        for idea in ideas(found)
-        if (week := carried_out(found, idea))
+        for move in moves(found)
+        if (week := week_after(found, move))
         and not Effect(found, after := audit(found.evaluated.resolved, week)).broken
     )
     first = best_changes(found, 1)[0]
@@ -44,4 +44,4 @@ def test_a_day_that_is_too_long_is_cut_first() -> None:
     assert seconds_over(found)
     change = best_changes(found, 1)[0]
     assert seconds_over(change.effect.after) < seconds_over(found)
-    assert not change.effect.overfilled
+    assert not change.effect.broken

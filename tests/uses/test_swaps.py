@@ -12,9 +12,10 @@ from setwright.solver.auditing import audit
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.prescriptions import prescriptions_of
 from setwright.solver.evaluation.week import Week
+from setwright.solver.uses.edits.card_swaps import line_swaps, swaps_on_cards
 from setwright.solver.uses.edits.editing import entry_as
 from setwright.solver.uses.edits.substitutes import candidates
-from setwright.solver.uses.edits.swaps import for_card, refused, rules_broken, swap_to, swapped, swaps
+from setwright.solver.uses.edits.swaps import refused, rules_broken, swap_to, swapped, swaps
 
 
 @pytest.fixture(scope="module")
@@ -25,7 +26,7 @@ def gym():
 def test_every_line_of_a_gym_week_has_two_swaps_that_keep_every_rule(gym) -> None:
     for x in gym.evaluated.lines:
         found = swaps(gym, x)
-        assert len(found) == 2, x.where
+        assert len(found) == 2, x.exercise.id
         for swap in found:
             assert not swap.effect.broken
             assert swap.exercise.direct & x.exercise.direct
@@ -55,7 +56,7 @@ def test_none_is_avoided_disliked_or_closed_by_a_caution() -> None:
     )
     found = audited(resolved, GYM)
     for x in found.evaluated.lines:
-        for exercise in [s.exercise for s in swaps(found, x, 5)] + list(for_card(found, x, 5)):
+        for exercise in [s.exercise for s in swaps(found, x, 5)] + list(line_swaps(found, x, 5)):
             assert exercise.id not in names[:2]
             assert resolved.excluded_by(exercise, x.day) in ((), ("stand-in",))
             assert "shoulder" not in exercise.joints
@@ -137,3 +138,9 @@ def test_what_trains_half_of_a_hinge_is_no_swap_for_it() -> None:
     assert all(e.movement == "hinge" for e in same)
     assert not {"single-leg-bridge", "barbell-hip-thrust"} & {e.id for e in others}
     assert all(e.direct >= {"hamstrings", "glutes"} for e in others)
+
+
+def test_the_swaps_of_all_cards_are_those_of_each_line(gym) -> None:
+    found = swaps_on_cards(gym)
+    assert found == {(x.day.index, x.place): line_swaps(gym, x, 2) for x in gym.evaluated.lines}
+    assert swaps_on_cards(gym, (1,)) == {key: swaps for key, swaps in found.items() if key[0] == 1}

@@ -1,4 +1,4 @@
-"""Questions answered by solving anew, held against the exact reckoning and the proven bound."""
+"""Questions answered by solving anew, held against the audit of the week without the line and the proven bound."""
 
 from __future__ import annotations
 
@@ -9,17 +9,17 @@ from weeks import CATALOGUE, audited, days, terms_of
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.search.best_week import search
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.uses.explain.reasons import reason
+from setwright.solver.uses.explain.reasons import reason_of
 from setwright.solver.uses.explain.what_if import (
     Answer,
-    Closed,
+    Excluded,
     emptied,
     left_out,
     more_minutes,
     solved_with,
     solved_without,
 )
-from setwright.solver.uses.time_budget.optimality_gap import Far, far_from_best
+from setwright.solver.uses.time_budget.optimality_gap import OptimalityGap, optimality_gap_of
 
 BRIEFS = {
     "one day": {"days": days("mon", 20), "equipment": "home-dumbbells"},
@@ -31,7 +31,7 @@ BRIEFS = {
 def test_an_exercise_that_the_kit_closes_is_answered_without_solving() -> None:
     found = audited(terms_of(days=days("mon", 30), equipment="bands"), ("",))
     end = solved_with(found, CATALOGUE.exercises["barbell-back-squat"], TINY)
-    assert isinstance(end, Closed)
+    assert isinstance(end, Excluded)
     assert "equipment" in end.rules
 
 
@@ -49,13 +49,13 @@ def test_an_exercise_is_emptied_from_every_day() -> None:
 @pytest.mark.slow
 @pytest.mark.parametrize("name", BRIEFS)
 def test_a_reason_holds_when_the_week_is_solved_without_the_entry(name: str) -> None:
-    """What solving anew finds lies between the exact reckoning, which it may always take, and the proven bound."""
+    """What solving anew finds is no worse than the week without the line and no better than the proven bound."""
     resolved = terms_of(**BRIEFS[name])
     outcome = search(instance_of(resolved), SolveOptions(TINY))
     assert outcome.best is not None
     found = outcome.best
     first = found.evaluated.lines[0]
-    told = reason(found, first)
+    told = reason_of(found, first)
     end = solved_without(found, first, TINY)
     assert isinstance(end, Answer)
     after = end.effect.after
@@ -73,11 +73,11 @@ def test_with_more_minutes_and_the_best_week_near_a_poor_one() -> None:
     assert isinstance(pinned, Answer)
     assert "dumbbell-calf-raise" in pinned.effect.after.evaluated.days_of
     assert not pinned.effect.after.broken
-    far = far_from_best(found, TINY)
-    assert isinstance(far, Far)
-    assert found.score_units < far.near.score_units <= far.best.score_units
-    assert far.near.score_units >= far.best.score_units - far.share * far.best.stimulus_units - 1
-    longer = more_minutes(far.best, 5, TINY)
+    gap = optimality_gap_of(found, TINY)
+    assert isinstance(gap, OptimalityGap)
+    assert found.score_units < gap.near.score_units <= gap.best.score_units
+    assert gap.near.score_units >= gap.best.score_units - gap.share * gap.best.stimulus_units - 1
+    longer = more_minutes(gap.best, 5, TINY)
     assert not isinstance(longer, tuple)
     gains = [row.answer.effect.score for row in longer.days]  # type: ignore[union-attr]
     assert gains == sorted(gains, reverse=True)

@@ -19,25 +19,25 @@ def ramp_ups(evaluated: EvaluatedWeek, day: int) -> dict[int, tuple[Step, ...]]:
         if not lifts:
             continue
         second = round(evaluated.resolved.number("ramp-second-seconds"))
-        later = [x for x in lifts if heavy(x)][1:]
+        later = [x for x in lifts if _heavy(x)][1:]
         first = evaluated.ramp_up[day, region] - second * len(later)
-        found |= {x.place: usual(evaluated)[1:2] for x in later if second}
+        found |= {x.place: _usual(evaluated)[1:2] for x in later if second}
         loaded = (x for x in lifts if not evaluated.resolved.ramps_lightly(x.exercise, x.day))
-        found |= {next(loaded, lifts[0]).place: steps(evaluated, first)} if first > 0 else {}
+        found |= {next(loaded, lifts[0]).place: _steps(evaluated, first)} if first > 0 else {}
     return dict(sorted(found.items()))
 
 
-def heavy(line: Line) -> bool:
+def _heavy(line: Line) -> bool:
     """Whether a lift gets ramp-up sets of its own though its region is warm."""
     return line.exercise.main_lift and line.exercise.barbell
 
 
-def steps(evaluated: EvaluatedWeek, seconds: int) -> tuple[Step, ...]:
+def _steps(evaluated: EvaluatedWeek, seconds: int) -> tuple[Step, ...]:
     """As many of the usual ramp-up sets as the seconds hold, one at least, the lightest first."""
-    return usual(evaluated)[: max(1, seconds // SECONDS_A_SET)]
+    return _usual(evaluated)[: max(1, seconds // SECONDS_A_SET)]
 
 
-def usual(evaluated: EvaluatedWeek) -> tuple[Step, ...]:
+def _usual(evaluated: EvaluatedWeek) -> tuple[Step, ...]:
     """The ramp-up sets of a cold lift, from the catalogue."""
     return evaluated.resolved.catalogue.defaults.ramp
 

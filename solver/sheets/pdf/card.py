@@ -7,8 +7,8 @@ from typing import Any
 from setwright.solver.sheets.charts.chart_words import chart_words
 from setwright.solver.sheets.charts.charts import Look, bands_chart, muscle_said
 from setwright.solver.sheets.charts.hatching import drawn_out
-from setwright.solver.sheets.common.dates import first_day, free
 from setwright.solver.sheets.common.words import listed
+from setwright.solver.sheets.handout.dates import first_day, free
 from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 
 TYPEFACE = "Setwright Sans"

@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING, Final
 from uuid import UUID, uuid5
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.sheets.common.dates import first_day, free, moments
 from setwright.solver.sheets.common.sanitise import isolated
+from setwright.solver.sheets.handout.dates import first_day, free, moments
 from setwright.solver.sheets.handout.values import CardLine, Handout, Session
 
 if TYPE_CHECKING:

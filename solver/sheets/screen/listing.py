@@ -75,7 +75,7 @@ def exercise_text(exercise: Exercise, catalogue: Catalogue, width: int = 100) ->
     return "\n".join(lines) + "\n"
 
 
-def exercise_document(exercise: Exercise) -> dict[str, Any]:
+def _exercise_document(exercise: Exercise) -> dict[str, Any]:
     """One exercise as JSON."""
     e = exercise
     return {
@@ -114,7 +114,8 @@ def exercise_document(exercise: Exercise) -> dict[str, Any]:
 
 
 def exercises_document(exercises: Sequence[Exercise]) -> dict[str, Any]:
-    return {"schema": "setwright.exercises/1", "exercises": [exercise_document(e) for e in exercises]}
+    """Some exercises as JSON, contributions as parts of a set."""
+    return {"schema": "setwright.exercises/1", "exercises": [_exercise_document(e) for e in exercises]}
 
 
 def evidence_text(numbers: Sequence[Number], width: int = 100) -> str:
@@ -122,14 +123,14 @@ def evidence_text(numbers: Sequence[Number], width: int = 100) -> str:
     width = page_width(width)
     lines: list[str] = []
     for n in numbers:
-        lines += wrapped(f"{n.id}: {n.value:g}{interval(n)} {n.unit} [{n.mark}]", width, "    ")
+        lines += wrapped(f"{n.id}: {n.value:g}{_interval(n)} {n.unit} [{n.mark}]", width, "    ")
         lines += wrapped(f"    source: {n.source or 'none'}", width, "    ")
         lines += wrapped(f"    reading: {n.reading}", width, "    ") if n.reading else []
     marks = "; ".join(f"{mark} {said}" for mark, said in MARKS.items())
     return "\n".join([*lines, "", *wrapped(f"Marks: {marks}.", width, "  ")]) + "\n"
 
 
-def interval(number: Number) -> str:
+def _interval(number: Number) -> str:
     """A number's interval, or nothing where nobody gives one."""
     if number.low is None or number.high is None:
         return ""

@@ -16,8 +16,10 @@ def with_minutes(parsed: ParsedBrief, minutes: tuple[int, ...]) -> ParsedBrief:
     low, high = LIMITS["minutes"]
     wrong = sorted({m for m in minutes if not low <= m <= high})
     if wrong:
-        said = f"{' and '.join(str(m) for m in wrong)} minutes a session, expected {low:g} to {high:g}"
-        raise UsageFault(Fault("minutes", said, "ask for another range"))
+        got = " and ".join(str(m) for m in wrong)
+        raise UsageFault(
+            Fault("minutes", f"{got} minutes a session, expected {low:g} to {high:g}", "ask for another range")
+        )
     days = [day.model_copy(update={"minutes": m}) for day, m in zip(parsed.brief.days, minutes, strict=True)]
     return replace(parsed, brief=parsed.brief.model_copy(update={"days": tuple(days)}))
 
@@ -55,14 +57,19 @@ def so_many_days(parsed: ParsedBrief, days: int) -> ParsedBrief:
         return parsed
     kinds = {(day.minutes, day.equipment, day.focus) for day in brief.days}
     if len(kinds) > 1:
-        said = "the days differ in minutes, place or focus, so it is not clear what a further day would be"
-        raise UsageFault(Fault("days", said, "give a brief of like days, such as '3 days x 40 min'"))
+        raise UsageFault(
+            Fault(
+                "days",
+                "the days differ in minutes, place or focus, so it is not clear what a further day would be",
+                "give a brief whose days are alike, such as '3 days x 40 min'",
+            )
+        )
     like = brief.days[0]
     asked = DayAsk(minutes=like.minutes, equipment=like.equipment, focus=like.focus)
-    return replace(parsed, brief=agreed(with_defaults(brief.model_copy(update={"days": (asked,) * days})), days))
+    return replace(parsed, brief=_agreed(with_defaults(brief.model_copy(update={"days": (asked,) * days})), days))
 
 
-def agreed(brief: Brief, days: int) -> Brief:
+def _agreed(brief: Brief, days: int) -> Brief:
     """The brief, unless it contradicts itself on so many days."""
     found = list(contradictions(brief))
     if found:

@@ -30,11 +30,11 @@ def bottleneck_lines(found: tuple[Bottleneck, ...], resolved: ResolvedBrief, wid
     lead = "Muscles below their band, and what keeps them there; one more set was tried wherever it could stand:"
     lines = wrapped(lead, width)
     for bottleneck in found:
-        lines += wrapped(f"  {bottleneck_words(bottleneck, resolved)}", width, "    ")
+        lines += wrapped(f"  {_bottleneck_words(bottleneck, resolved)}", width, "    ")
     return lines
 
 
-def bottleneck_words(found: Bottleneck, resolved: ResolvedBrief) -> str:
+def _bottleneck_words(found: Bottleneck, resolved: ResolvedBrief) -> str:
     """One muscle's bottleneck in a sentence or two."""
     name, band = muscle_name(resolved.catalogue, found.muscle.id), span(found.muscle.low, found.muscle.high)
     return f"{name}: {found.sets:g} of {band} sets. {CAUSES[found.cause]}: {_why(found)}"
@@ -111,7 +111,7 @@ def bottleneck_document(found: Bottleneck, resolved: ResolvedBrief) -> dict[str,
         "held_by": found.cause,
         "open_exercises": found.open_direct,
         "closed_by": [{"rule": rule, "exercises": count} for rule, count in found.excluded_by],
-        "sentence": bottleneck_words(found, resolved),
+        "sentence": _bottleneck_words(found, resolved),
         "nearest": None if nearest is None else _increase_document(nearest),
         "room": None
         if room is None

@@ -17,7 +17,7 @@ def first_day(session: Session, handout: Handout, start: date) -> date:
     return start + timedelta(days=(WEEKDAYS.index(session.weekday) - start.weekday()) % 7)
 
 
-def first_moment(session: Session, handout: Handout, start: date) -> datetime:
+def _first_moment(session: Session, handout: Handout, start: date) -> datetime:
     """The day and hour of the session's first time, in the client's own local time."""
     day = first_day(session, handout, start)
     return datetime.combine(day, handout.coach.times.get(WEEKDAYS[day.weekday()], handout.coach.time))
@@ -25,7 +25,7 @@ def first_moment(session: Session, handout: Handout, start: date) -> datetime:
 
 def moments(session: Session, handout: Handout, start: date) -> tuple[datetime, ...]:
     """Every time the session would be held, holidays included."""
-    first = first_moment(session, handout, start)
+    first = _first_moment(session, handout, start)
     return tuple(first + timedelta(weeks=week) for week in range(handout.coach.weeks))
 
 
