@@ -1,1 +1,1 @@
-"""The act that a worker is sent: one variant solved and written as a document."""
+"""Variants solved by workers, and their stored weeks read again."""

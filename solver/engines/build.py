@@ -1,4 +1,4 @@
-"""A whole sheet from a board: columns, region days, every rule's rows, the stimulus."""
+"""Whole linear models of a brief: columns, region days, every rule's constraints, the stimulus."""
 
 from __future__ import annotations
 
@@ -22,7 +22,7 @@ from setwright.solver.rulebook import post_all
 
 
 def build(instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Column]) -> LinearModel:
-    """The sheet of some columns, with all that the rules post."""
+    """The linear model of some columns, with all that the rules post."""
     model = LinearModel(instance, groups, columns)
     post_regions(model)
     post_all(model)
@@ -37,7 +37,10 @@ def week_model(instance: Instance) -> LinearModel:
 
 
 def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | None = None) -> LinearModel:
-    """The week without a day index, by themes of days: tighter for weeks of many days."""
+    """The week without a day index, by region patterns of days: tighter for weeks of many days.
+
+    `keep` names the (group of like days, assignment) pairs whose columns are in; None takes all.
+    """
     groups = pattern_groups(instance)
     columns = single_columns(instance, groups, halves=True)
     if keep is not None:

@@ -1,4 +1,4 @@
-"""CP-SAT over a sheet, whole or with some columns fixed; every curve and cost rounded outward to integers."""
+"""CP-SAT over a linear model, whole or with some columns fixed; every cost rounded outward to integers."""
 
 from __future__ import annotations
 
@@ -9,26 +9,12 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from setwright.solver.engines.stimulus import (
-    SESSION_POINTS,
-    SET,
-    least_sets,
-    session_intercept,
-    week_intercept,
-    week_points,
-    week_slope,
-)
+from setwright.solver.engines.cpsat_curves import CurveVariables, sums
 from setwright.solver.evaluation.finding import ClashMember
-from setwright.solver.linear.linear_model import LinearModel, StimulusCurve
+from setwright.solver.linear.linear_model import Constraint, LinearModel
 
-MILLI = 1000
-"""Effective sets inside CP-SAT are whole numbers of 1/1000 set."""
-FINE = 64
-"""Slopes are whole numbers of 1/64 score unit a thousandth of a set."""
 WORKERS = 1
 SEED = 7
-
-sums = cp_model.LinearExpr.weighted_sum
 
 
 @dataclass(frozen=True)
@@ -42,7 +28,7 @@ class CpSatResult:
 
 
 class CpSatModel:
-    """A sheet as a CP-SAT model over its open columns; `fixed` columns are held at a value and folded into rows."""
+    """A linear model in CP-SAT's form over its open columns."""
 
     def __init__(
         self,
@@ -51,11 +37,15 @@ class CpSatModel:
         only: frozenset[int] | None = None,
         skip: Callable[[ClashMember], bool] | None = None,
         feasibility_only: bool = False,
-        assumed: bool = False,
+        assumptions: bool = False,
     ) -> None:
-        """`skip` leaves constraints out by their clash member; `assumed` lets `core` name the members it needs."""
+        """`fixed` columns are held at a value and folded into the constraints; of the others those of `only` are open.
+
+        `skip` leaves constraints out by their clash member, `feasibility_only` the objective; with `assumptions` each
+        member's constraints hold under a literal of its own, so that `core` can name members.
+        """
         self.model = model
-        self.assumed = assumed
+        self.assumptions = assumptions
         self.fixed = dict(fixed or {})
         self.cp = cp_model.CpModel()
         count = len(model.columns)
@@ -66,16 +56,10 @@ class CpSatModel:
             high = max(model.high[j], model.low[j])
             self.variables[j] = self.cp.new_int_var(model.low[j], high, "")
         self.literals: dict[ClashMember, Any] = {}
-        """Clash member -> the literal that holds its rows, where rows are assumed."""
-        for constrain in model.constraints:
-            if skip is None or not skip(constrain.member):
-                self._row(
-                    constrain.index,
-                    constrain.coefficient,
-                    constrain.low,
-                    constrain.high,
-                    constrain.member,
-                )
+        """Clash member -> the assumption literal under which its constraints hold."""
+        for constraint in model.constraints:
+            if skip is None or not skip(constraint.member):
+                self._post(constraint)
         self.constant = 0
         self.objective = 0 if feasibility_only else self._objective()
 
@@ -90,8 +74,9 @@ class CpSatModel:
                 constant += v * self.fixed[j]
         return variables, values, constant
 
-    def _row(self, index: Any, coefficient: Any, low: int | None, high: int | None, member: ClashMember) -> None:
-        variables, values, constant = self._split(index, coefficient)
+    def _post(self, constraint: Constraint) -> None:
+        low, high, member = constraint.low, constraint.high, constraint.member
+        variables, values, constant = self._split(constraint.index, constraint.coefficient)
         if not variables:
             if (low is not None and constant < low) or (high is not None and constant > high):
                 self._held(self.cp.add_bool_or([]), member)
@@ -101,8 +86,8 @@ class CpSatModel:
         self._held(self.cp.add_linear_constraint(sums(variables, values), least, most), member)
 
     def _held(self, constraint: Any, member: ClashMember) -> None:
-        """Where rows are assumed, hold a constraint only as long as its part's literal is true."""
-        if self.assumed:
+        """With assumptions, hold a constraint only as long as its member's literal is true."""
+        if self.assumptions:
             if member not in self.literals:
                 self.literals[member] = self.cp.new_bool_var("")
             constraint.only_enforce_if(self.literals[member])
@@ -117,60 +102,10 @@ class CpSatModel:
             elif whole and j in self.fixed:
                 constant += whole * self.fixed[j]
         for curve in self.model.curves:
-            variables.append(self._curve(curve))
+            variables.append(CurveVariables(self.cp, self.model, self._split).post(curve))
             values.append(1)
         self.constant = constant
         return sums(variables, values)
-
-    def _curve(self, curve: StimulusCurve) -> Any:
-        """The muscle's part of the objective, held under outward tangents."""
-        model, cp, curves = self.model, self.cp, self.model.resolved.curves
-        goods = []
-        for group, found in curve.groups:
-            index = [j for j, _ in found]
-            rounded = [-(-amount * MILLI // SET) for _, amount in found]
-            variables, values, constant = self._split(index, rounded)
-            days, here = model.size(group)
-            if not variables and not constant:
-                continue
-            good = cp.new_int_var(
-                0,
-                math.ceil(curves.session(self.model.resolved.day_cap + 2.0) * MILLI) * len(model.groups[group].days),
-                "",
-            )
-            total = sums(variables, values) + constant
-            cp.add(good <= total)
-            for point in SESSION_POINTS:
-                self._session_tangent(good, total, point, days, here)
-            goods.append(good)
-        most = math.ceil(curve.most * MILLI) + 50
-        weekly = cp.new_int_var(0, most, "")
-        cp.add(weekly <= sum(goods))
-        top = math.ceil(curve.weight * curves.index(curve.most + 0.1)) + 1
-        objective = cp.new_int_var(0, top, "")
-        least = least_sets(model, curve)
-        chord = math.ceil(FINE * curve.weight * curves.index(least) / (least * MILLI))
-        cp.add(FINE * objective <= chord * weekly)
-        for slope in self._slopes(curve, least):
-            at = week_intercept(curves, curve.weight, slope * MILLI / FINE)
-            cp.add(FINE * objective <= slope * weekly + math.ceil(FINE * at + 1e-6))
-        return objective
-
-    def _slopes(self, curve: StimulusCurve, least: float) -> list[int]:
-        curves = self.model.resolved.curves
-        points = week_points(least, curve.most)
-        slopes = {max(1, round(FINE * week_slope(curves, curve.weight, p) / MILLI)) for p in points}
-        return sorted(slopes)
-
-    def _session_tangent(self, good: Any, total: Any, point: float, days: Mapping[int, int], here: int) -> None:
-        curves = self.model.resolved.curves
-        knee, scale = curves.numbers["session-knee"], curves.numbers["session-scale"]
-        if point <= knee:
-            return
-        slope = round(FINE * math.exp(-(point - knee) / scale))
-        at = math.ceil(FINE * MILLI * session_intercept(curves, slope / FINE) + 1e-6)
-        size = sum(v * self.variables[j] for j, v in days.items()) + here if days else here
-        self.cp.add(FINE * good <= slope * total + at * size)
 
     def hint(self, columns: frozenset[int]) -> None:
         """Start from a week: every open column hinted, in use or not."""
@@ -180,6 +115,7 @@ class CpSatModel:
                 self.cp.add_hint(variable, 1 if j in columns else 0)
 
     def maximise(self) -> None:
+        """Seek the best score."""
         self.cp.maximize(self.objective)
 
     def minimise(self, expression: Mapping[int, int], floor: int) -> None:
@@ -195,8 +131,8 @@ class CpSatModel:
         heard: Callable[[frozenset[int]], None] | None = None,
         presolve: bool = True,
     ) -> CpSatResult:
-        """Run for so much deterministic work; `seconds` is a net, `heard` gets each better week."""
-        solver = solver_of(work, seconds)
+        """Run for so much deterministic time or `seconds` of wall clock; `heard` gets each better week's columns."""
+        solver = _solver_of(work, seconds)
         solver.parameters.cp_model_presolve = presolve
         status = solver.solve(self.cp, _Heard(self, heard) if heard else None)
         name = str(solver.status_name(status))
@@ -206,9 +142,9 @@ class CpSatModel:
         return CpSatResult(columns, value, solver.best_objective_bound + self.constant, name)
 
     def core(self, work: float, seconds: float) -> frozenset[ClashMember] | None:
-        """Parts of an assumed program that cannot all hold, not always the fewest; None where none were shown."""
+        """Members whose assumptions cannot all hold, not always the fewest; None where none were shown."""
         self.cp.add_assumptions(list(self.literals.values()))
-        solver = solver_of(work, seconds)
+        solver = _solver_of(work, seconds)
         if solver.solve(self.cp) != cp_model.INFEASIBLE:
             return None
         blamed = set(solver.sufficient_assumptions_for_infeasibility())
@@ -221,8 +157,8 @@ class CpSatModel:
         return frozenset(mine | {j for j, v in self.fixed.items() if j < count and v})
 
 
-def solver_of(work: float, seconds: float) -> cp_model.CpSolver:
-    """A solver of one worker and one seed that ends by its work; `seconds` is a net."""
+def _solver_of(work: float, seconds: float) -> cp_model.CpSolver:
+    """A solver of one worker and one seed that ends by its deterministic time; `seconds` is a wall-clock limit."""
     solver = cp_model.CpSolver()
     parameters = solver.parameters
     parameters.num_workers = WORKERS

@@ -1,4 +1,4 @@
-"""Why no week is possible: a smallest set of wishes and rules that clash, found by halving what may be left out."""
+"""Why no week is possible: a smallest set of wishes and rules that clash, found by QuickXplain."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from setwright.solver.linear.columns import Column, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
 WORK = 8.0
+"""CP-SAT's deterministic time for each answer; where it does not suffice a subset counts as possible."""
 PLAIN = ("day-minutes", "muscle-day-cap")
 """Rules that need no explaining: named rather than others where either would do."""
 
@@ -20,28 +21,17 @@ PLAIN = ("day-minutes", "muscle-day-cap")
 def conflict_of(instance: Instance, seconds: float = math.inf) -> tuple[ClashMember, ...]:
     """The smallest clash of a brief (leaving any member out makes its others possible), or nothing if none is shown.
 
-    `seconds` is a net for each look at whether some parts are possible.
+    `seconds` is a wall-clock limit for each question whether some parts are possible.
     """
-    look = SubsetOracle(feasibility_model(instance), seconds)
-    return tuple(clash_of(look, parts_of(look.model)))
-
-
-def conflicts_of(instance: Instance, most: int = 3, seconds: float = math.inf) -> tuple[tuple[ClashMember, ...], ...]:
-    """Clashes that share no member, the first as `conflict_of` has it: each must be freed before there is a week."""
-    look = SubsetOracle(feasibility_model(instance), seconds)
-    parts = parts_of(look.model)
-    found: list[tuple[ClashMember, ...]] = []
-    while len(found) < most:
-        clash = clash_of(look, parts)
-        if not clash:
-            break
-        found.append(tuple(clash))
-        parts = [part for part in parts if part not in clash]
-    return tuple(found)
+    oracle = SubsetOracle(feasibility_model(instance), seconds)
+    return tuple(_clash_among(oracle, parts_of(oracle.model)))
 
 
 def feasibility_model(instance: Instance) -> LinearModel:
-    """The week on its days with as few columns as tell whether it is possible, columns closed by rules reopened."""
+    """The week on its days over just the columns that are needed to tell whether there is one.
+
+    Columns that rules close are open again, held at 0 by constraints of those rules, so that a clash can name them.
+    """
     model = day_model(instance, quickest(instance, all_day_columns(instance)))
     model.reopen()
     return model
@@ -57,17 +47,17 @@ def quickest(instance: Instance, columns: Iterable[Column]) -> tuple[Column, ...
             column.group,
             *((a.cls, a.prescription.sets, a.prescription.technique, a.prescription.drops) for a in column.assignments),
         )
-        if key not in found or half_seconds(column) < half_seconds(found[key]):
+        if key not in found or _half_seconds(column) < _half_seconds(found[key]):
             found[key] = column
     return tuple(found.values())
 
 
-def half_seconds(column: Column) -> int:
+def _half_seconds(column: Column) -> int:
     return sum(assignment.prescription.half_seconds for assignment in column.assignments)
 
 
 def parts_of(model: LinearModel) -> list[ClashMember]:
-    """What may clash, what is rather named first: wishes, then minutes and caps, then other rules; in a fixed order."""
+    """What may clash, in the order in which it is named: wishes, then minutes and caps, then other rules."""
     none = Wish("", "")
     parts = dict.fromkeys(constraint.member for constraint in model.constraints)
     return sorted(parts, key=lambda p: (not p.wish, p.rule not in PLAIN, p.rule, p.wish or none))
@@ -75,53 +65,55 @@ def parts_of(model: LinearModel) -> list[ClashMember]:
 
 @dataclass(frozen=True)
 class SubsetOracle:
-    """A sheet of which parts are tried, and the net of seconds for each trial."""
+    """Says of subsets of a linear model's parts whether a week can meet them; `seconds` limits each answer."""
 
     model: LinearModel
     seconds: float
 
     def impossible(self, parts: Iterable[ClashMember], presolve: bool = True) -> bool:
         """Whether no week meets these parts."""
-        return self.program(parts).solve(WORK, self.seconds, presolve=presolve).status == "INFEASIBLE"
+        return self._cp_sat_model(parts).solve(WORK, self.seconds, presolve=presolve).status == "INFEASIBLE"
 
     def core(self, parts: Iterable[ClashMember]) -> frozenset[ClashMember] | None:
         """Some of these parts that cannot all be met, found in one go; None where none were shown."""
-        return self.program(parts, assumed=True).core(WORK, self.seconds)
+        return self._cp_sat_model(parts, assumptions=True).core(WORK, self.seconds)
 
-    def program(self, parts: Iterable[ClashMember], assumed: bool = False) -> CpSatModel:
+    def _cp_sat_model(self, parts: Iterable[ClashMember], assumptions: bool = False) -> CpSatModel:
         kept = frozenset(parts)
-        return CpSatModel(self.model, skip=lambda member: member not in kept, feasibility_only=True, assumed=assumed)
+        return CpSatModel(
+            self.model, skip=lambda member: member not in kept, feasibility_only=True, assumptions=assumptions
+        )
 
 
-def clash_of(look: SubsetOracle, parts: list[ClashMember]) -> list[ClashMember]:
-    """The smallest clash among some parts, in their order; proved by a second look without presolve."""
+def _clash_among(oracle: SubsetOracle, parts: list[ClashMember]) -> list[ClashMember]:
+    """The smallest clash among some parts, in their order; shown once more without presolve, which can be wrong."""
     told = [part for part in parts if part.wish or part.rule in PLAIN]
-    if look.impossible(told):
+    if oracle.impossible(told):
         parts = told
-    elif not look.impossible(parts):
+    elif not oracle.impossible(parts):
         return []
-    core = look.core(parts)
-    if core and look.impossible(core):
+    core = oracle.core(parts)
+    if core and oracle.impossible(core):
         parts = [part for part in parts if part in core]
-    found = quickxplain(look, [], False, parts)
-    if not look.impossible(found, presolve=False):
+    found = quickxplain(oracle, [], False, parts)
+    if not oracle.impossible(found, presolve=False):
         return []
     return [part for part in parts if part in found]
 
 
 def quickxplain(
-    look: SubsetOracle, held: list[ClashMember], changed: bool, parts: list[ClashMember]
+    oracle: SubsetOracle, held: list[ClashMember], changed: bool, parts: list[ClashMember]
 ) -> list[ClashMember]:
     """The parts that clash with those held, none of them to spare, earlier ones rather than later.
 
     Divide and conquer after Junker, QUICKXPLAIN (AAAI 2004): the halves are searched in turn, each held to the other's
     result.
     """
-    if changed and look.impossible(held):
+    if changed and oracle.impossible(held):
         return []
     if len(parts) == 1:
         return parts
     first, second = parts[: len(parts) // 2], parts[len(parts) // 2 :]
-    late = quickxplain(look, held + first, True, second)
-    early = quickxplain(look, held + late, bool(late), first)
+    late = quickxplain(oracle, held + first, True, second)
+    early = quickxplain(oracle, held + late, bool(late), first)
     return early + late

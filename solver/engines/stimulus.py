@@ -1,4 +1,4 @@
-"""The stimulus: each muscle's concave curve over a sheet's columns, and its tangents."""
+"""The stimulus: each muscle's concave curve over a linear model's columns, and its tangents."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""A brief, a catalogue and options in; a solved and audited week, a clash, or word that no week was found."""
+"""A brief, a catalogue and options in; a solved and audited week, a clash, or no week in time."""
 
 from __future__ import annotations
 

@@ -13,19 +13,19 @@ from setwright.solver.linear.columns import Assignment, Column, Instance
 from setwright.solver.rules.priority_variety import exercises_due
 
 Use = tuple[int, int, Assignment, int | None]
-"""(day, place among the choices, atom, class of the partner)."""
+"""(day, place among the choices, assignment, class of the partner)."""
 
 
 def week_of(instance: Instance, chosen: Iterable[tuple[int, Column]]) -> Week:
     """The week of (day, column) choices, each class's uses shared among its members."""
     uses = uses_of(chosen)
-    names = named(instance, uses)
+    names = names_of(instance, uses)
     days = range(len(instance.resolved.days))
     return Week(tuple(ordered(instance, day, [use for use in uses if use[0] == day], names) for day in days))
 
 
 def uses_of(chosen: Iterable[tuple[int, Column]]) -> list[Use]:
-    """Each atom in use with its day, its place and its partner's class."""
+    """Each assignment in use with its day, its place and its partner's class."""
     uses: list[Use] = []
     for place, (day, column) in enumerate(chosen):
         for i, assignment in enumerate(column.assignments):
@@ -34,12 +34,12 @@ def uses_of(chosen: Iterable[tuple[int, Column]]) -> list[Use]:
     return uses
 
 
-def named(instance: Instance, uses: list[Use]) -> dict[tuple[int, int], Exercise]:
+def names_of(instance: Instance, uses: list[Use]) -> dict[tuple[int, int], Exercise]:
     """(class, place) -> exercise: the uses of a class in day order, by turns over as few members as cost least."""
     places: dict[int, list[tuple[int, int]]] = {}
     for day, place, assignment, _ in uses:
         places.setdefault(assignment.cls, []).append((day, place))
-    counts = members_used(instance, {cls: [day for day, _ in found] for cls, found in sorted(places.items())})
+    counts = _members_used(instance, {cls: [day for day, _ in found] for cls, found in sorted(places.items())})
     return {
         (cls, place): instance.classes[cls].members[i % counts[cls]]
         for cls, found in places.items()
@@ -47,18 +47,18 @@ def named(instance: Instance, uses: list[Use]) -> dict[tuple[int, int], Exercise
     }
 
 
-def members_used(instance: Instance, days: dict[int, list[int]]) -> dict[int, int]:
+def _members_used(instance: Instance, days: dict[int, list[int]]) -> dict[int, int]:
     """How many members of each class its uses (their days) are shared among: the numbers that cost least."""
-    counts = {cls: least_members(instance, cls, found) for cls, found in days.items()}
+    counts = {cls: _least_members(instance, cls, found) for cls, found in days.items()}
     while True:
-        gains = {cls: gain_of_one_more(instance, days, counts, cls) for cls in counts}
+        gains = {cls: _gain_of_one_more(instance, days, counts, cls) for cls in counts}
         best = max(gains, key=lambda cls: (gains[cls], -cls), default=None)
         if best is None or gains[best] <= 0:
             return counts
         counts[best] += 1
 
 
-def least_members(instance: Instance, cls: int, days: list[int]) -> int:
+def _least_members(instance: Instance, cls: int, days: list[int]) -> int:
     """The fewest members that can take a class's uses: never twice a day, never on too many days."""
     resolved = instance.resolved
     once = instance.classes[cls].exercise.once_a_week
@@ -68,7 +68,7 @@ def least_members(instance: Instance, cls: int, days: list[int]) -> int:
     return min(max(*Counter(days).values(), -(-len(days) // most)), len(instance.classes[cls].members))
 
 
-def gain_of_one_more(instance: Instance, days: dict[int, list[int]], counts: dict[int, int], cls: int) -> float:
+def _gain_of_one_more(instance: Instance, days: dict[int, list[int]], counts: dict[int, int], cls: int) -> float:
     """What a further member of a class saves: third days and a priority's second exercise, less one more to learn."""
     resolved, members, uses = instance.resolved, instance.classes[cls].members, len(days[cls])
     if counts[cls] >= min(len(members), uses):

@@ -22,23 +22,24 @@ from typing import Any
 ROOT = Path(__file__).parents[2]
 sys.path[:0] = [str(ROOT / ".names"), str(ROOT / "tests" / "variants")]
 
-from cheap_cells import TWO_HUNDRED, cheap, hollow, job, short
+from cheap_variants import TWO_HUNDRED, cheap, hollow, job, short
 from dask_cluster import DaskProcesses
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.batch.variant_task import solved_variant, stamp_of
+from setwright.solver.batch.stamp import stamp_of
+from setwright.solver.batch.worker import solve_task
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.variants.matrix_files import matrix_files
-from setwright.solver.sheets.variants.rows import rows_of
-from setwright.solver.uses.variants.cluster import Cluster
-from setwright.solver.uses.variants.engines import Engine, Lent, Pool
-from setwright.solver.uses.variants.matrix import Cell, Matrix, matrix_of
-from setwright.solver.uses.variants.record import digest_of
-from setwright.solver.uses.variants.run import Job, run
-from setwright.solver.uses.variants.store import Store
-from setwright.solver.uses.variants.task import Task
+from setwright.solver.sheets.variants.variant_rows import read_variant_rows
+from setwright.solver.uses.variants.dask_workers import DaskWorkers
+from setwright.solver.uses.variants.matrix import Variant, VariantMatrix, matrix_of
+from setwright.solver.uses.variants.result_store import ResultStore
+from setwright.solver.uses.variants.results import digest_of
+from setwright.solver.uses.variants.running import Job, run_variants
+from setwright.solver.uses.variants.task import VariantTask
 from setwright.solver.uses.variants.template import Template, read_template, template_of
+from setwright.solver.uses.variants.workers import ExecutorWorkers, ProcessPool, Workers
 
 HOUSE = ROOT / "scenarios" / "templates" / "house.toml"
 NO_OPS = 100_000
@@ -56,7 +57,7 @@ THIRTY = {
     },
 }
 """Enough cells that what is left for one worker at the end weighs little."""
-Row = tuple[str, str]
+VariantRow = tuple[str, str]
 
 
 def timed(act: Callable[[], object]) -> float:
@@ -65,38 +66,38 @@ def timed(act: Callable[[], object]) -> float:
     return time.perf_counter() - begun
 
 
-def opened(folder: Path) -> Store:
-    store = Store(folder)
+def opened(folder: Path) -> ResultStore:
+    store = ResultStore(folder)
     store.open()
     return store
 
 
-def solvable(template: Template) -> Matrix:
+def solvable(template: Template) -> VariantMatrix:
     catalogue = load_catalogue()
     return matrix_of(template, catalogue, stamp_of(catalogue, SEARCHES["quick"]), tuple(RULES))
 
 
-def scaling(folder: Path) -> Iterator[Row]:
+def scaling(folder: Path) -> Iterator[VariantRow]:
     """Variants a minute on one worker and on two, the most memory a worker took, and the size of a result."""
     made, seconds = solvable(template_of(THIRTY, "bench")), {}
     for workers in (1, 2):
-        pool, store = Pool(workers), opened(folder / f"on-{workers}")
-        seconds[workers] = timed(lambda pool=pool, store=store: run(Job(made, store, solved_variant), pool))
+        pool, store = ProcessPool(workers), opened(folder / f"on-{workers}")
+        seconds[workers] = timed(lambda pool=pool, store=store: run_variants(Job(made, store, solve_task), pool))
         peaks = [peak_mb(process.pid or 0) for process in pool.processes()]
         pool.close(False)
         yield (
             f"variants a minute, {workers} worker(s), start included",
-            f"{60 * len(made.cells) / seconds[workers]:.1f}",
+            f"{60 * len(made.variants) / seconds[workers]:.1f}",
         )
         yield f"most memory of a worker, {workers} worker(s), MB", f"{max(peaks):.0f}"
         FIGURES["mb"] = max(peaks)
     yield "two workers against one", f"{seconds[1] / seconds[2]:.2f} x"
-    sizes = [path.stat().st_size for path in (folder / "on-2").rglob("cells/*/*.json")]
-    FIGURES["bytes"], FIGURES["cell_s"] = median(sizes), seconds[1] / len(made.cells)
+    sizes = [path.stat().st_size for path in (folder / "on-2").rglob("results/*/*.json")]
+    FIGURES["bytes"], FIGURES["cell_s"] = median(sizes), seconds[1] / len(made.variants)
     yield "size of a result, median, bytes", f"{median(sizes):.0f}"
     same = all(path.read_bytes() == (folder / "on-1" / path.relative_to(folder / "on-2")).read_bytes()
-               for path in (folder / "on-2").rglob("cells/*/*.json"))  # fmt: skip
-    yield "a cell, seconds of one core", f"{seconds[1] / len(made.cells):.1f}"
+               for path in (folder / "on-2").rglob("results/*/*.json"))  # fmt: skip
+    yield "a cell, seconds of one core", f"{seconds[1] / len(made.variants):.1f}"
     yield "same bytes on one worker and two", "yes" if same else "NO"
 
 
@@ -106,17 +107,17 @@ def peak_mb(pid: int) -> float:
     return next(int(line.split()[1]) for line in lines if line.startswith("VmHWM")) / 1024
 
 
-def dask(folder: Path) -> Iterator[Row]:
+def dask(folder: Path) -> Iterator[VariantRow]:
     """Two hundred short cells on two processes: Dask's and the pool's, both warm."""
-    pool = Pool(2)
-    run(job(TWO_HUNDRED, folder / "warm", cheap), pool)
-    by_pool = timed(lambda: run(job(TWO_HUNDRED, folder / "pool", short), pool))
+    pool = ProcessPool(2)
+    run_variants(job(TWO_HUNDRED, folder / "warm", cheap), pool)
+    by_pool = timed(lambda: run_variants(job(TWO_HUNDRED, folder / "pool", short), pool))
     pool.close(False)
     with DaskProcesses(folder / "dask", 2) as processes:
-        cluster = Cluster(processes.address) if waited(processes) else None
+        cluster = DaskWorkers(processes.address) if waited(processes) else None
         assert cluster is not None
-        run(job(TWO_HUNDRED, folder / "warm-dask", cheap), cluster)
-        by_dask = timed(lambda: run(job(TWO_HUNDRED, folder / "cluster", short), cluster))
+        run_variants(job(TWO_HUNDRED, folder / "warm-dask", cheap), cluster)
+        by_dask = timed(lambda: run_variants(job(TWO_HUNDRED, folder / "cluster", short), cluster))
         cluster.close(False)
     yield "200 short cells, pool of 2, s", f"{by_pool:.2f}"
     yield "200 short cells, Dask with 2 workers, s", f"{by_dask:.2f}"
@@ -131,17 +132,17 @@ def waited(processes: DaskProcesses) -> bool:
     return True
 
 
-def rerun(folder: Path) -> Iterator[Row]:
+def rerun(folder: Path) -> Iterator[VariantRow]:
     """A re-run of an unchanged folder of 200 results of true size, the matrix's files with it."""
     week = opened(folder / "one")
     made = solvable(read_template(HOUSE))
-    pool = Pool(1)
-    run(Job(made, week, solved_variant, shard=(1, 9)), pool)
+    pool = ProcessPool(1)
+    run_variants(Job(made, week, solve_task, shard=(1, 9)), pool)
     pool.close(False)
-    size = max(path.stat().st_size for path in week.folder.rglob("cells/*/*.json"))
+    size = max(path.stat().st_size for path in week.folder.rglob("results/*/*.json"))
     what = job(TWO_HUNDRED, folder / "two-hundred", cheap)
-    run(what, Lent(Inline(), 1))
-    for cell in what.matrix.cells:
+    run_variants(what, ExecutorWorkers(Inline(), 1))
+    for cell in what.matrix.variants:
         found = json.loads(what.store.read(cell.key) or b"")
         found["padding"] = "x" * (size - len(what.store.read(cell.key) or b""))
         found["digest"] = digest_of(found)
@@ -149,27 +150,27 @@ def rerun(folder: Path) -> Iterator[Row]:
 
     def again() -> None:
         fresh = job(TWO_HUNDRED, folder / "two-hundred", cheap)
-        assert run(fresh, Lent(Inline(), 1)).kept == 200
-        matrix_files(fresh.matrix, rows_of(fresh.matrix, fresh.store))
+        assert run_variants(fresh, ExecutorWorkers(Inline(), 1)).kept == 200
+        matrix_files(fresh.matrix, read_variant_rows(fresh.matrix, fresh.store))
 
     yield f"re-run of 200 unchanged results of {size} bytes, s", f"{timed(again):.2f}"
     FIGURES["write_ms"] = 1000 * timed(lambda: keep(what.store)) / 50
     yield "keeping one result on this disk, flushed, ms", f"{FIGURES['write_ms']:.1f}"
 
 
-def keep(store: Store) -> None:
+def keep(store: ResultStore) -> None:
     for number in range(50):
         store.write(f"ff{number:030d}", b"x" * 30_000)
 
 
-def simulation(folder: Path) -> Iterator[Row]:
+def simulation(folder: Path) -> Iterator[VariantRow]:
     """The run's own overhead and Dask's: tasks that do nothing, chains of three, results of true size thrown away."""
-    loop = timed(lambda: no_ops(folder, Lent(Inline(), 1)))
+    loop = timed(lambda: no_ops(folder, ExecutorWorkers(Inline(), 1)))
     FIGURES["loop_ms"] = 1000 * loop / NO_OPS
-    yield f"{NO_OPS} no-op tasks, no engine, making of results included, ms a task", f"{FIGURES['loop_ms']:.2f}"
+    yield f"{NO_OPS} no-op tasks, no workers, making of results included, ms a task", f"{FIGURES['loop_ms']:.2f}"
     with DaskProcesses(folder / "dask", 2) as processes:
         waited(processes)
-        cluster, begun = Cluster(processes.address), time.perf_counter()
+        cluster, begun = DaskWorkers(processes.address), time.perf_counter()
         done = no_ops(folder, cluster, lambda: time.perf_counter() - begun > MOST_SECONDS)
         seconds = time.perf_counter() - begun
         cluster.close(False)
@@ -177,21 +178,21 @@ def simulation(folder: Path) -> Iterator[Row]:
     yield f"{done} no-op tasks through Dask, 2 workers, ms a task", f"{FIGURES['task_ms']:.2f}"
 
 
-def no_ops(folder: Path, engine: Engine, stopped: Callable[[], bool] = lambda: False) -> int:
+def no_ops(folder: Path, workers: Workers, stopped: Callable[[], bool] = lambda: False) -> int:
     """How many of the no-op tasks were done."""
-    return run(Job(many(NO_OPS), Nowhere(folder), hollow), engine, stopped=stopped).done
+    return run_variants(Job(many(NO_OPS), Nowhere(folder), hollow), workers, stopped=stopped).done
 
 
-def many(count: int) -> Matrix:
+def many(count: int) -> VariantMatrix:
     """A matrix of so many cells in chains of three."""
-    return Matrix("", (), None, {}, tuple(numbered(n) for n in range(count)))
+    return VariantMatrix("", (), None, {}, tuple(numbered(n) for n in range(count)))
 
 
-def numbered(n: int) -> Cell:
-    return Cell(f"cell {n}", {"minutes": str(n % 3)}, "{}", f"{n:032x}", None if n % 3 == 0 else n - 1)
+def numbered(n: int) -> Variant:
+    return Variant(f"cell {n}", {"minutes": str(n % 3)}, "{}", f"{n:032x}", None if n % 3 == 0 else n - 1)
 
 
-class Nowhere(Store):
+class Nowhere(ResultStore):
     """A store that keeps nothing but which results it was given, and makes them anew: the disk is measured apart."""
 
     def __init__(self, folder: Path) -> None:
@@ -200,14 +201,14 @@ class Nowhere(Store):
 
     def read(self, key: str) -> bytes | None:
         cell = numbered(int(key, 16))
-        feasibility_only = Task(cell.name, cell.values, cell.brief, key, None, {}, None, None, None)
+        feasibility_only = VariantTask(cell.name, cell.values, cell.brief, key, None, {}, None, None, None)
         return hollow(feasibility_only) if key in self.given else None
 
     def write(self, key: str, data: bytes) -> None:
         self.given.add(key)
 
 
-def plan(folder: Path) -> Iterator[Row]:
+def plan(folder: Path) -> Iterator[VariantRow]:
     """A run of 100,000 cells over 50 machines, reckoned from what was measured and simulated."""
     lacking = {"cell_s", "task_ms", "write_ms", "bytes", "mb"} - FIGURES.keys()
     if lacking:
@@ -221,7 +222,7 @@ def plan(folder: Path) -> Iterator[Row]:
     yield "workers that one scheduler keeps busy", f"{cell:.1f} / {task:.4f} = {cell / task:.0f}"
     yield "the same, simulated: min", f"{fleet(workers, cell, task) / 60:.1f}"
     yield "folder, GB", f"{NO_OPS} x {FIGURES['bytes']:.0f} / 1e9 = {NO_OPS * FIGURES['bytes'] / 1e9:.1f}"
-    yield "memory of a machine, GB", f"{CORES} x {FIGURES['mb']:.0f} / 1000 = {CORES * FIGURES['mb'] / 1000:.1f}"
+    yield "memory of a machine_name, GB", f"{CORES} x {FIGURES['mb']:.0f} / 1000 = {CORES * FIGURES['mb'] / 1000:.1f}"
 
 
 def fleet(workers: int, cell: float, task: float) -> float:

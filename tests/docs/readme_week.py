@@ -17,11 +17,11 @@ from typing import Any
 sys.path.insert(0, str(Path(__file__).parents[2] / ".names"))
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.batch.variant_task import solved_of
+from setwright.solver.batch.stored_weeks import solved_again
 from setwright.solver.brief.file import read_brief
 from setwright.solver.planning import Solved, plan
 from setwright.solver.rulebook import RULES
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.week_table import week_text
 
@@ -49,7 +49,7 @@ def stored() -> dict[str, Any]:
 
 def text_of_stored() -> str:
     """The stored week as `setwright week` prints it, audited anew."""
-    return week_text(solved_of(stored(), load_catalogue(), STORED.name), WIDTH)
+    return week_text(solved_again(stored(), load_catalogue(), STORED.name), WIDTH)
 
 
 def shown() -> str:

@@ -149,7 +149,7 @@ import sys
 sys.path.insert(0, sys.argv[1])
 import highspy, numpy
 from boards import days, place_of
-from setwright.solver.engines.build import day_sheet
+from setwright.solver.engines.build import day_model
 from setwright.solver.engines import highs
 other = highspy.Highs()
 other.setOptionValue("output_flag", False)
@@ -157,14 +157,16 @@ other.setOptionValue("threads", 2)
 other.addCol(1.0, 0.0, 1.0, 0, numpy.array([], numpy.int32), numpy.array([], float))
 other.run()
 place = place_of(days=days("mon", 12), equipment="bands")
-found = highs.bound(day_sheet(place.board, place.columns), 5, 20.0)
+found = highs.bound(day_model(place.instance, place.columns), 5, 20.0)
 assert found.nodes >= 0 or found.bound == float("inf"), found
 """
 
 
 def test_a_run_that_fails_bounds_nothing() -> None:
     """Another user of HiGHS in the process has set the number of its threads, so that our run is refused."""
-    here = Path(__file__).parent
-    env = {"PYTHONPATH": str(here.parents[1] / ".names"), "PATH": "/usr/bin:/bin"}
-    run = subprocess.run([sys.executable, "-c", FOREIGN, str(here)], env=env, capture_output=True, check=False)
+    tests = Path(__file__).parents[1]
+    env = {"PYTHONPATH": str(tests.parent / ".names"), "PATH": "/usr/bin:/bin"}
+    run = subprocess.run(
+        [sys.executable, "-c", FOREIGN, str(tests / "helpers")], env=env, capture_output=True, check=False
+    )
     assert run.returncode == 0, run.stderr

@@ -12,7 +12,7 @@ import sys
 from pathlib import Path
 
 import pytest
-from cheap_cells import contents
+from cheap_variants import contents
 from click.testing import CliRunner, Result
 from dask_cluster import NAMES
 from test_faults import wait_until
@@ -149,7 +149,7 @@ def test_two_runs_at_once_in_one_folder_leave_each_result_whole(folder: Path, tm
     said = [process.communicate(timeout=60) for process in both]
     assert [process.returncode for process in both] == [0, 0], said
     assert contents(tmp_path / "out") == contents(folder / "out") and said[0][0] == said[1][0]
-    assert list((tmp_path / "out" / ".beside").iterdir()) == []
+    assert list((tmp_path / "out" / ".unfinished").iterdir()) == []
 
 
 @pytest.mark.parametrize(
@@ -193,10 +193,10 @@ def test_ctrl_c_finishes_what_runs_and_ends_with_130(tmp_path: Path) -> None:
         env={**os.environ, "PYTHONPATH": str(NAMES)},
         start_new_session=True,
     )
-    wait_until(lambda: list(out.glob("cells/*/*.json")))
+    wait_until(lambda: list(out.glob("results/*/*.json")))
     os.killpg(process.pid, signal.SIGINT)
     said, errors = process.communicate(timeout=60)
-    assert process.returncode == 130 and "stopping: cells that are running are finished" in errors
+    assert process.returncode == 130 and "stopping: variants that are running are finished" in errors
     held = contents(out)
     assert 1 <= len(held) < 6 and f"{len(held)} solved and {6 - len(held)} to do" in said
-    assert list((out / ".beside").iterdir()) == []
+    assert list((out / ".unfinished").iterdir()) == []

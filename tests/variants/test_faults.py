@@ -16,13 +16,13 @@ from collections.abc import Callable
 from pathlib import Path
 
 import pytest
-from cheap_cells import TEN, TWO_HUNDRED, contents, deadly, job, unhurried
+from cheap_variants import TEN, TWO_HUNDRED, contents, deadly, job, unhurried
 from dask_cluster import HERE, NAMES, DaskProcesses, tls_files
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
-from setwright.solver.uses.variants.cluster import Cluster, Tls
-from setwright.solver.uses.variants.engines import Pool
-from setwright.solver.uses.variants.run import Tally, run
+from setwright.solver.uses.variants.dask_workers import DaskWorkers, TlsFiles
+from setwright.solver.uses.variants.running import Tally, run_variants
+from setwright.solver.uses.variants.workers import ProcessPool
 
 PATIENCE = 60.0
 
@@ -54,7 +54,7 @@ def wait_until(true: Callable[[], object]) -> None:
 
 
 def test_workers_killed_at_random_moments_lose_nothing(tmp_path: Path, undisturbed: dict[str, bytes]) -> None:
-    pool = Pool(2)
+    pool = ProcessPool(2)
     chance = random.Random(7)
 
     def kill() -> None:
@@ -63,7 +63,7 @@ def test_workers_killed_at_random_moments_lose_nothing(tmp_path: Path, undisturb
 
     when = moments(7, 2)
     try:
-        tally = run(job(TWO_HUNDRED, tmp_path, unhurried), pool, at_moments(when, kill))
+        tally = run_variants(job(TWO_HUNDRED, tmp_path, unhurried), pool, at_moments(when, kill))
     finally:
         pool.close(False)
     assert when == [] and tally.done == 200
@@ -71,9 +71,9 @@ def test_workers_killed_at_random_moments_lose_nothing(tmp_path: Path, undisturb
 
 
 def test_a_cell_that_kills_its_worker_twice_is_set_aside(tmp_path: Path) -> None:
-    pool = Pool(2)
+    pool = ProcessPool(2)
     try:
-        tally = run(job(TEN, tmp_path, deadly), pool)
+        tally = run_variants(job(TEN, tmp_path, deadly), pool)
     finally:
         pool.close(False)
     assert (tally.done, tally.troubled, tally.waiting) == (7, 1, 2)
@@ -91,7 +91,7 @@ def start(folder: Path, *more: str) -> subprocess.Popen[str]:
 
 
 def stored(folder: Path) -> int:
-    return sum(1 for _ in folder.glob("cells/*/*.json"))
+    return sum(1 for _ in folder.glob("results/*/*.json"))
 
 
 def children(pid: int) -> list[int]:
@@ -120,7 +120,7 @@ def test_the_command_killed_at_random_moments_goes_on_where_it_was(
     said, errors = start(tmp_path).communicate(timeout=PATIENCE)
     assert said.strip() == "200", errors
     assert contents(tmp_path) == undisturbed
-    assert list((tmp_path / ".beside").iterdir()) == []
+    assert list((tmp_path / ".unfinished").iterdir()) == []
 
 
 def test_a_full_disk_ends_the_run_with_a_clear_error_and_no_half_file(
@@ -133,7 +133,7 @@ def test_a_full_disk_ends_the_run_with_a_clear_error_and_no_half_file(
     assert process.returncode == 1 and "cannot be written: File too large" in errors and "run the same" in errors
     held = contents(tmp_path)
     assert held.items() <= undisturbed.items()
-    assert list((tmp_path / ".beside").iterdir()) == []
+    assert list((tmp_path / ".unfinished").iterdir()) == []
     assert start(tmp_path).communicate(timeout=PATIENCE)[0].strip() == "200"
     assert contents(tmp_path) == undisturbed
 
@@ -151,7 +151,7 @@ def test_a_dask_worker_killed_loses_nothing(tmp_path: Path, undisturbed: dict[st
 
         when = moments(13, 2)
         try:
-            tally = run(job(TWO_HUNDRED, tmp_path / "out", unhurried), cluster, at_moments(when, kill))
+            tally = run_variants(job(TWO_HUNDRED, tmp_path / "out", unhurried), cluster, at_moments(when, kill))
         finally:
             cluster.close(False)
     assert when == [] and tally.done == 200
@@ -166,30 +166,30 @@ def test_the_dask_scheduler_killed_is_a_clear_error_and_a_restart_ends_the_run(
     with DaskProcesses(tmp_path / "dask", 2) as dask:
         cluster = connected(dask)
         with pytest.raises(SetwrightError, match=r"scheduler is gone.*what is done is stored"):
-            run(what, cluster, at_moments(when, dask.scheduler.kill))
+            run_variants(what, cluster, at_moments(when, dask.scheduler.kill))
         cluster.close(True)
     held = contents(tmp_path / "out")
     assert when == [] and 0 < len(held) < 200 and held.items() <= undisturbed.items()
     with DaskProcesses(tmp_path / "again", 2) as dask:
         cluster = connected(dask)
-        assert run(what, cluster).done == 200
+        assert run_variants(what, cluster).done == 200
         cluster.close(False)
     assert contents(tmp_path / "out") == undisturbed
 
 
-def connected(dask: DaskProcesses, tls: Tls | None = None) -> Cluster:
+def connected(dask: DaskProcesses, tls: TlsFiles | None = None) -> DaskWorkers:
     """A cluster with all of its workers there."""
     dask.until(lambda: registered(dask, tls))
-    return Cluster(dask.address, tls)
+    return DaskWorkers(dask.address, tls)
 
 
-def registered(dask: DaskProcesses, tls: Tls | None) -> bool:
+def registered(dask: DaskProcesses, tls: TlsFiles | None) -> bool:
     try:
-        cluster = Cluster(dask.address, tls)
+        cluster = DaskWorkers(dask.address, tls)
     except SetwrightError:
         return False
     try:
-        return cluster.workers >= dask.wanted
+        return cluster.count >= dask.wanted
     finally:
         cluster.close(True)
 
@@ -223,7 +223,7 @@ def test_a_dask_worker_of_another_version_or_none_is_refused_before_it_reads_a_t
 
         def refused() -> bool:
             try:
-                Cluster(dask.address).close(True)
+                DaskWorkers(dask.address).close(True)
             except SetwrightError as error:
                 return said in str(error)
             return False
@@ -241,7 +241,7 @@ def test_a_dask_worker_of_another_version_that_joins_later_ends_the_run(tmp_path
                 dask.until(lambda: len(cluster.client.scheduler_info(n_workers=-1)["workers"]) == 2)
 
         with pytest.raises(SetwrightError, match=r"has setwright 9\.9, expected"):
-            run(job(TWO_HUNDRED, tmp_path / "out", unhurried), cluster, one_more)
+            run_variants(job(TWO_HUNDRED, tmp_path / "out", unhurried), cluster, one_more)
         cluster.close(True)
 
 
@@ -249,18 +249,18 @@ def test_tls_connects_and_strangers_do_not(tmp_path: Path) -> None:
     files, others = tls_files(tmp_path / "tls"), tls_files(tmp_path / "others")
     with DaskProcesses(tmp_path / "dask", 1, files) as dask:
         assert dask.address.startswith("tls://")
-        cluster = connected(dask, Tls(*files.values()))
-        assert run(job(TEN, tmp_path / "out"), cluster).done == 10
+        cluster = connected(dask, TlsFiles(*files.values()))
+        assert run_variants(job(TEN, tmp_path / "out"), cluster).done == 10
         cluster.close(False)
         with pytest.raises(SetwrightError, match="no scheduler answers"):
-            Cluster(dask.address, Tls(*others.values()))
+            DaskWorkers(dask.address, TlsFiles(*others.values()))
 
 
 def test_addresses_and_tls_files_must_go_together(tmp_path: Path) -> None:
     with pytest.raises(UsageFault, match="is no address"):
-        Cluster("127.0.0.1:80")
+        DaskWorkers("127.0.0.1:80")
     with pytest.raises(UsageFault, match="do not go together"):
-        Cluster("tls://127.0.0.1:80")
-    missing = Tls(*(tmp_path / name for name in ("a", "b", "c")))
+        DaskWorkers("tls://127.0.0.1:80")
+    missing = TlsFiles(*(tmp_path / name for name in ("a", "b", "c")))
     with pytest.raises(UsageFault, match="a: is not there"):
-        Cluster("tls://127.0.0.1:80", missing)
+        DaskWorkers("tls://127.0.0.1:80", missing)

@@ -3,35 +3,35 @@
 from __future__ import annotations
 
 import threading
-from concurrent.futures import ThreadPoolExecutor
+from concurrent.futures import BrokenExecutor, ThreadPoolExecutor
 from dataclasses import asdict, replace
 from pathlib import Path
 from typing import Any, ClassVar
 
 import pytest
-from cheap_cells import TEN, TWO_HUNDRED, cheap, contents, job
+from cheap_variants import TEN, TWO_HUNDRED, cheap, contents, job
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.batch.variant_task import solved_variant
+from setwright.solver.batch.worker import solve_task
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.variants.matrix_files import matrix_files
 from setwright.solver.sheets.variants.matrix_text import matrix_text
-from setwright.solver.sheets.variants.rows import rows_of
-from setwright.solver.uses.variants.engines import BrokenWorker, Lent
+from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.manifest import manifest_of, read_manifest, write_manifest
-from setwright.solver.uses.variants.record import record
-from setwright.solver.uses.variants.run import IN_FLIGHT, Job, Tally, run
-from setwright.solver.uses.variants.store import Store
-from setwright.solver.uses.variants.task import UNFINISHED, Task
+from setwright.solver.uses.variants.result_store import ResultStore
+from setwright.solver.uses.variants.results import written_result
+from setwright.solver.uses.variants.running import IN_FLIGHT, Job, Tally, run_variants
+from setwright.solver.uses.variants.task import UNFINISHED, VariantTask
+from setwright.solver.uses.variants.workers import ExecutorWorkers
 
 
 def in_threads(what: Job, threads: int = 2, **more: Any) -> Tally:
     with ThreadPoolExecutor(threads) as executor:
-        return run(what, Lent(executor, threads), **more)
+        return run_variants(what, ExecutorWorkers(executor, threads), **more)
 
 
 class Counted:
-    """Cheap cells that are counted, some of them replaced."""
+    """Cheap variants that are counted, some of them replaced."""
 
     def __init__(self, instead: Any = None) -> None:
         self.names: list[str] = []
@@ -39,7 +39,7 @@ class Counted:
         self.now = self.most = 0
         self.lock = threading.Lock()
 
-    def __call__(self, task: Task) -> bytes:
+    def __call__(self, task: VariantTask) -> bytes:
         with self.lock:
             self.names.append(task.name)
         found = self.instead(task)
@@ -53,7 +53,7 @@ def test_any_number_of_workers_and_any_shards_give_the_same_bytes(tmp_path: Path
         in_threads(job(TWO_HUNDRED, tmp_path / "shards", shard=(k, 3)))
     assert contents(tmp_path / "one") == contents(tmp_path / "five") == contents(tmp_path / "shards")
     assert len(contents(tmp_path / "one")) == 200
-    files = [matrix_files(j.matrix, rows_of(j.matrix, j.store)) for j in (one, five)]
+    files = [matrix_files(j.matrix, read_variant_rows(j.matrix, j.store)) for j in (one, five)]
     assert files[0] == files[1]
 
 
@@ -62,25 +62,25 @@ def test_shards_hold_whole_chains_and_every_cell_once(tmp_path: Path) -> None:
     parts = [replace(whole, shard=(k, 7)).places() for k in range(1, 8)]
     assert sorted(place for part in parts for place in part) == list(range(200))
     for part in parts:
-        assert all(whole.matrix.cells[p].extends in (None, *part) for p in part)
+        assert all(whole.matrix.variants[p].extends in (None, *part) for p in part)
 
 
 def test_a_second_run_does_nothing(tmp_path: Path) -> None:
     in_threads(job(TEN, tmp_path))
     before, work = contents(tmp_path), Counted()
     tally = in_threads(job(TEN, tmp_path, work))
-    assert work.names == [] and tally.kept == tally.cells == 10 and contents(tmp_path) == before
+    assert work.names == [] and tally.kept == tally.variants == 10 and contents(tmp_path) == before
 
 
 def test_only_what_is_missing_damaged_or_changed_is_done_again(tmp_path: Path) -> None:
     first = job(TEN, tmp_path)
     in_threads(first)
-    before, cells = contents(tmp_path), first.matrix.cells
-    first.store.remove(cells[1].key)
-    first.store.path(cells[7].key).write_bytes(before[f"{cells[7].key}.json"][:-20])
+    before, variants = contents(tmp_path), first.matrix.variants
+    first.store.remove(variants[1].key)
+    first.store.path(variants[7].key).write_bytes(before[f"{variants[7].key}.json"][:-20])
     work = Counted()
     in_threads(job(TEN, tmp_path, work))
-    assert sorted(work.names) == sorted([cells[1].name, cells[7].name]) and contents(tmp_path) == before
+    assert sorted(work.names) == sorted([variants[1].name, variants[7].name]) and contents(tmp_path) == before
     changed = {**TEN, "also": [{"when": {"kit": "bands", "minutes": 35}, "brief": {"avoid": ["plank"]}}]}
     work = Counted()
     in_threads(job(changed, tmp_path, work))
@@ -91,23 +91,25 @@ def test_a_result_with_one_letter_changed_is_done_again(tmp_path: Path) -> None:
     """Still JSON, still of its key: the digest tells."""
     first = job(TEN, tmp_path)
     in_threads(first)
-    before, cell = contents(tmp_path), first.matrix.cells[3]
-    changed = before[f"{cell.key}.json"].replace(b'"minutes": "', b'"minutes": "1', 1)
-    first.store.path(cell.key).write_bytes(changed)
+    before, variant = contents(tmp_path), first.matrix.variants[3]
+    changed = before[f"{variant.key}.json"].replace(b'"minutes": "', b'"minutes": "1', 1)
+    first.store.path(variant.key).write_bytes(changed)
     work = Counted()
     in_threads(job(TEN, tmp_path, work))
-    assert work.names == [cell.name] and contents(tmp_path) == before
+    assert work.names == [variant.name] and contents(tmp_path) == before
 
 
 def test_a_result_that_goes_while_a_run_needs_it_is_a_clear_error(tmp_path: Path) -> None:
     """As when another run tidies: a longer variant solved without the shorter one would come out otherwise."""
     what = job(TEN, tmp_path)
     in_threads(what)
-    solved = [c for c in what.matrix.cells if b'"end": "solved"' in contents(tmp_path)[f"{c.key}.json"]]
-    longer = next(c for c in what.matrix.cells if c.extends is not None and what.matrix.cells[c.extends] in solved)
+    solved = [c for c in what.matrix.variants if b'"end": "solved"' in contents(tmp_path)[f"{c.key}.json"]]
+    longer = next(
+        c for c in what.matrix.variants if c.extends is not None and what.matrix.variants[c.extends] in solved
+    )
     what.store.remove(longer.key)
 
-    class ReadOnce(Store):
+    class ReadOnce(ResultStore):
         """Each result is there for the first look only."""
 
         seen: ClassVar[set[str]] = set()
@@ -125,7 +127,7 @@ def test_a_result_that_goes_while_a_run_needs_it_is_a_clear_error(tmp_path: Path
     "error", [ModuleNotFoundError("No module named 'x'"), AttributeError("Can't get attribute 'x'")]
 )
 def test_a_worker_that_cannot_load_its_work_ends_the_run(tmp_path: Path, error: Exception) -> None:
-    def fail(task: Task) -> None:
+    def fail(task: VariantTask) -> None:
         raise error
 
     with pytest.raises(SetwrightError, match=r"a worker cannot load .*'x'; give every worker the same setwright"):
@@ -155,28 +157,30 @@ def test_no_more_than_a_few_times_the_workers_are_in_flight(tmp_path: Path) -> N
     gate = threading.Event()
     threading.Timer(0.05, gate.set).start()
     with Watched(2) as executor:
-        run(job(TWO_HUNDRED, tmp_path, Counted(lambda task: gate.wait() and None)), Lent(executor, 2))
+        run_variants(
+            job(TWO_HUNDRED, tmp_path, Counted(lambda task: gate.wait() and None)), ExecutorWorkers(executor, 2)
+        )
     assert 2 <= executor.most <= 2 * IN_FLIGHT
 
 
 def test_a_longer_variant_gets_the_nearest_shorter_one_that_has_a_week(tmp_path: Path) -> None:
     seen: dict[str, bytes | None] = {}
 
-    def look(task: Task) -> None:
+    def look(task: VariantTask) -> None:
         seen[task.name] = task.previous
 
     what = job(TEN, tmp_path, Counted(look))
     in_threads(what)
-    cells, weeks = what.matrix.cells, contents(tmp_path)
-    for cell in cells:
-        base = cell.extends
-        while base is not None and b'"end": "solved"' not in weeks[f"{cells[base].key}.json"]:
-            base = cells[base].extends
-        assert seen[cell.name] == (None if base is None else weeks[f"{cells[base].key}.json"])
+    variants, weeks = what.matrix.variants, contents(tmp_path)
+    for variant in variants:
+        base = variant.extends
+        while base is not None and b'"end": "solved"' not in weeks[f"{variants[base].key}.json"]:
+            base = variants[base].extends
+        assert seen[variant.name] == (None if base is None else weeks[f"{variants[base].key}.json"])
 
 
 def test_a_cell_that_the_net_ended_is_done_again_and_its_longer_ones_wait(tmp_path: Path) -> None:
-    late = Counted(lambda task: record(task, UNFINISHED, "late") if task.name == "1 x 30, bands" else None)
+    late = Counted(lambda task: written_result(task, UNFINISHED, "late") if task.name == "1 x 30, bands" else None)
     tally = in_threads(job(TEN, tmp_path, late))
     assert (tally.troubled, tally.waiting, tally.left) == (1, 2, 2)
     work = Counted()
@@ -187,7 +191,7 @@ def test_a_cell_that_the_net_ended_is_done_again_and_its_longer_ones_wait(tmp_pa
 
 
 def test_a_cell_that_fails_is_set_aside_and_stops_nothing(tmp_path: Path) -> None:
-    def fail(task: Task) -> None:
+    def fail(task: VariantTask) -> None:
         if task.name == "1 x 40, bands":
             raise RuntimeError("no luck")
 
@@ -196,9 +200,9 @@ def test_a_cell_that_fails_is_set_aside_and_stops_nothing(tmp_path: Path) -> Non
 
 
 def test_after_a_death_cells_are_tried_alone_and_the_killer_is_set_aside(tmp_path: Path) -> None:
-    def die(task: Task) -> None:
+    def die(task: VariantTask) -> None:
         if task.name == "1 x 20, bands":
-            raise BrokenWorker
+            raise BrokenExecutor
 
     work = Counted(die)
     tally = in_threads(job(TEN, tmp_path, work))
@@ -218,7 +222,7 @@ def test_stopping_keeps_what_is_done(tmp_path: Path) -> None:
 def test_a_worker_of_another_version_ends_the_run_with_a_clear_error(tmp_path: Path, more: dict[str, int]) -> None:
     """Also where the other version's limits have names that this one does not know."""
     limits = asdict(SEARCHES["quick"]) | more
-    what = job(TEN, tmp_path, solved_variant)
+    what = job(TEN, tmp_path, solve_task)
     other = replace(what, matrix=replace(what.matrix, stamp={"version": "9.9", "limits": limits}))
     with pytest.raises(SetwrightError, match="a worker differs from the run: version"):
         in_threads(other)
@@ -228,11 +232,11 @@ def test_the_folder_explains_itself(tmp_path: Path) -> None:
     what = job(TEN, tmp_path)
     write_manifest(what.store, what.matrix)
     assert manifest_of(read_manifest(tmp_path)) == manifest_of(what.matrix)
-    rows = rows_of(what.matrix, what.store)
+    rows = read_variant_rows(what.matrix, what.store)
     assert {row.end for row in rows} == {"to do"}
     in_threads(what)
-    text = matrix_text(what.matrix, rows_of(what.matrix, what.store), 80)
-    assert all(cell.name in text for cell in what.matrix.cells)
+    text = matrix_text(what.matrix, read_variant_rows(what.matrix, what.store), 80)
+    assert all(variant.name in text for variant in what.matrix.variants)
     assert max(map(len, text.splitlines())) <= 80
 
 
@@ -243,9 +247,9 @@ def test_the_files_are_tables_of_every_variant(tmp_path: Path) -> None:
     raw = {**TEN, "name": "=1+{minutes} & <{kit}>", "title": "<b>"}
     what = job(raw, tmp_path)
     in_threads(what)
-    files = matrix_files(what.matrix, rows_of(what.matrix, what.store))
+    files = matrix_files(what.matrix, read_variant_rows(what.matrix, what.store))
     rows = list(csv.DictReader(files["matrix.csv"].decode().splitlines()))
-    assert [row["variant"] for row in rows] == [f"'{cell.name}" for cell in what.matrix.cells]
+    assert [row["variant"] for row in rows] == [f"'{variant.name}" for variant in what.matrix.variants]
 
     class Page(HTMLParser):
         def __init__(self) -> None:
@@ -262,4 +266,4 @@ def test_the_files_are_tables_of_every_variant(tmp_path: Path) -> None:
     page = Page()
     page.feed(files["matrix.html"].decode())
     assert page.tags.count("tr") == 2 + 10 + len(files["changes.csv"].decode().splitlines()) - 1
-    assert "b" not in page.tags and all(cell.name in page.said for cell in what.matrix.cells)
+    assert "b" not in page.tags and all(variant.name in page.said for variant in what.matrix.variants)

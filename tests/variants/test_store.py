@@ -9,13 +9,13 @@ from pathlib import Path
 import pytest
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
-from setwright.solver.uses.variants.store import Store, machine
+from setwright.solver.uses.variants.result_store import ResultStore, machine_name
 
 KEY = "ab" + "0" * 30
 
 
-def opened(folder: Path) -> Store:
-    store = Store(folder)
+def opened(folder: Path) -> ResultStore:
+    store = ResultStore(folder)
     store.open()
     return store
 
@@ -54,22 +54,26 @@ def test_a_write_that_fails_leaves_what_was_there_and_no_half_file(
 def test_a_folder_that_cannot_be_made_is_an_error_before_any_work(tmp_path: Path) -> None:
     """/proc takes no new folders, from root neither."""
     with pytest.raises(SetwrightError, match="cannot be written"):
-        Store(Path("/proc/setwright-variants")).open()
+        ResultStore(Path("/proc/setwright-variants")).open()
     (tmp_path / "file").write_text("x")
     with pytest.raises(UsageFault, match="is a file"):
-        Store(tmp_path / "file").open()
+        ResultStore(tmp_path / "file").open()
 
 
 def test_a_folder_with_other_things_in_it_is_refused(tmp_path: Path) -> None:
     (tmp_path / "letters.txt").write_text("x")
     with pytest.raises(UsageFault, match="holds other files"):
-        Store(tmp_path).open()
+        ResultStore(tmp_path).open()
 
 
 def test_what_a_dead_writer_left_is_cleared_and_a_living_ones_is_not(tmp_path: Path) -> None:
     opened(tmp_path)
-    dead, alive, elsewhere = (f"{machine()}~4194305~x", f"{machine()}~1~x", f"other-{machine()}~4194305~x")
+    dead, alive, elsewhere = (
+        f"{machine_name()}~4194305~x",
+        f"{machine_name()}~1~x",
+        f"other-{machine_name()}~4194305~x",
+    )
     for name in (dead, alive, elsewhere):
-        (tmp_path / ".beside" / name).write_text("half")
+        (tmp_path / ".unfinished" / name).write_text("half")
     opened(tmp_path)
     assert files(tmp_path) == sorted([alive, elsewhere])

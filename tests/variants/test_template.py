@@ -6,7 +6,7 @@ import copy
 from typing import Any
 
 import pytest
-from cheap_cells import STAMP, TEN, TWO_HUNDRED, matrix
+from cheap_variants import STAMP, TEN, TWO_HUNDRED, matrix
 
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.uses.variants.matrix import file_stem
@@ -20,7 +20,7 @@ SIZES: dict[str, Any] = {
 
 
 def keys(raw: dict[str, Any], stamp: dict[str, Any] | None = None) -> dict[str, str]:
-    return {cell.name: cell.key for cell in matrix(raw, stamp).cells}
+    return {variant.name: variant.key for variant in matrix(raw, stamp).variants}
 
 
 def faults(raw: dict[str, Any]) -> str:
@@ -33,8 +33,10 @@ def test_exclusions_leave_what_is_wanted_and_chains_go_by_minutes() -> None:
     """Worked by hand: 2 x 30, 2 x 45, 3 x 45, 3 x 60, 4 x 60 by two kits; the longer of a pair extends the shorter."""
     made = matrix(SIZES)
     sizes = ["2x30", "2x45", "3x45", "3x60", "4x60"]
-    assert sorted(c.name for c in made.cells) == sorted(f"{size} {kit}" for size in sizes for kit in ("rack", "bands"))
-    extended = {c.name: made.cells[c.extends].name for c in made.cells if c.extends is not None}
+    assert sorted(c.name for c in made.variants) == sorted(
+        f"{size} {kit}" for size in sizes for kit in ("rack", "bands")
+    )
+    extended = {c.name: made.variants[c.extends].name for c in made.variants if c.extends is not None}
     pairs = {"2x45": "2x30", "3x60": "3x45"}
     assert extended == {f"{a} {kit}": f"{b} {kit}" for a, b in pairs.items() for kit in ("rack", "bands")}
     assert sorted(len(chain) for chain in made.chains) == [1, 1, 2, 2, 2, 2]
@@ -45,8 +47,8 @@ def test_two_hundred_variants_have_two_hundred_keys() -> None:
 
 
 def test_efficiency_extends_nothing_nor_does_a_template_that_says_off() -> None:
-    assert all(c.extends is None for c in matrix({**TEN, "brief": {"goal": "efficiency"}}).cells)
-    assert all(c.extends is None for c in matrix({**TEN, "extend": {"share": "off"}}).cells)
+    assert all(c.extends is None for c in matrix({**TEN, "brief": {"goal": "efficiency"}}).variants)
+    assert all(c.extends is None for c in matrix({**TEN, "extend": {"share": "off"}}).variants)
 
 
 def test_emphases_experience_and_goals_reach_the_brief() -> None:
@@ -63,12 +65,12 @@ def test_emphases_experience_and_goals_reach_the_brief() -> None:
             "also": [{"when": {"experience": "novice"}, "brief": {"avoid": ["deadlift"]}}],
         }
     )
-    assert [c.name for c in made.cells] == [
+    assert [c.name for c in made.variants] == [
         f"tue fri x 40, {e}, {x}" for e in ("all even", "delts") for x in ("novice", "advanced")
     ]
-    assert '"muscles":{"calves":"hold","delts":"priority"}' in made.cells[2].brief
-    assert '"avoid":["deadlift"]' in made.cells[2].brief and '"avoid"' not in made.cells[3].brief
-    assert '"client":{"experience":"novice","trains_alone":true}' in made.cells[2].brief
+    assert '"muscles":{"calves":"hold","delts":"priority"}' in made.variants[2].brief
+    assert '"avoid":["deadlift"]' in made.variants[2].brief and '"avoid"' not in made.variants[3].brief
+    assert '"client":{"experience":"novice","trains_alone":true}' in made.variants[2].brief
 
 
 @pytest.mark.parametrize("part", ["version", "catalogue", "evidence", "engines", "limits"])
@@ -163,7 +165,7 @@ def test_a_fault_in_an_axis_brings_no_others_with_it(vary: dict[str, Any]) -> No
 def test_names_with_slashes_and_letters_of_any_alphabet_are_files_of_one_folder() -> None:
     kits = {"../../etc/x": "bands", "\u0433\u0438\u0440\u044f": "bodyweight"}
     made = matrix({"name": "{days}/{minutes}/../{kit}", "vary": {**ONE, "kits": kits}})
-    assert [file_stem(cell.name) for cell in made.cells] == ["1-12-etc-x", "1-12-\u0433\u0438\u0440\u044f"]
+    assert [file_stem(variant.name) for variant in made.variants] == ["1-12-etc-x", "1-12-\u0433\u0438\u0440\u044f"]
 
 
 def test_the_order_of_a_template_changes_nothing() -> None:

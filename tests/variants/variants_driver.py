@@ -1,4 +1,4 @@
-"""A run of two hundred cheap cells as a program of its own, to be killed: FOLDER [MOST BYTES OF A FILE]."""
+"""A run of two hundred cheap variants as a program of its own, to be killed: FOLDER [MOST BYTES OF A FILE]."""
 
 from __future__ import annotations
 
@@ -6,19 +6,19 @@ import resource
 import sys
 from pathlib import Path
 
-from cheap_cells import TWO_HUNDRED, job, unhurried
+from cheap_variants import TWO_HUNDRED, job, unhurried
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.uses.variants.engines import Pool
-from setwright.solver.uses.variants.run import run
+from setwright.solver.uses.variants.running import run_variants
+from setwright.solver.uses.variants.workers import ProcessPool
 
 if __name__ == "__main__":
     if len(sys.argv) > 2:
         most = int(sys.argv[2])
         resource.setrlimit(resource.RLIMIT_FSIZE, (most, most))
-    pool = Pool(2)
+    pool = ProcessPool(2)
     try:
-        print(run(job(TWO_HUNDRED, Path(sys.argv[1]), unhurried), pool).done)
+        print(run_variants(job(TWO_HUNDRED, Path(sys.argv[1]), unhurried), pool).done)
     except SetwrightError as error:
         sys.exit(str(error))
     finally:

@@ -23,7 +23,7 @@ from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.uses.variants.matrix import Matrix
+    from setwright.solver.uses.variants.matrix import VariantMatrix
 
 
 @click.command("plan", cls=PrintingCommand)
@@ -43,22 +43,22 @@ def command(
 ) -> None:
     """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
     from setwright.solver.sheets.variants.plan_text import plan_document, plan_text
-    from setwright.solver.uses.variants.engines import usable_cores
-    from setwright.solver.uses.variants.expected import expected_seconds
+    from setwright.solver.uses.variants.expected_time import expected_seconds
+    from setwright.solver.uses.variants.workers import usable_cores
 
     check_target(target, force)
     matrix = matrix_in(template, open_catalogue(overlay), search)
     workers = workers or usable_cores()
-    seconds = expected_seconds(matrix, range(len(matrix.cells)), search, workers)
+    seconds = expected_seconds(matrix, range(len(matrix.variants)), search, workers)
     if wants_json(as_json, target):
         deliver(plan_document(matrix, search, workers, seconds), target, force)
     else:
         deliver(plan_text(matrix, search, workers, seconds, columns()), target, force)
 
 
-def matrix_in(template: Path, catalogue: Catalogue, search: str) -> Matrix:
+def matrix_in(template: Path, catalogue: Catalogue, search: str) -> VariantMatrix:
     """The matrix of a template's file; raises UsageFault with every fault of the template."""
-    from setwright.solver.batch.variant_task import stamp_of
+    from setwright.solver.batch.stamp import stamp_of
     from setwright.solver.rulebook import RULES
     from setwright.solver.uses.variants.matrix import matrix_of
     from setwright.solver.uses.variants.template import read_template

@@ -20,13 +20,13 @@ from setwright.solver.cli.variants.run_words import RunProgress, end_words
 from setwright.solver.search.limits import DEFAULT
 
 if TYPE_CHECKING:
-    from setwright.solver.uses.variants.cluster import Tls
-    from setwright.solver.uses.variants.engines import Engine
-    from setwright.solver.uses.variants.matrix import Matrix
-    from setwright.solver.uses.variants.run import Job, Tally
-    from setwright.solver.uses.variants.store import Store
+    from setwright.solver.uses.variants.dask_workers import TlsFiles
+    from setwright.solver.uses.variants.matrix import VariantMatrix
+    from setwright.solver.uses.variants.result_store import ResultStore
+    from setwright.solver.uses.variants.running import Job, Tally
+    from setwright.solver.uses.variants.workers import Workers
 
-CELLS_FOLLOW: Final = "\nstopping: cells that are running are finished and stored (Ctrl-C again ends at once)"
+VARIANTS_FOLLOW: Final = "\nstopping: variants that are running are finished and stored (Ctrl-C again ends at once)"
 
 
 @click.command("run", cls=PrintingCommand)
@@ -63,30 +63,30 @@ def command(
     overlay: Path | None,
 ) -> None:
     """Solve every variant of a TEMPLATE that FOLDER does not hold yet, and write its matrix."""
-    from setwright.solver.batch.variant_task import solved_variant
+    from setwright.solver.batch.worker import solve_task
     from setwright.solver.uses.variants.manifest import read_earlier, write_manifest
-    from setwright.solver.uses.variants.run import Job, run
-    from setwright.solver.uses.variants.store import Store
+    from setwright.solver.uses.variants.result_store import ResultStore
+    from setwright.solver.uses.variants.running import Job, run_variants
 
     tls = (tls_ca, tls_cert, tls_key)
-    check_engine(cluster, tls, workers)
+    check_workers(cluster, tls, workers)
     matrix = matrix_in(template, open_catalogue(overlay), search)
-    store = Store(folder)
+    store = ResultStore(folder)
     store.open()
     tell_of_another(read_earlier(folder), matrix, folder, tidy)
     write_manifest(store, matrix)
     overlay_file = None if overlay is None else (overlay.name, overlay.read_bytes())
-    job = Job(matrix, store, solved_variant, overlay_file, shard)
-    with Stopping(CELLS_FOLLOW) as stopping:
+    job = Job(matrix, store, solve_task, overlay_file, shard)
+    with Stopping(VARIANTS_FOLLOW) as stopping:
         progress = RunProgress()
-        engine = engine_of(cluster, tls, workers, job)
+        crew = workers_of(cluster, tls, workers, job)
         at_once = True
         try:
-            tally = run(job, engine, progress, stopping)
+            tally = run_variants(job, crew, progress, stopping)
             at_once = False
         finally:
             progress.clear()
-            engine.close(at_once)
+            crew.close(at_once)
     if tidy and shard == (1, 1):
         remove_earlier(store, matrix)
     finish(matrix, store, tally, shard)
@@ -94,7 +94,7 @@ def command(
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if unfinished else ExitCode.DONE)
 
 
-def tell_of_another(earlier: Matrix | None, matrix: Matrix, folder: Path, tidy: bool) -> None:
+def tell_of_another(earlier: VariantMatrix | None, matrix: VariantMatrix, folder: Path, tidy: bool) -> None:
     """Say that a folder was last run with another template; refuse to tidy that one's results away at once."""
     if earlier is None or earlier.title == matrix.title or not set(earlier.place_of).isdisjoint(matrix.place_of):
         return
@@ -105,9 +105,9 @@ def tell_of_another(earlier: Matrix | None, matrix: Matrix, folder: Path, tidy: 
     say(f"{folder} {said}: its results are kept, but status, sheets and the matrix are of this one now")
 
 
-def check_engine(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None) -> None:
+def check_workers(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None) -> None:
     """Refuse, before anything is written, workers that are asked for in two ways."""
-    from setwright.solver.uses.variants.cluster import check_address
+    from setwright.solver.uses.variants.dask_workers import check_address
 
     given = [path for path in tls if path is not None]
     if given and (cluster is None or len(given) < len(tls)):
@@ -119,25 +119,25 @@ def check_engine(cluster: str | None, tls: tuple[Path | None, ...], workers: int
         check_address(cluster, tls_of(tls))
 
 
-def tls_of(tls: tuple[Path | None, ...]) -> Tls | None:
-    from setwright.solver.uses.variants.cluster import Tls
+def tls_of(tls: tuple[Path | None, ...]) -> TlsFiles | None:
+    from setwright.solver.uses.variants.dask_workers import TlsFiles
 
     given = [path for path in tls if path is not None]
-    return Tls(*given) if given else None
+    return TlsFiles(*given) if given else None
 
 
-def engine_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Engine:
+def workers_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Workers:
     """The workers that were asked for; no more processes than there are chains."""
-    from setwright.solver.uses.variants.cluster import Cluster
-    from setwright.solver.uses.variants.engines import Pool, usable_cores
+    from setwright.solver.uses.variants.dask_workers import DaskWorkers
+    from setwright.solver.uses.variants.workers import ProcessPool, usable_cores
 
     if cluster is not None:
-        return Cluster(cluster, tls_of(tls))
+        return DaskWorkers(cluster, tls_of(tls))
     chains = len(job.matrix.chains[job.shard[0] - 1 :: job.shard[1]])
-    return Pool(max(1, min(workers or usable_cores(), chains)))
+    return ProcessPool(max(1, min(workers or usable_cores(), chains)))
 
 
-def remove_earlier(store: Store, matrix: Matrix) -> None:
+def remove_earlier(store: ResultStore, matrix: VariantMatrix) -> None:
     """Remove the results of variants that the template no longer asks for."""
     old = [key for key in store.stored() if key not in matrix.place_of]
     for key in old:
@@ -146,13 +146,13 @@ def remove_earlier(store: Store, matrix: Matrix) -> None:
         say(f"{len(old)} results that the template no longer asks for were removed")
 
 
-def finish(matrix: Matrix, store: Store, tally: Tally, shard: tuple[int, int]) -> None:
-    """The matrix in the folder and on standard output; a shard writes it only when it finds every cell there."""
+def finish(matrix: VariantMatrix, store: ResultStore, tally: Tally, shard: tuple[int, int]) -> None:
+    """The matrix in the folder and on standard output; a shard writes it only when it finds every variant there."""
     from setwright.solver.sheets.variants.matrix_files import matrix_files
     from setwright.solver.sheets.variants.matrix_text import matrix_text
-    from setwright.solver.sheets.variants.rows import rows_of
+    from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 
-    rows = rows_of(matrix, store)
+    rows = read_variant_rows(matrix, store)
     whole = shard == (1, 1)
     if whole or not any(row.end == "to do" for row in rows):
         for name, data in matrix_files(matrix, rows).items():

@@ -9,7 +9,7 @@ from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.progress import ProgressLine
 
 if TYPE_CHECKING:
-    from setwright.solver.uses.variants.run import Tally
+    from setwright.solver.uses.variants.running import Tally
 
 PAUSE: Final = 0.5
 """Seconds between two rewritings."""
@@ -18,7 +18,7 @@ PAUSE: Final = 0.5
 def end_words(tally: Tally, shard: tuple[int, int]) -> str:
     """The end of a run in a line."""
     part = f"shard {shard[0]}/{shard[1]}: " if shard != (1, 1) else ""
-    text = f"{part}{tally.cells} variants: {tally.solved} solved, {tally.impossible} impossible"
+    text = f"{part}{tally.variants} variants: {tally.solved} solved, {tally.impossible} impossible"
     more = {"without a week": tally.no_week, "to be tried again": tally.troubled, "not begun": tally.left}
     text += "".join(f", {count} {words}" for words, count in more.items() if count)
     return f"{text}; {tally.kept} were there before"
@@ -49,7 +49,7 @@ def progress_words(tally: Tally, seconds: float) -> str:
     from setwright.solver.sheets.variants.plan_text import duration
 
     done = tally.done + tally.troubled - tally.kept
-    text = f"{tally.done} of {tally.cells} done, {tally.running} running, {tally.impossible} impossible"
+    text = f"{tally.done} of {tally.variants} done, {tally.running} running, {tally.impossible} impossible"
     text += f", {tally.left} left"
     if done < 1 or seconds <= 0:
         return text

@@ -21,8 +21,8 @@ from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.sheets.handout.coach import Coach
-    from setwright.solver.uses.variants.matrix import Matrix
-    from setwright.solver.uses.variants.store import Store
+    from setwright.solver.uses.variants.matrix import VariantMatrix
+    from setwright.solver.uses.variants.result_store import ResultStore
 
 
 @click.command("sheets", cls=PrintingCommand)
@@ -52,10 +52,10 @@ def command(
 ) -> None:
     """Print every week of FOLDER, or write each into files named after its variant."""
     from setwright.solver.uses.variants.manifest import read_manifest
-    from setwright.solver.uses.variants.store import Store
+    from setwright.solver.uses.variants.result_store import ResultStore
 
     _raise(gathered_faults(ctx))
-    matrix, store, catalogue = read_manifest(folder), Store(folder), open_catalogue(overlay)
+    matrix, store, catalogue = read_manifest(folder), ResultStore(folder), open_catalogue(overlay)
     if matrix.stamp["catalogue"] != catalogue.digest:
         said = "was run with another catalogue than this one"
         raise UsageFault(Fault(str(folder), said, "name that file with --catalogue, or run the template again"))
@@ -68,36 +68,36 @@ def command(
     else:
         coach = coach_with(coach_file, catalogue, start=start)
         count = write_formats(matrix, store, catalogue, target, force, formats, coach)
-    say(f"{count} of {len(matrix.cells)} variants have a week" + (f"; written into {target}" if target else ""))
+    say(f"{count} of {len(matrix.variants)} variants have a week" + (f"; written into {target}" if target else ""))
 
 
-def print_weeks(matrix: Matrix, store: Store, catalogue: Catalogue) -> int:
+def print_weeks(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue) -> int:
     """Print every week on standard output; how many there are."""
-    from setwright.solver.batch.variant_task import sheets_of
+    from setwright.solver.batch.stored_weeks import week_texts
 
     count = 0
-    for _, text in sheets_of(matrix, store, catalogue, columns()):
+    for _, text in week_texts(matrix, store, catalogue, columns()):
         print_text(("" if not count else "\n" + "=" * 60 + "\n\n") + text)
         count += 1
     return count
 
 
-def write_texts(matrix: Matrix, store: Store, catalogue: Catalogue, target: Path, force: bool) -> int:
+def write_texts(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, target: Path, force: bool) -> int:
     """Write a text file for each week; how many there are. Raises UsageFault before anything is written."""
-    from setwright.solver.batch.variant_task import sheets_of
+    from setwright.solver.batch.stored_weeks import week_texts
     from setwright.solver.uses.variants.matrix import file_stem
 
-    _raise(folder_faults(target, tuple(f"{file_stem(cell.name)}.txt" for cell in matrix.cells), force))
+    _raise(folder_faults(target, tuple(f"{file_stem(variant.name)}.txt" for variant in matrix.variants), force))
     count = 0
-    for cell, text in sheets_of(matrix, store, catalogue, columns()):
-        deliver_all({f"{file_stem(cell.name)}.txt": text.encode()}, target, force, quiet=True)
+    for variant, text in week_texts(matrix, store, catalogue, columns()):
+        deliver_all({f"{file_stem(variant.name)}.txt": text.encode()}, target, force, quiet=True)
         count += 1
     return count
 
 
 def write_formats(
-    matrix: Matrix,
-    store: Store,
+    matrix: VariantMatrix,
+    store: ResultStore,
     catalogue: Catalogue,
     target: Path,
     force: bool,
@@ -112,7 +112,7 @@ def write_formats(
     from setwright.solver.uses.variants.matrix import file_stem
 
     endings = [FORMATS[name].ending for name in formats]
-    files = tuple(f"{file_stem(cell.name)}.{ending}" for cell in matrix.cells for ending in endings)
+    files = tuple(f"{file_stem(variant.name)}.{ending}" for variant in matrix.variants for ending in endings)
     _raise([*undated_faults(formats, coach), *folder_faults(target, files, force)])
     count = 0
     for name, contents in _files_of_each(matrix, store, catalogue, formats, coach):
@@ -122,19 +122,19 @@ def write_formats(
 
 
 def _files_of_each(
-    matrix: Matrix, store: Store, catalogue: Catalogue, formats: tuple[str, ...], coach: Coach
+    matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, formats: tuple[str, ...], coach: Coach
 ) -> Iterator[tuple[str, dict[str, bytes]]]:
     """Each variant that has a week: its name, and ending -> bytes."""
     from setwright.solver.sheets.formats import FORMATS, written
     from setwright.solver.sheets.handout.handout import handout_of
-    from setwright.solver.uses.variants.record import document_of
+    from setwright.solver.uses.variants.results import read_result
 
-    for cell in matrix.cells:
-        data = store.read(cell.key)
-        found = document_of(data, cell.key) if data else None
+    for variant in matrix.variants:
+        data = store.read(variant.key)
+        found = read_result(data, variant.key) if data else None
         if found is not None and found["week"] is not None:
-            handout = handout_of(found["week"], catalogue, coach, where=cell.name)
-            yield cell.name, {FORMATS[name].ending: written(name, handout) for name in formats}
+            handout = handout_of(found["week"], catalogue, coach, where=variant.name)
+            yield variant.name, {FORMATS[name].ending: written(name, handout) for name in formats}
 
 
 def _raise(faults: list[Fault]) -> None:

@@ -18,13 +18,13 @@ from setwright.solver.cli.options import FILE, output_options, wants_json
 def command(folder: Path, as_json: bool, target: Path | None, force: bool) -> None:
     """Show what FOLDER holds: done, impossible, to be tried again and left; then the matrix."""
     from setwright.solver.sheets.variants.matrix_text import matrix_text, status_document
-    from setwright.solver.sheets.variants.rows import rows_of
+    from setwright.solver.sheets.variants.variant_rows import read_variant_rows
     from setwright.solver.uses.variants.manifest import read_manifest
-    from setwright.solver.uses.variants.store import Store
+    from setwright.solver.uses.variants.result_store import ResultStore
 
     check_target(target, force)
-    matrix, store = read_manifest(folder), Store(folder)
-    rows = rows_of(matrix, store)
+    matrix, store = read_manifest(folder), ResultStore(folder)
+    rows = read_variant_rows(matrix, store)
     old = sum(key not in matrix.place_of for key in store.stored())
     if wants_json(as_json, target):
         deliver(status_document(rows, old), target, force)

@@ -8,7 +8,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.columns import Instance
-from setwright.solver.search.decoding import Use, named, ordered, uses_of
+from setwright.solver.search.decoding import Use, names_of, ordered, uses_of
 from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver
 
 Names = dict[tuple[int, int], Exercise]
@@ -32,7 +32,7 @@ def named_as_before(solver: NeighbourhoodSolver, chosen: Chosen, previous: Week,
     """The audit of the columns' week, its exercises named as before wherever the score stays at or above `floor`."""
     instance, columns = solver.instance, solver.model.columns
     uses = uses_of([(columns[j].group, columns[j]) for j in sorted(chosen)])
-    names = named(instance, uses)
+    names = names_of(instance, uses)
     found = _audited(instance, uses, names)
     for key, exercise in _members_before(instance, uses, previous).items():
         for trial in _renamings(names, key, exercise):

@@ -8,18 +8,18 @@ from html import escape
 from typing import Any
 
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.variants.rows import Row, changes_of, ended, line_words, signed, summary
-from setwright.solver.uses.variants.matrix import Matrix
+from setwright.solver.sheets.variants.variant_rows import VariantRow, axis_steps, ended, line_words, signed, summary
+from setwright.solver.uses.variants.matrix import VariantMatrix
 
 TOLD = ("variant", "end", "index", "score", "gap_percent", "minutes", "extends", "lines_kept", "lines_of", "given_up")
 CHANGED = ("from", "to", "varies", "index", "score", "minutes", "exercises_in_common", "exercises")
 
 
-def matrix_files(matrix: Matrix, rows: tuple[Row, ...]) -> dict[str, bytes]:
+def matrix_files(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> dict[str, bytes]:
     """matrix.csv, changes.csv and matrix.html, the same bytes for the same results."""
     told = [
         [
-            r.cell.name,
+            r.variant.name,
             ended(r),
             r.index,
             r.score,
@@ -34,11 +34,11 @@ def matrix_files(matrix: Matrix, rows: tuple[Row, ...]) -> dict[str, bytes]:
     ]
     changed = [
         [
-            c.before.cell.name, c.after.cell.name, c.axis, signed(c.before.index, c.after.index),
+            c.before.variant.name, c.after.variant.name, c.axis, signed(c.before.index, c.after.index),
             signed(c.before.score, c.after.score), (c.after.minutes or 0) - (c.before.minutes or 0), c.common,
             len(c.before.exercises),
         ]
-        for c in changes_of(matrix, rows)
+        for c in axis_steps(matrix, rows)
     ]  # fmt: skip
     heads = [*TOLD, "dropped", "why_no_week"]
     return {
@@ -48,17 +48,17 @@ def matrix_files(matrix: Matrix, rows: tuple[Row, ...]) -> dict[str, bytes]:
     }
 
 
-def percent(row: Row) -> float | None:
+def percent(row: VariantRow) -> float | None:
     return None if row.gap_share is None else round(100 * row.gap_share, 2)
 
 
-def lines_of(row: Row) -> list[Any]:
+def lines_of(row: VariantRow) -> list[Any]:
     """Lines kept, lines there were, index points given up for it; empty where nothing is extended."""
     return [row.kept, row.before, round(row.given_up, 2)] if row.extends else ["", "", ""]
 
 
 def separated(heads: list[str], rows: list[list[Any]]) -> bytes:
-    """Comma-separated values as RFC 4180 has them, in UTF-8; no cell can start a formula."""
+    """Comma-separated values as RFC 4180 has them, in UTF-8; no field can start a formula."""
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\r\n")
     writer.writerow(heads)
@@ -81,8 +81,8 @@ STYLE = (
 
 
 def page(
-    matrix: Matrix,
-    rows: tuple[Row, ...],
+    matrix: VariantMatrix,
+    rows: tuple[VariantRow, ...],
     told: tuple[list[str], list[list[Any]]],
     changed: tuple[list[str], list[list[Any]]],
 ) -> bytes:

@@ -8,8 +8,16 @@ from typing import Any
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import page_width, wrapped
-from setwright.solver.sheets.variants.rows import Change, Row, changes_of, ended, line_words, signed, summary
-from setwright.solver.uses.variants.matrix import Matrix
+from setwright.solver.sheets.variants.variant_rows import (
+    AxisStep,
+    VariantRow,
+    axis_steps,
+    ended,
+    line_words,
+    signed,
+    summary,
+)
+from setwright.solver.uses.variants.matrix import VariantMatrix
 from setwright.solver.uses.variants.task import SOLVED
 
 STATUS = "setwright.variants-status/1"
@@ -17,7 +25,7 @@ MOST_ROWS = 60
 """Rows of a table on screen; the files have them all."""
 
 
-def matrix_text(matrix: Matrix, rows: tuple[Row, ...], width: int = 100) -> str:
+def matrix_text(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int = 100) -> str:
     """The matrix for a coach: a table, what is impossible and why, what does not extend, what changes."""
     width = page_width(width)
     parts = [
@@ -25,17 +33,17 @@ def matrix_text(matrix: Matrix, rows: tuple[Row, ...], width: int = 100) -> str:
         table(rows, width),
         reasons(rows, width),
         exceptions(matrix, rows, width),
-        steps(list(changes_of(matrix, rows)), width),
+        steps(list(axis_steps(matrix, rows)), width),
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
 
 
-def table(rows: tuple[Row, ...], width: int) -> list[str]:
+def table(rows: tuple[VariantRow, ...], width: int) -> list[str]:
     """One line for each variant."""
     shown = [
         [
-            row.cell.name,
+            row.variant.name,
             number(row.index),
             number(row.score),
             "" if row.gap_share is None else f"{100 * row.gap_share:.2f} %",
@@ -57,14 +65,14 @@ def number(value: float | None) -> str:
     return "" if value is None else f"{value:.1f}"
 
 
-def reasons(rows: tuple[Row, ...], width: int) -> list[str]:
+def reasons(rows: tuple[VariantRow, ...], width: int) -> list[str]:
     """Why a variant has no week."""
     found = [row for row in rows if row.said]
-    lines = [line for row in found[:MOST_ROWS] for line in wrapped(f"  {row.cell.name}: {row.said}", width, "    ")]
+    lines = [line for row in found[:MOST_ROWS] for line in wrapped(f"  {row.variant.name}: {row.said}", width, "    ")]
     return ["Without a week:", *lines, *more(len(found), "matrix.csv")] if lines else []
 
 
-def exceptions(matrix: Matrix, rows: tuple[Row, ...], width: int) -> list[str]:
+def exceptions(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int) -> list[str]:
     """Variants that do not hold every line of the shorter one, because that would cost more than the share."""
     found = [row for row in rows if row.dropped]
     if not found or matrix.share is None:
@@ -75,16 +83,16 @@ def exceptions(matrix: Matrix, rows: tuple[Row, ...], width: int) -> list[str]:
     )
     lines = wrapped(head, width)
     for row in found[:MOST_ROWS]:
-        lines += wrapped(f"  {row.cell.name} drops {'; '.join(map(line_words, row.dropped))}", width, "    ")
+        lines += wrapped(f"  {row.variant.name} drops {'; '.join(map(line_words, row.dropped))}", width, "    ")
     return [*lines, *more(len(found), "matrix.csv")]
 
 
-def steps(found: list[Change], width: int) -> list[str]:
+def steps(found: list[AxisStep], width: int) -> list[str]:
     """What changes between neighbours."""
     shown = [
         [
-            c.before.cell.name,
-            c.after.cell.name,
+            c.before.variant.name,
+            c.after.variant.name,
             signed(c.before.index, c.after.index),
             signed(c.before.score, c.after.score),
             f"{(c.after.minutes or 0) - (c.before.minutes or 0):+d}",
@@ -100,8 +108,8 @@ def steps(found: list[Change], width: int) -> list[str]:
             *more(len(found), "changes.csv")]  # fmt: skip
 
 
-def status_document(rows: tuple[Row, ...], old: int) -> dict[str, Any]:
+def status_document(rows: tuple[VariantRow, ...], old: int) -> dict[str, Any]:
     """How the folder stands, as JSON."""
     ends = Counter(ended(row) for row in rows)
-    left = [{"name": row.cell.name, "end": ended(row), "said": row.said} for row in rows if row.end != SOLVED]
+    left = [{"name": row.variant.name, "end": ended(row), "said": row.said} for row in rows if row.end != SOLVED]
     return {"schema": STATUS, "variants": len(rows), "ends": dict(ends), "without_a_week": left, "earlier_results": old}

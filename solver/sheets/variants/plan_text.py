@@ -8,13 +8,13 @@ from typing import Any
 
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import page_width, wrapped
-from setwright.solver.uses.variants.matrix import Matrix
+from setwright.solver.uses.variants.matrix import VariantMatrix
 
 SCHEMA = "setwright.variants-plan/1"
 MOST_ROWS = 60
 
 
-def plan_document(matrix: Matrix, search: str, workers: int, seconds: float) -> dict[str, Any]:
+def plan_document(matrix: VariantMatrix, search: str, workers: int, seconds: float) -> dict[str, Any]:
     """The same as JSON."""
     return {
         "schema": SCHEMA,
@@ -25,20 +25,20 @@ def plan_document(matrix: Matrix, search: str, workers: int, seconds: float) -> 
         "share": matrix.share,
         "variants": [
             {
-                "name": cell.name,
-                "values": dict(cell.values),
-                "key": cell.key,
-                "extends": None if cell.extends is None else matrix.cells[cell.extends].name,
+                "name": variant.name,
+                "values": dict(variant.values),
+                "key": variant.key,
+                "extends": None if variant.extends is None else matrix.variants[variant.extends].name,
             }
-            for cell in matrix.cells
+            for variant in matrix.variants
         ],
     }
 
 
-def plan_text(matrix: Matrix, search: str, workers: int, seconds: float, width: int = 100) -> str:
+def plan_text(matrix: VariantMatrix, search: str, workers: int, seconds: float, width: int = 100) -> str:
     """The matrix for a coach: what varies, every variant with the one it extends, count and time."""
     width = page_width(width)
-    count, chains = len(matrix.cells), len(matrix.chains)
+    count, chains = len(matrix.variants), len(matrix.chains)
     title = f"{matrix.title}: " if matrix.title else ""
     head = f"{title}{count} variant{'s' if count != 1 else ''} in {chains} chain{'s' if chains != 1 else ''}."
     time = (
@@ -46,14 +46,14 @@ def plan_text(matrix: Matrix, search: str, workers: int, seconds: float, width: 
         f"{duration(seconds)}, by times measured on one machine; yours may take half or twice that."
     )
     rows = [
-        [cell.name, "" if cell.extends is None else matrix.cells[cell.extends].name]
-        for cell in matrix.cells[:MOST_ROWS]
+        [variant.name, "" if variant.extends is None else matrix.variants[variant.extends].name]
+        for variant in matrix.variants[:MOST_ROWS]
     ]
     cut = [f"... and {count - MOST_ROWS} more (all with --json)"] if count > MOST_ROWS else []
     parts = [
         wrapped(head, width),
         wrapped(time, width),
-        *([wrapped(sharing(matrix), width)] if any(c.extends is not None for c in matrix.cells) else []),
+        *([wrapped(sharing(matrix), width)] if any(c.extends is not None for c in matrix.variants) else []),
         [f"  {axis}: {', '.join(labels)}" for axis, labels in matrix.axes],
         [*grid(["Variant", "Extends"], rows, "ll", [width // 2 - 2, width // 2 - 2]), *cut],
         *layout(matrix, width),
@@ -61,19 +61,19 @@ def plan_text(matrix: Matrix, search: str, workers: int, seconds: float, width: 
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
-def sharing(matrix: Matrix) -> str:
+def sharing(matrix: VariantMatrix) -> str:
     share = 100 * (matrix.share or 0.0)
     return f"A longer variant stays near the shorter one where that costs at most {share:g} % of the week index."
 
 
-def layout(matrix: Matrix, width: int) -> Iterator[list[str]]:
+def layout(matrix: VariantMatrix, width: int) -> Iterator[list[str]]:
     """Days down and minutes across, with how many variants there are of each, where both vary."""
     axes = dict(matrix.axes)
     if "days" not in axes or "minutes" not in axes:
         return
     counts: dict[tuple[str, str], int] = {}
-    for cell in matrix.cells:
-        at = (cell.values["days"], cell.values["minutes"])
+    for variant in matrix.variants:
+        at = (variant.values["days"], variant.values["minutes"])
         counts[at] = counts.get(at, 0) + 1
     if 12 + 8 * len(axes["minutes"]) > width:
         return

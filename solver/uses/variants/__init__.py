@@ -1,1 +1,1 @@
-"""Variants of a template: which cells there are, each cell's key, where results stand, and who works on them."""
+"""Variants of a template: which variants there are, each variant's key, where results stand, and who works on them."""

@@ -18,7 +18,7 @@ MOST_LETTERS = 100
 
 
 @dataclass(frozen=True)
-class Value:
+class AxisValue:
     """One value of an axis: its label in names, and what it means to the brief."""
 
     label: str
@@ -30,7 +30,7 @@ class Axis:
     """One thing that varies."""
 
     name: str
-    values: tuple[Value, ...]
+    values: tuple[AxisValue, ...]
 
     @property
     def labels(self) -> tuple[str, ...]:
@@ -59,7 +59,7 @@ def axis_of(name: str, raw: Any, faults: list[Fault]) -> Axis:
     return Axis(name, tuple(values))
 
 
-def unfit(values: list[Value], where: str) -> Iterator[Fault]:
+def unfit(values: list[AxisValue], where: str) -> Iterator[Fault]:
     """Labels that cannot stand in a variant's name."""
     for value in values:
         if not value.label.strip() or not value.label.isprintable() or len(value.label) > MOST_LETTERS:
@@ -67,9 +67,9 @@ def unfit(values: list[Value], where: str) -> Iterator[Fault]:
             yield Fault(where, said, f"name it with 1 to {MOST_LETTERS} letters that can be printed")
 
 
-def twice(values: list[Value], where: str) -> Iterator[Fault]:
+def twice(values: list[AxisValue], where: str) -> Iterator[Fault]:
     """What stands there twice: under one label, or under two that mean the same and would be solved twice."""
-    met: dict[str, Value] = {}
+    met: dict[str, AxisValue] = {}
     for value in values:
         other = met.setdefault(meaning(value.means), value)
         if other is not value and other.label != value.label:
@@ -86,32 +86,32 @@ def meaning(means: Any) -> str:
     )
 
 
-def value_of(name: str, label: Any, said: Any, where: str, faults: list[Fault]) -> Value:
+def value_of(name: str, label: Any, said: Any, where: str, faults: list[Fault]) -> AxisValue:
     """One value with its label; what it means is a raw part of a brief."""
     if name == "days":
         return days_value(said, where, faults)
     if name == "minutes":
         if isinstance(said, bool) or not isinstance(said, int):
             faults.append(Fault(where, f"got {said!r}, expected whole minutes", "write minutes = [30, 45]"))
-        return Value(str(said), said)
+        return AxisValue(str(said), said)
     if name == "emphases" and isinstance(said, str):
-        return Value(said, {} if said == "even" else {said: "priority"})
+        return AxisValue(said, {} if said == "even" else {said: "priority"})
     if name == "emphases" and isinstance(said, Mapping) and label:
-        return Value(str(label), dict(said))
+        return AxisValue(str(label), dict(said))
     if name == "kits" and label and isinstance(said, str | list):
-        return Value(str(label), said)
+        return AxisValue(str(label), said)
     if isinstance(said, str) and said.strip() and said.isprintable():
-        return Value(said, said)
+        return AxisValue(said, said)
     remedy = "give each list a name in a table, [vary.kits]" if name == "kits" else ""
     faults.append(Fault(where, f"got {said!r}, expected words in quotes", remedy))
-    return Value(str(said), said)
+    return AxisValue(str(said), said)
 
 
-def days_value(said: Any, where: str, faults: list[Fault]) -> Value:
+def days_value(said: Any, where: str, faults: list[Fault]) -> AxisValue:
     """A count of days, or weekdays in one text."""
     if isinstance(said, str) and said.split() and all(word in WEEKDAYS for word in said.split()):
-        return Value(said, tuple(said.split()))
+        return AxisValue(said, tuple(said.split()))
     if not isinstance(said, bool) and isinstance(said, int) and said in SPREAD:
-        return Value(str(said), SPREAD[said])
+        return AxisValue(str(said), SPREAD[said])
     faults.append(Fault(where, f"got {said!r}, expected 1 to 7 or weekdays", "write days = [2, 3] or ['mon thu']"))
-    return Value(str(said), ())
+    return AxisValue(str(said), ())

@@ -7,13 +7,13 @@ from dataclasses import asdict
 from pathlib import Path
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.uses.variants.matrix import Cell, Matrix
-from setwright.solver.uses.variants.store import MANIFEST, Store
+from setwright.solver.uses.variants.matrix import Variant, VariantMatrix
+from setwright.solver.uses.variants.result_store import MANIFEST, ResultStore
 
 SCHEMA = "setwright.variants/1"
 
 
-def manifest_of(matrix: Matrix) -> bytes:
+def manifest_of(matrix: VariantMatrix) -> bytes:
     """The matrix as JSON, sorted keys, the same bytes for the same matrix."""
     document = {
         "schema": SCHEMA,
@@ -21,19 +21,19 @@ def manifest_of(matrix: Matrix) -> bytes:
         "axes": [[name, list(labels)] for name, labels in matrix.axes],
         "share": matrix.share,
         "stamp": dict(matrix.stamp),
-        "cells": [{**asdict(cell), "brief": None} for cell in matrix.cells],
+        "variants": [{**asdict(variant), "brief": None} for variant in matrix.variants],
     }
     return (json.dumps(document, sort_keys=True, indent=1, ensure_ascii=False) + "\n").encode()
 
 
-def write_manifest(store: Store, matrix: Matrix) -> None:
+def write_manifest(store: ResultStore, matrix: VariantMatrix) -> None:
     """Keep the manifest, unless just these bytes stand there."""
     path, data = store.folder / MANIFEST, manifest_of(matrix)
     if not path.exists() or path.read_bytes() != data:
         store.put(path, data)
 
 
-def read_earlier(folder: Path) -> Matrix | None:
+def read_earlier(folder: Path) -> VariantMatrix | None:
     """The matrix of the run before; None where there is none or it cannot be read: this run writes it anew."""
     try:
         return read_manifest(folder)
@@ -41,7 +41,7 @@ def read_earlier(folder: Path) -> Matrix | None:
         return None
 
 
-def read_manifest(folder: Path) -> Matrix:
+def read_manifest(folder: Path) -> VariantMatrix:
     """The matrix a folder was run with; raises UsageFault where the folder holds none."""
     path = folder / MANIFEST
     try:
@@ -49,8 +49,8 @@ def read_manifest(folder: Path) -> Matrix:
         if raw["schema"] != SCHEMA:
             raise ValueError(f"got schema {raw['schema']!r}, expected {SCHEMA!r}")
         axes = tuple((name, tuple(labels)) for name, labels in raw["axes"])
-        cells = tuple(Cell(**{**cell, "brief": ""}) for cell in raw["cells"])
-        return Matrix(raw["title"], axes, raw["share"], raw["stamp"], cells)
+        variants = tuple(Variant(**{**variant, "brief": ""}) for variant in raw["variants"])
+        return VariantMatrix(raw["title"], axes, raw["share"], raw["stamp"], variants)
     except OSError as error:
         remedy = "name a folder that `setwright variants run` wrote"
         raise UsageFault(Fault(str(path), f"cannot be read: {error.strerror or error}", remedy)) from None

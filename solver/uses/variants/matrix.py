@@ -1,4 +1,4 @@
-"""A template's cells: every combination that is not excluded, with its brief, its name and the variant it extends."""
+"""A template's variants: every combination that is not excluded, with its brief, its name and what it extends."""
 
 from __future__ import annotations
 
@@ -17,18 +17,18 @@ from unicodedata import normalize
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.uses.variants.axes import Value, one_of
-from setwright.solver.uses.variants.template import Match, Template
+from setwright.solver.uses.variants.axes import AxisValue, one_of
+from setwright.solver.uses.variants.template import Selector, Template
 
-MOST_CELLS = 200_000
+MOST_VARIANTS = 200_000
 SHOWN_FAULTS = 20
 MOST_BYTES = 200
 """Of a file's name before its ending: file systems take 255, and what is written beside needs some."""
 
 
 @dataclass(frozen=True)
-class Cell:
-    """One variant: its name, the labels it combines, its raw brief as JSON, its key and the cell it extends."""
+class Variant:
+    """One variant: its name, the labels it combines, its raw brief as JSON, its key and the variant it extends."""
 
     name: str
     values: Mapping[str, str]
@@ -39,39 +39,41 @@ class Cell:
 
 
 @dataclass(frozen=True)
-class Matrix:
-    """All cells of a template in a fixed order, a cell never before the one it extends."""
+class VariantMatrix:
+    """All variants of a template in a fixed order, a variant never before the one it extends."""
 
     title: str
     axes: tuple[tuple[str, tuple[str, ...]], ...]
     share: float | None
     stamp: Mapping[str, Any]
     """All that a result depends on beside the brief: version, catalogue, evidence, engines, limits."""
-    cells: tuple[Cell, ...]
+    variants: tuple[Variant, ...]
 
     @cached_property
     def place_of(self) -> Mapping[str, int]:
         """key -> place."""
-        return {cell.key: place for place, cell in enumerate(self.cells)}
+        return {variant.key: place for place, variant in enumerate(self.variants)}
 
     @cached_property
     def chains(self) -> tuple[tuple[int, ...], ...]:
-        """The places of cells that extend each other, shortest first."""
+        """The places of variants that extend each other, shortest first."""
         found: dict[int, list[int]] = {}
         root: list[int] = []
-        for place, cell in enumerate(self.cells):
-            root.append(place if cell.extends is None else root[cell.extends])
+        for place, variant in enumerate(self.variants):
+            root.append(place if variant.extends is None else root[variant.extends])
             found.setdefault(root[place], []).append(place)
         return tuple(tuple(chain) for chain in found.values())
 
 
-def matrix_of(template: Template, catalogue: Catalogue, stamp: Mapping[str, Any], rules: Sequence[str]) -> Matrix:
-    """The cells of a template; raises UsageFault where a brief cannot be understood or two names are one.
+def matrix_of(
+    template: Template, catalogue: Catalogue, stamp: Mapping[str, Any], rules: Sequence[str]
+) -> VariantMatrix:
+    """The variants of a template; raises UsageFault where a brief cannot be understood or two names are one.
 
-    A cell's key is the first 32 hexadecimal digits of the SHA-256 of its raw brief, the stamp and the share, with the
-    key of the shorter variant it extends.
+    A variant's key is the first 32 hexadecimal digits of the SHA-256 of its raw brief, the stamp and the share, with
+    the key of the shorter variant it extends.
     """
-    cells: list[Cell] = []
+    variants: list[Variant] = []
     shorter: dict[tuple[str, ...], int] = {}
     faults: dict[Fault, None] = {}
     for values in combinations(template):
@@ -83,25 +85,25 @@ def matrix_of(template: Template, catalogue: Catalogue, stamp: Mapping[str, Any]
             break
         line = tuple(label for axis, label in labels.items() if axis != "minutes")
         extends = shorter.get(line) if extendable(template, values) else None
-        shorter[line] = len(cells)
+        shorter[line] = len(variants)
         text = canonical(raw)
-        key = key_of(text, stamp, template.share, None if extends is None else cells[extends].key)
-        cells.append(Cell(name, labels, text, key, extends))
-    faults.update(dict.fromkeys(misnamed(cells)))
-    if not cells and not faults:
+        key = key_of(text, stamp, template.share, None if extends is None else variants[extends].key)
+        variants.append(Variant(name, labels, text, key, extends))
+    faults.update(dict.fromkeys(misnamed(variants)))
+    if not variants and not faults:
         faults[Fault("exclude", "every variant is excluded", "leave one in")] = None
     if faults:
         raise UsageFault(tuple(faults)[:SHOWN_FAULTS])
     axes = tuple((one_of(axis.name), axis.labels) for axis in template.axes)
-    return Matrix(template.title, axes, template.share, stamp, tuple(cells))
+    return VariantMatrix(template.title, axes, template.share, stamp, tuple(variants))
 
 
-def combinations(template: Template) -> Iterator[Mapping[str, Value]]:
+def combinations(template: Template) -> Iterator[Mapping[str, AxisValue]]:
     """Every combination of values that no exclusion takes out."""
     count = prod(len(axis.values) for axis in template.axes)
-    if count > MOST_CELLS:
+    if count > MOST_VARIANTS:
         raise UsageFault(
-            Fault("vary", f"makes {count} variants, at most {MOST_CELLS} are planned", "part the template")
+            Fault("vary", f"makes {count} variants, at most {MOST_VARIANTS} are planned", "part the template")
         )
     names = [axis.name for axis in template.axes]
     for values in product(*(axis.values for axis in template.axes)):
@@ -110,12 +112,12 @@ def combinations(template: Template) -> Iterator[Mapping[str, Value]]:
             yield found
 
 
-def matched(match: Match, values: Mapping[str, Value]) -> bool:
+def matched(match: Selector, values: Mapping[str, AxisValue]) -> bool:
     """Whether a combination has one of the labels on every axis that the match names."""
     return all(values[axis].label in labels for axis, labels in match.items())
 
 
-def brief_of(template: Template, values: Mapping[str, Value], name: str) -> dict[str, Any]:
+def brief_of(template: Template, values: Mapping[str, AxisValue], name: str) -> dict[str, Any]:
     """The raw brief of one combination."""
     means = {axis: value.means for axis, value in values.items()}
     raw: dict[str, Any] = {**template.brief, "title": name}
@@ -153,8 +155,8 @@ def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
     return found
 
 
-def extendable(template: Template, values: Mapping[str, Value]) -> bool:
-    """Whether the cell may extend a shorter one; efficiency cuts its minutes to the fewest, so it keeps nothing."""
+def extendable(template: Template, values: Mapping[str, AxisValue]) -> bool:
+    """Whether the variant may extend a shorter one; efficiency cuts its minutes to the fewest, so it keeps nothing."""
     goal = values["goals"].means if "goals" in values else template.brief.get("goal")
     return template.share is not None and goal != "efficiency"
 
@@ -167,16 +169,16 @@ def misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules
     return ()
 
 
-def misnamed(cells: list[Cell]) -> Iterator[Fault]:
-    """Names that two cells share, as words or as files, and names that are too long for a file."""
-    stems = [file_stem(cell.name) for cell in cells]
+def misnamed(variants: list[Variant]) -> Iterator[Fault]:
+    """Names that two variants share, as words or as files, and names that are too long for a file."""
+    stems = [file_stem(variant.name) for variant in variants]
     counts = Counter(stems)
-    for cell, stem in zip(cells, stems, strict=True):
+    for variant, stem in zip(variants, stems, strict=True):
         if counts[stem] > 1:
-            said = f"two variants are both called {cell.name!r}, or their files both {stem!r}"
+            said = f"two variants are both called {variant.name!r}, or their files both {stem!r}"
             yield Fault("name", said, "put all that varies into the name, in letters or digits that differ")
         if len(stem.encode()) > MOST_BYTES:
-            said = f"{cell.name[:40]!r} ... makes a file's name of {len(stem.encode())} bytes"
+            said = f"{variant.name[:40]!r} ... makes a file's name of {len(stem.encode())} bytes"
             yield Fault("name", f"{said}, expected at most {MOST_BYTES}", "shorten it")
 
 

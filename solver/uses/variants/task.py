@@ -1,4 +1,4 @@
-"""What is handed to a worker, and how a worker on another machine is kept to the same catalogue and version."""
+"""What is sent to a worker and how a variant may end."""
 
 from __future__ import annotations
 
@@ -8,8 +8,8 @@ from typing import Any
 
 
 @dataclass(frozen=True)
-class Task:
-    """One cell to solve, complete in itself: it can be sent to a process on any machine."""
+class VariantTask:
+    """One variant to solve, complete in itself: it can be sent to a process on any machine."""
 
     name: str
     values: Mapping[str, str]
@@ -23,16 +23,16 @@ class Task:
     extends: str | None
     """The name of the shorter variant."""
     previous: bytes | None
-    """The result of the nearest shorter variant that has a week; None where the cell stands alone."""
+    """The result of the nearest shorter variant that has a week; None where the variant stands alone."""
 
 
-Work = Callable[[Task], bytes]
+Work = Callable[[VariantTask], bytes]
 """Solves one task; the same task gives the same bytes on any machine with the same stamp."""
 
 
 @dataclass(frozen=True)
-class Standing:
-    """What is read of a stored result to know how the cell ended."""
+class Ending:
+    """What is read of a stored result to know how the variant ended."""
 
     end: str
     said: str

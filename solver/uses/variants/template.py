@@ -20,7 +20,7 @@ MOST_BYTES = 1_000_000
 PRIVATE = ("code", "cautions", "clearance")
 
 
-Match = Mapping[str, tuple[str, ...]]
+Selector = Mapping[str, tuple[str, ...]]
 """Axis -> labels; a variant matches when it has one of the labels on every axis named."""
 
 
@@ -31,8 +31,8 @@ class Template:
     title: str
     name: str
     axes: tuple[Axis, ...]
-    exclude: tuple[Match, ...]
-    also: tuple[tuple[Match, Mapping[str, Any]], ...]
+    exclude: tuple[Selector, ...]
+    also: tuple[tuple[Selector, Mapping[str, Any]], ...]
     """What is asked besides of the variants that match."""
     share: float | None
     """The share of the stimulus that extending may cost; None: every variant is solved on its own."""
@@ -120,13 +120,13 @@ def brief_of(raw: Any, axes: tuple[Axis, ...], faults: list[Fault], where: str =
     return raw
 
 
-def matches(raw: Any, field: str, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[Match]:
+def matches(raw: Any, field: str, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[Selector]:
     """Each row of a list as a match."""
     for place, row in enumerate(raw if isinstance(raw, list) else [raw]):
         yield match_of(row, f"{field}[{place}]", axes, faults)
 
 
-def match_of(row: Any, where: str, axes: tuple[Axis, ...], faults: list[Fault]) -> Match:
+def match_of(row: Any, where: str, axes: tuple[Axis, ...], faults: list[Fault]) -> Selector:
     """One match; a word or a value that does not vary is a fault."""
     if not isinstance(row, Mapping) or not row:
         faults.append(Fault(where, "is no table of what goes together", "write { days = 2, minutes = 60 }"))
@@ -149,7 +149,7 @@ def match_of(row: Any, where: str, axes: tuple[Axis, ...], faults: list[Fault]) 
     return found
 
 
-def additions(raw: Any, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[tuple[Match, Mapping[str, Any]]]:
+def additions(raw: Any, axes: tuple[Axis, ...], faults: list[Fault]) -> Iterator[tuple[Selector, Mapping[str, Any]]]:
     """Each [[also]] as a match and the part of a brief it brings."""
     for place, row in enumerate(raw if isinstance(raw, list) else [raw]):
         where = f"also[{place}]"

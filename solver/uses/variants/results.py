@@ -1,4 +1,4 @@
-"""A cell's result as one JSON document: what every end shares, written and read."""
+"""A variant's result as one JSON document: what every end shares, written and read."""
 
 from __future__ import annotations
 
@@ -7,14 +7,17 @@ from collections.abc import Mapping
 from hashlib import sha256
 from typing import Any
 
-from setwright.solver.uses.variants.task import FINAL, SET_ASIDE, UNFINISHED, Standing, Task
+from setwright.solver.uses.variants.task import FINAL, SET_ASIDE, UNFINISHED, Ending, VariantTask
 
 SCHEMA = "setwright.variant/2"
 ENDS = (*FINAL, UNFINISHED, SET_ASIDE)
 
 
-def record(task: Task, end: str, said: str = "", **parts: Any) -> bytes:
-    """The document of one end, sorted keys, the same bytes for the same end."""
+def written_result(task: VariantTask, end: str, said: str = "", **parts: Any) -> bytes:
+    """The document of one end, sorted keys, the same bytes for the same end.
+
+    `end` is one of ENDS, `said` why there is no week, `parts` the week, the clash or what is kept of a shorter variant.
+    """
     document = {
         "schema": SCHEMA,
         "key": task.key,
@@ -38,8 +41,8 @@ def digest_of(document: Mapping[str, Any]) -> str:
     return sha256(json.dumps(rest, sort_keys=True, separators=(",", ":")).encode()).hexdigest()[:32]
 
 
-def document_of(data: bytes, key: str) -> dict[str, Any] | None:
-    """A stored result, or None where the bytes are not just what `record` wrote for this key."""
+def read_result(data: bytes, key: str) -> dict[str, Any] | None:
+    """A stored result, or None where the bytes are not just what `written_result` wrote for this key."""
     try:
         found = json.loads(data)
     except (ValueError, RecursionError):
@@ -49,7 +52,7 @@ def document_of(data: bytes, key: str) -> dict[str, Any] | None:
     return found if found.get("end") in ENDS and found.get("digest") == digest_of(found) else None
 
 
-def standing_of(data: bytes | None, key: str) -> Standing | None:
-    """How a stored cell ended; None where there is no result or a damaged one."""
-    found = document_of(data, key) if data else None
-    return Standing(str(found["end"]), str(found.get("said", ""))) if found else None
+def ending_of(data: bytes | None, key: str) -> Ending | None:
+    """How a stored variant ended; None where there is no result or a damaged one."""
+    found = read_result(data, key) if data else None
+    return Ending(str(found["end"]), str(found.get("said", ""))) if found else None

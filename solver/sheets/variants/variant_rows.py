@@ -8,17 +8,17 @@ from sys import intern
 from typing import Any
 
 from setwright.solver.sheets.common.words import listed, whole_minutes
-from setwright.solver.uses.variants.matrix import Cell, Matrix
-from setwright.solver.uses.variants.record import document_of
-from setwright.solver.uses.variants.store import Store
+from setwright.solver.uses.variants.matrix import Variant, VariantMatrix
+from setwright.solver.uses.variants.result_store import ResultStore
+from setwright.solver.uses.variants.results import read_result
 from setwright.solver.uses.variants.task import CLASH, SOLVED
 
 
 @dataclass(frozen=True)
-class Row:
+class VariantRow:
     """One variant as the matrix shows it; numbers are None where there is no week."""
 
-    cell: Cell
+    variant: Variant
     end: str
     said: str
     index: float | None = None
@@ -38,11 +38,11 @@ class Row:
 
 
 @dataclass(frozen=True)
-class Change:
+class AxisStep:
     """What a step along one axis changes."""
 
-    before: Row
-    after: Row
+    before: VariantRow
+    after: VariantRow
     axis: str
 
     @property
@@ -50,21 +50,21 @@ class Change:
         return len(set(self.before.exercises) & set(self.after.exercises))
 
 
-def rows_of(matrix: Matrix, store: Store) -> tuple[Row, ...]:
+def read_variant_rows(matrix: VariantMatrix, store: ResultStore) -> tuple[VariantRow, ...]:
     """Every variant as it stands in the folder; one without a result is `to do`."""
-    return tuple(row_of(cell, store.read(cell.key)) for cell in matrix.cells)
+    return tuple(row_of(variant, store.read(variant.key)) for variant in matrix.variants)
 
 
-def row_of(cell: Cell, data: bytes | None) -> Row:
-    found = document_of(data, cell.key) if data else None
+def row_of(variant: Variant, data: bytes | None) -> VariantRow:
+    found = read_result(data, variant.key) if data else None
     if found is None:
-        return Row(cell, "to do", "")
+        return VariantRow(variant, "to do", "")
     week: dict[str, Any] | None = found["week"]
     if week is None:
-        return Row(cell, found["end"], found["said"])
+        return VariantRow(variant, found["end"], found["said"])
     kept = found["extends"] or {"name": "", "kept": (), "dropped": (), "given_up": 0.0}
-    return Row(
-        cell=cell,
+    return VariantRow(
+        variant=variant,
         end=found["end"],
         said="",
         index=week["stimulus"],
@@ -79,20 +79,20 @@ def row_of(cell: Cell, data: bytes | None) -> Row:
     )
 
 
-def changes_of(matrix: Matrix, rows: tuple[Row, ...]) -> Iterator[Change]:
+def axis_steps(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> Iterator[AxisStep]:
     """Each pair of solved variants that are one step apart on one axis, the axes in order."""
-    at = {tuple(row.cell.values.items()): row for row in rows}
+    at = {tuple(row.variant.values.items()): row for row in rows}
     for row in rows:
         for axis, labels in matrix.axes:
-            for label in reversed(labels[: labels.index(row.cell.values[axis])]):
-                other = at.get(tuple({**row.cell.values, axis: label}.items()))
+            for label in reversed(labels[: labels.index(row.variant.values[axis])]):
+                other = at.get(tuple({**row.variant.values, axis: label}.items()))
                 if other is not None:
                     if row.end == other.end == SOLVED:
-                        yield Change(other, row, axis)
+                        yield AxisStep(other, row, axis)
                     break
 
 
-def summary(matrix: Matrix, rows: tuple[Row, ...]) -> str:
+def summary(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> str:
     """How many of which end."""
     ends = [row.end for row in rows]
     words = {CLASH: "impossible"}
@@ -103,7 +103,7 @@ def summary(matrix: Matrix, rows: tuple[Row, ...]) -> str:
     return f"{title}{len(rows)} variants, {listed(counted)}."
 
 
-def ended(row: Row) -> str:
+def ended(row: VariantRow) -> str:
     return "impossible" if row.end == CLASH else row.end
 
 

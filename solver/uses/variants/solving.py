@@ -1,4 +1,4 @@
-"""One cell solved in one process: near the shorter variant's week where there is one, fresh where there is none."""
+"""One variant solved in one process: near the shorter variant's week where there is one, fresh where there is none."""
 
 from __future__ import annotations
 
@@ -17,11 +17,11 @@ from setwright.solver.search.secondary.minimal_change import NearestWeek
 from setwright.solver.search.solve_options import SolveOptions
 
 WALL_CLOCK_LIMIT = 3600.0
-"""Seconds after which a cell counts as not finished: so generous that only a stuck machine meets it."""
+"""Seconds after which a variant counts as not finished: so generous that only a stuck machine meets it."""
 
 
 @dataclass(frozen=True)
-class Kept:
+class LinesKept:
     """What a longer variant keeps of the shorter one: lines are an exercise on a day."""
 
     kept: tuple[str, ...]
@@ -35,11 +35,11 @@ class Kept:
 
 
 @dataclass(frozen=True)
-class Ended:
-    """The end of one cell; `late` when the wall-clock limit may have had a part in it."""
+class VariantEnd:
+    """The end of one variant; `late` when the wall-clock limit may have had a part in it."""
 
     end: End
-    kept: Kept | None
+    kept: LinesKept | None
     late: bool
 
 
@@ -48,13 +48,13 @@ def limits_in(stamp: Mapping[str, Any]) -> Limits:
     return Limits(**stamp["limits"])
 
 
-def solve(
+def solve_variant(
     parsed: ParsedBrief, catalogue: Catalogue, limits: Limits, previous: Week | None, share: float | None
-) -> Ended:
-    """One cell's end, audited; one process, no wall clock in the result.
+) -> VariantEnd:
+    """One variant's end, audited; one process, no wall clock in the result.
 
-    One worker gives the same bytes as two. A cell is late when it took longer than the wall-clock limit, which then may
-    have ended the search.
+    One worker gives the same bytes as two. A variant is late when it took longer than the wall-clock limit, which then
+    may have ended the search. `share` is what keeping the previous week may cost, as a share of the week index.
     """
     options = SolveOptions(limits, workers=1, wall_clock_limit=WALL_CLOCK_LIMIT, pairs_note=False)
     begun = time.monotonic()
@@ -65,15 +65,15 @@ def solve(
         end, near = plan_near(parsed, catalogue, previous, share, options)
     taken = time.monotonic() - begun
     late = taken >= WALL_CLOCK_LIMIT
-    return Ended(end, None if near is None or previous is None else kept_of(end, near, previous), late)
+    return VariantEnd(end, None if near is None or previous is None else kept_of(end, near, previous), late)
 
 
-def kept_of(end: End, near: NearestWeek, previous: Week) -> Kept:
+def kept_of(end: End, near: NearestWeek, previous: Week) -> LinesKept:
     """What the near week keeps, drops and adds."""
     days = end.parsed.brief.days
     names = [day.weekday or f"session-{place + 1}" for place, day in enumerate(days)]
     before, now = lines_of(previous.days, names), lines_of(near.audit.evaluated.week.days, names)
-    return Kept(
+    return LinesKept(
         kept=tuple(line for line in now if line in before),
         dropped=tuple(line for line in before if line not in now),
         added=tuple(line for line in now if line not in before),

@@ -1,4 +1,4 @@
-"""Cells that cost nothing: they go through the real store and engines, but are reckoned by a hash, not by a search."""
+"""Variants that cost nothing: they go through the real store and workers, but a hash stands for their search."""
 
 from __future__ import annotations
 
@@ -11,11 +11,11 @@ from typing import Any
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.rulebook import RULES
-from setwright.solver.uses.variants.matrix import Matrix, matrix_of
-from setwright.solver.uses.variants.record import record
-from setwright.solver.uses.variants.run import Job
-from setwright.solver.uses.variants.store import Store
-from setwright.solver.uses.variants.task import CLASH, SOLVED, Task
+from setwright.solver.uses.variants.matrix import VariantMatrix, matrix_of
+from setwright.solver.uses.variants.result_store import ResultStore
+from setwright.solver.uses.variants.results import written_result
+from setwright.solver.uses.variants.running import Job
+from setwright.solver.uses.variants.task import CLASH, SOLVED, VariantTask
 from setwright.solver.uses.variants.template import template_of
 
 STAMP: dict[str, Any] = {"version": "test"}
@@ -29,52 +29,52 @@ TWO_HUNDRED: dict[str, Any] = {
 TEN: dict[str, Any] = {"vary": {"days": [1], "kits": ["bands", "hotel-gym"], "minutes": [20, 25, 30, 35, 40]}}
 
 
-def matrix(raw: dict[str, Any], stamp: dict[str, Any] | None = None) -> Matrix:
+def matrix(raw: dict[str, Any], stamp: dict[str, Any] | None = None) -> VariantMatrix:
     return matrix_of(template_of(raw, "test"), load_catalogue(), STAMP if stamp is None else stamp, tuple(RULES))
 
 
 def job(raw: dict[str, Any], folder: Path, work: Any = None, **more: Any) -> Job:
-    store = Store(folder)
+    store = ResultStore(folder)
     store.open()
     return Job(matrix(raw), store, work or cheap, **more)
 
 
-def cheap(task: Task) -> bytes:
+def cheap(task: VariantTask) -> bytes:
     """A result that depends on the whole task, the week it extends included; every thirteenth is impossible."""
     said = f"{task.key} {task.brief} {hashlib.sha256(task.previous or b'').hexdigest()}"
     number = int(hashlib.sha256(said.encode()).hexdigest(), 16)
     if number % 13 == 0:
-        return record(task, CLASH, "must vertical-pull", clash={"conflicts": []})
+        return written_result(task, CLASH, "must vertical-pull", clash={"conflicts": []})
     days = [{"seconds": 60 * (number % 40), "entries": [{"exercise": f"lift-{number % 7}"}]}]
     kept = {"name": task.extends, "kept": ["mon a"], "dropped": [], "added": [], "change": 1, "given_up": 0.5}
     week = {"stimulus": number % 1000 / 10, "score": number % 900 / 10, "gap_share": 0.01, "days": days}
-    return record(task, SOLVED, extends=kept if task.previous else None, week=week)
+    return written_result(task, SOLVED, extends=kept if task.previous else None, week=week)
 
 
-def unhurried(task: Task) -> bytes:
+def unhurried(task: VariantTask) -> bytes:
     """The same a little later, so that there is a moment to be killed in."""
     time.sleep(0.02)
     return cheap(task)
 
 
-def short(task: Task) -> bytes:
-    """A cell of fifty milliseconds."""
+def short(task: VariantTask) -> bytes:
+    """A variant of fifty milliseconds."""
     time.sleep(0.05)
     return cheap(task)
 
 
-def nothing(task: Task) -> bytes:
+def nothing(task: VariantTask) -> bytes:
     """The least that is a result."""
-    return record(task, CLASH)
+    return written_result(task, CLASH)
 
 
-def hollow(task: Task) -> bytes:
+def hollow(task: VariantTask) -> bytes:
     """Nothing either, but a result of a true one's size, for longer variants to carry."""
-    return record(task, SOLVED, week={"padding": "x" * TRUE_SIZE})
+    return written_result(task, SOLVED, week={"padding": "x" * TRUE_SIZE})
 
 
-def deadly(task: Task) -> bytes:
-    """The same, but the cell of 30 minutes with bands always takes its worker with it."""
+def deadly(task: VariantTask) -> bytes:
+    """The same, but the variant of 30 minutes with bands always takes its worker with it."""
     if task.values["minutes"] == "30" and task.values["kit"] == "bands":
         os._exit(9)
     return cheap(task)
@@ -82,6 +82,6 @@ def deadly(task: Task) -> bytes:
 
 def contents(folder: Path) -> dict[str, bytes]:
     """Every result in a folder by its file's name; fails on half files."""
-    found = {path.name: path.read_bytes() for path in sorted((folder / "cells").glob("*/*"))}
+    found = {path.name: path.read_bytes() for path in sorted((folder / "results").glob("*/*"))}
     assert all(json.loads(data)["key"] + ".json" == name for name, data in found.items())
     return found
