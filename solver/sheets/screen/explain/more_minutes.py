@@ -17,7 +17,8 @@ def minutes_text(found: MoreMinutes, width: int) -> str:
     """What more minutes buy on each day, the best day first."""
     width = page_width(width)
     more = counted(found.minutes, "more minute")
-    lines = wrapped(f"{more} on one day, the week solved anew for each; the day that gains most first:", width)
+    lead = f"{more} on one day at a time, the week solved anew each time; the day that gains most first:"
+    lines = wrapped(lead, width)
     table = []
     for row in found.days:
         e = row.answer.effect
