@@ -40,15 +40,15 @@ def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
     replaces.
     """
     same, others = candidates(audited.evaluated, line)
-    found = fitting(audited, line, same, most)
+    found = _fitting(audited, line, same, most)
     if len(found) < most:
         found += _with_room(audited, line, same, most - len(found))
     if len(found) < most:
-        found += fitting(audited, line, others, most - len(found))
+        found += _fitting(audited, line, others, most - len(found))
     return tuple(found)
 
 
-def fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
+def _fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
     """Up to `most` of some exercises that fit as they are, those at the line's own sets first."""
     found: list[Swap] = []
     for exercise in exercises:
