@@ -48,7 +48,6 @@ class SearchLimits(Part):
     theme_nodes: int = 0
     leap_nodes: int = 0
     settle_nodes: int = 0
-    seconds: float = 0.0
 
 
 class MadeBy(Part):

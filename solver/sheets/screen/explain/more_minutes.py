@@ -33,8 +33,8 @@ def minutes_text(found: MoreMinutes, width: int) -> str:
     parts = ["\n".join(lines)]
     for row in found.days:
         if row.answer.effect.score > ROUNDING:
-            proof = wrapped(f"{day_name(row.day)}: {proven_words(row.answer)}", width, "  ")
-            parts.append("\n".join([*proof, *difference_lines(row.answer.effect, width)]))
+            told = wrapped(f"{day_name(row.day)}: {proven_words(row.answer)}", width, "  ")
+            parts.append("\n".join([*told, *difference_lines(row.answer.effect, width)]))
     if len(parts) == 1:
         parts.append("No day's extra minutes raise the score.")
     return "\n\n".join(parts) + "\n"
