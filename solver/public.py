@@ -49,4 +49,5 @@ def template_briefs(template: Path, catalogue: Catalogue) -> dict[str, ParsedBri
     Raises UsageFault with every fault of the template or of a variant's brief.
     """
     matrix = matrix_of(read_template(template), catalogue, {}, tuple(RULES))
-    return {cell.name: parse_brief(json.loads(cell.brief), catalogue, cell.name, tuple(RULES)) for cell in matrix.cells}
+    rules = tuple(RULES)
+    return {v.name: parse_brief(json.loads(v.brief), catalogue, v.name, rules) for v in matrix.variants}

@@ -67,7 +67,7 @@ def test_a_comparison_goes_on_where_one_brief_clashes(run: Run) -> None:
     assert result.exit_code == 3
     document = json.loads(result.stdout)
     first, second = document["cases"]
-    assert first["week"] is None and "vertical-pull" in first["no_week"]
+    assert first["week"] is None and "vertical pull" in first["no_week"]
     assert second["week"]["schema"] == "setwright.week/1"
 
 

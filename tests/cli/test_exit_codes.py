@@ -1,4 +1,4 @@
-"""The exit codes: each with a meaning that help and README name, and used by name alone."""
+"""The exit codes: each with a meaning that help and docs/commands.md name, and used by name alone."""
 
 from __future__ import annotations
 
@@ -20,10 +20,10 @@ def test_every_code_has_a_meaning() -> None:
 
 
 @pytest.mark.parametrize("code", ExitCode)
-def test_help_and_readme_name_every_code(code: ExitCode, run: Callable[..., Result]) -> None:
-    readme = (ROOT / "README.md").read_text(encoding="utf-8")
-    for text in (run("--help").stdout, readme):
-        assert f" {code:d} {MEANINGS[code]}" in " ".join(text.split())
+def test_help_and_the_commands_page_name_every_code(code: ExitCode, run: Callable[..., Result]) -> None:
+    assert f" {code:d} {MEANINGS[code]}" in " ".join(run("--help").stdout.split())
+    page = (ROOT / "docs" / "commands.md").read_text(encoding="utf-8")
+    assert f"| {code:d} | {MEANINGS[code]} |" in page
 
 
 def test_no_other_place_writes_a_code_as_a_number() -> None:

@@ -17,8 +17,9 @@ from unicodedata import normalize
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.uses.variants.axes import AxisValue, one_of
-from setwright.solver.uses.variants.template import Selector, Template
+from setwright.solver.uses.variants.axes import AxisValue, word_of
+from setwright.solver.uses.variants.template import Template
+from setwright.solver.uses.variants.template_model import Selector
 
 MOST_VARIANTS = 200_000
 SHOWN_FAULTS = 20
@@ -77,7 +78,7 @@ def matrix_of(
     shorter: dict[tuple[str, ...], int] = {}
     faults: dict[Fault, None] = {}
     for values in combinations(template):
-        labels = {one_of(axis): value.label for axis, value in values.items()}
+        labels = {word_of(axis): value.label for axis, value in values.items()}
         name = template.name.format_map(labels)
         raw = brief_of(template, values, name)
         faults.update(dict.fromkeys(misunderstood(raw, catalogue, name, rules)))
@@ -94,7 +95,7 @@ def matrix_of(
         faults[Fault("exclude", "every variant is excluded", "leave one in")] = None
     if faults:
         raise UsageFault(tuple(faults)[:SHOWN_FAULTS])
-    axes = tuple((one_of(axis.name), axis.labels) for axis in template.axes)
+    axes = tuple((axis.word, axis.labels) for axis in template.axes)
     return VariantMatrix(template.title, axes, template.share, stamp, tuple(variants))
 
 
@@ -112,17 +113,18 @@ def combinations(template: Template) -> Iterator[Mapping[str, AxisValue]]:
             yield found
 
 
-def matched(match: Selector, values: Mapping[str, AxisValue]) -> bool:
-    """Whether a combination has one of the labels on every axis that the match names."""
-    return all(values[axis].label in labels for axis, labels in match.items())
+def matched(selector: Selector, values: Mapping[str, AxisValue]) -> bool:
+    """Whether a combination (axis -> value) has one of the labels of everything that the selector names."""
+    labels = {word_of(axis): value.label for axis, value in values.items()}
+    return all(labels[word] in wanted for word, wanted in selector.items())
 
 
 def brief_of(template: Template, values: Mapping[str, AxisValue], name: str) -> dict[str, Any]:
     """The raw brief of one combination."""
     means = {axis: value.means for axis, value in values.items()}
     raw: dict[str, Any] = {**template.brief, "title": name}
-    for match, more in template.also:
-        raw = united(raw, more) if matched(match, values) else raw
+    for selector, more in template.also:
+        raw = united(raw, more) if matched(selector, values) else raw
     if "days" in means:
         raw["days"] = [{"weekday": day, "minutes": means["minutes"]} for day in means["days"]]
     if "kits" in means:
