@@ -49,5 +49,5 @@ def template_briefs(template: Path, catalogue: Catalogue) -> dict[str, ParsedBri
     Raises UsageFault with every fault of the template or of a variant's brief.
     """
     matrix = matrix_of(read_template(template), catalogue, {}, tuple(RULES))
-    rules = tuple(RULES)
-    return {v.name: parse_brief(json.loads(v.brief), catalogue, v.name, rules) for v in matrix.variants}
+    found = matrix.variants
+    return {v.name: parse_brief(json.loads(v.brief), catalogue, v.name, tuple(RULES)) for v in found}

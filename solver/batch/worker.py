@@ -22,7 +22,7 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.week import Week
 from setwright.solver.planning import Clash, OutOfTime, Solved
 from setwright.solver.rulebook import RULES
-from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document

@@ -44,7 +44,7 @@ def open_week(source: str, brief: str | None, catalogue: Catalogue, accept_near:
     from setwright.solver.auditing import audit
     from setwright.solver.foreign.foreign_week import read_any
     from setwright.solver.rulebook import resolve
-    from setwright.solver.sheets.document.json_values import MOST_BYTES
+    from setwright.solver.sheets.common.json_values import MOST_BYTES
 
     asked = None if brief is None else brief_from(brief, catalogue)
     data = bytes_of(Path(source), MOST_BYTES, "name a week's file")

@@ -11,7 +11,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.week import Week
 from setwright.solver.foreign.raw_rows import looks_like_json, rows_of_csv, rows_of_json
 from setwright.solver.foreign.table_week import week_of_table
-from setwright.solver.sheets.document.json_values import parse_json
+from setwright.solver.sheets.common.json_values import parse_json
 from setwright.solver.sheets.document.week_reader import read_document
 
 

@@ -10,7 +10,7 @@ from typing import Any, Final
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.sheets.document.json_values import MOST_BYTES
+from setwright.solver.sheets.common.json_values import MOST_BYTES
 from setwright.solver.sheets.plain.csv_file import unguarded
 
 NEEDED: Final = ("day", "exercise", "sets")

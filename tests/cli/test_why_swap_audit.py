@@ -14,8 +14,8 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.rulebook import resolve
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.changed_week import changed_week_document
-from setwright.solver.sheets.document.json_values import dumped
 
 Run = Callable[..., Result]
 TABLE = (

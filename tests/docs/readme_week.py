@@ -21,7 +21,7 @@ from setwright.solver.batch.stored_weeks import solved_again
 from setwright.solver.brief.file import read_brief
 from setwright.solver.planning import Solved, plan
 from setwright.solver.rulebook import RULES
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.week_table import week_text
 

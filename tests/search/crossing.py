@@ -24,7 +24,7 @@ from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.limits import SEARCHES, Limits
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.sheets.document.json_values import dumped, parse_json
+from setwright.solver.sheets.common.json_values import dumped, parse_json
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 

@@ -11,8 +11,8 @@ from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved
 from setwright.solver.rulebook import resolve
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.changed_week import changed_week_document
-from setwright.solver.sheets.document.json_values import dumped
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.addresses import line_at

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.explain.more_minutes import minutes_text
 from setwright.solver.sheets.screen.explain.why import why_document, why_text

@@ -9,7 +9,7 @@ from setwright.solver.brief.file import parse_phrase
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.planning import Clash, Solved
 from setwright.solver.rulebook import RULES, resolve
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 from setwright.solver.sheets.screen.clash import clash_document, clash_text
 from setwright.solver.sheets.screen.listing import (

@@ -13,8 +13,8 @@ from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.planning import Solved
 from setwright.solver.rulebook import resolve
+from setwright.solver.sheets.common.json_values import dumped, parse_json
 from setwright.solver.sheets.document.figures import evaluated_part
-from setwright.solver.sheets.document.json_values import dumped, parse_json
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
 

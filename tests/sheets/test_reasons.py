@@ -7,7 +7,7 @@ from collections.abc import Callable
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.handout.reasons import above, below

@@ -16,9 +16,9 @@ from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.rulebook import resolve
+from setwright.solver.sheets.common.json_values import parse_json
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.day_parts import swaps_digest
-from setwright.solver.sheets.document.json_values import parse_json
 from setwright.solver.sheets.document.own_figures import STALE
 from setwright.solver.sheets.formats import FORMATS, written
 from setwright.solver.sheets.handout.coach import Coach

@@ -12,8 +12,8 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.card_labels import letter_of
-from setwright.solver.sheets.document.json_values import dumped
 from setwright.solver.sheets.document.solved_week import week_document
 
 KEYS = {

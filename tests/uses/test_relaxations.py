@@ -10,7 +10,7 @@ from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.linear.columns import instance_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.feasibility import possible
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.screen.clash import clash_document, clash_text
 from setwright.solver.sheets.screen.relaxation_words import relaxation_words, shortfall_words
 from setwright.solver.uses.relax.brief_changes import (

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from setwright.solver.brief.defaults import WEEKDAYS
+from setwright.solver.brief.phrase.clauses.themes import LINKS
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration
-from setwright.solver.brief.phrase.themes import LINKS
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _EACH = (("each",), ("a", "day"), ("a", "session"), ("a", "time"), ("per", "day"), ("per", "session"))

@@ -7,14 +7,14 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault
-from setwright.solver.brief.phrase import choice_clauses as choice
-from setwright.solver.brief.phrase import setting_clauses as setting
-from setwright.solver.brief.phrase.day_clauses import DayClauses, days_clause
+from setwright.solver.brief.phrase.clauses import choice_clauses as choice
+from setwright.solver.brief.phrase.clauses import setting_clauses as setting
+from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, days_clause
+from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, rest_between
+from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause
+from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
 from setwright.solver.brief.phrase.draft import BriefDraft
-from setwright.solver.brief.phrase.fixed_clauses import FIXED, fixed_clause, rest_between
 from setwright.solver.brief.phrase.lexicon import lexicon_of
-from setwright.solver.brief.phrase.muscle_clauses import emphasis_clause, limit_clause
-from setwright.solver.brief.phrase.place_clauses import place_clause
 from setwright.solver.brief.phrase.token_reader import TokenReader
 from setwright.solver.brief.phrase.tokens import plain
 from setwright.solver.brief.phrase.unrecognised import take_unrecognised

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from setwright.catalogue.near import suggestion
+from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, HOURS, MINUTES
-from setwright.solver.brief.phrase.fixed_clauses import FIXED
 from setwright.solver.brief.phrase.lexicon import Kind, key_of
 from setwright.solver.brief.phrase.token_reader import Match, TokenReader
 from setwright.solver.brief.phrase.tokens import DAY_WORDS

@@ -126,7 +126,7 @@ def _private_faults(formats: tuple[str, ...], private: bool) -> list[Fault]:
 
 def document_of(source: Path) -> Any:
     """The JSON of a file; raises UsageFault."""
-    from setwright.solver.sheets.document.json_values import MOST_BYTES, parse_json
+    from setwright.solver.sheets.common.json_values import MOST_BYTES, parse_json
 
     return parse_json(bytes_of(source, MOST_BYTES, "name a week's file"), place_of(source))
 

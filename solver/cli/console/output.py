@@ -59,6 +59,6 @@ def cannot_write(target: Path, error: Exception) -> SetwrightError:
 
 
 def _json_text(document: Mapping[str, Any]) -> str:
-    from setwright.solver.sheets.document.json_values import dumped
+    from setwright.solver.sheets.common.json_values import dumped
 
     return dumped(dict(document))

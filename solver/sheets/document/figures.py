@@ -11,8 +11,8 @@ from setwright.solver.evaluation.uncertainty import intervals, week_interval
 from setwright.solver.rulebook import sentence_of
 from setwright.solver.sheets.common.costs import missed, points
 from setwright.solver.sheets.common.findings import finding_words
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.day_parts import day_part
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.uses.edits.card_swaps import swaps_on_cards
 
 

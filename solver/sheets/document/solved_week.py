@@ -12,9 +12,9 @@ from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.costs import points
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.figures import evaluated_part
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.provenance import made_by
 from setwright.solver.sheets.document.week_model import SCHEMA
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from setwright.solver.sheets.document.json_values import dumped
+from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.handout.values import Handout
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import listed, muscle_name, page_width, wrapped
 from setwright.solver.sheets.document.figures import evaluated_part
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.day_table import day_lines
 from setwright.solver.uses.edits.card_swaps import swaps_on_cards
 

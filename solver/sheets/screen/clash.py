@@ -12,8 +12,8 @@ from setwright.solver.evaluation.pairs import unfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.findings import misfit_words, wish_words
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import page_width, wrapped
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.relaxation_words import relaxation_words, shortfall_words
 
 if TYPE_CHECKING:

@@ -11,8 +11,8 @@ from setwright.solver.evaluation.week import Entry
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.costs import ALWAYS, points
 from setwright.solver.sheets.common.findings import finding_words
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import clock, day_name, listed, muscle_name, some_sets, wrapped
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.make_room import Cut
 

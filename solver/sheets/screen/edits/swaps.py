@@ -6,9 +6,9 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import clock, day_name, listed, note, page_width, technique_words, wrapped
 from setwright.solver.sheets.document.card_labels import line_labels
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.addresses import address
 from setwright.solver.sheets.screen.edits.differences import cut_words, effect_document, signed, signed_clock
 from setwright.solver.uses.edits.ranked_swaps import ENOUGH, RankedSwaps

@@ -8,8 +8,8 @@ from setwright.solver.evaluation.finding import ClashMember
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.planning import Unsolved
 from setwright.solver.sheets.common.findings import member_words, wish_words
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import listed
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.edits.differences import changed_document, effect_document
 from setwright.solver.sheets.screen.score_words import ended_words
 from setwright.solver.uses.explain.what_if import Answer

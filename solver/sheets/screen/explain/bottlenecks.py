@@ -6,8 +6,8 @@ from typing import Any, assert_never
 
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import clock, day_name, listed, muscle_name, some_sets, span, wrapped
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.edits.differences import broken_words, costs_up, cut_words, effect_document, signed
 from setwright.solver.uses.edits.effects import TIME
 from setwright.solver.uses.explain.bottlenecks import Bottleneck, Increase

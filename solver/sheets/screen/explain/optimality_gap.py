@@ -6,8 +6,8 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.planning import Unsolved
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import counted, page_width, wrapped
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.edits.differences import (
     changed_document,
     difference_lines,

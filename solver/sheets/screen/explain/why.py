@@ -6,10 +6,10 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.purpose import line_purpose
 from setwright.solver.sheets.common.words import clock, day_name, muscle_name, page_width, wrapped
 from setwright.solver.sheets.document.card_labels import line_labels
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.screen.addresses import address
 from setwright.solver.sheets.screen.edits.differences import (
     broken_words,

@@ -8,9 +8,9 @@ from typing import TYPE_CHECKING, Any
 from setwright.solver.planning import Clash, OutOfTime
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import member_words
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import listed, page_width, wrapped
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.headline import headline
 from setwright.solver.sheets.screen.muscle_table import WHAT_INDEX_IS

@@ -8,9 +8,9 @@ from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import counted, page_width, wrapped
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.provenance import made_by
 from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.screen.headline import brief_parts

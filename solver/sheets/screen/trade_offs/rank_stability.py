@@ -5,8 +5,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.planning import Solved
+from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.words import listed
-from setwright.solver.sheets.document.json_values import rounded
 from setwright.solver.sheets.document.solved_week import UNPROVEN
 
 if TYPE_CHECKING:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from setwright.solver.sheets.document.json_values import rounded
+from setwright.solver.sheets.common.json_values import rounded
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
+from setwright.solver.brief.phrase.clauses.muscle_clauses import MUSCLES
+from setwright.solver.brief.phrase.clauses.name_lists import take_names
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import KIND_NAMES, Kind
-from setwright.solver.brief.phrase.muscle_clauses import MUSCLES
-from setwright.solver.brief.phrase.name_lists import take_names
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _EXERCISES: tuple[Kind, ...] = ("exercise",)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from setwright.solver.brief.phrase.clauses.name_lists import take_names
+from setwright.solver.brief.phrase.clauses.set_limits import take_limits
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import Kind
-from setwright.solver.brief.phrase.name_lists import take_names
-from setwright.solver.brief.phrase.set_limits import take_limits
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 MUSCLES: tuple[Kind, ...] = ("muscle", "group")

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from setwright.catalogue.near import suggestion
+from setwright.solver.brief.phrase.clauses.set_limits import at_limit
 from setwright.solver.brief.phrase.lexicon import ALL_KINDS, KIND_NAMES, Kind
-from setwright.solver.brief.phrase.set_limits import at_limit
 from setwright.solver.brief.phrase.token_reader import Match, TokenReader
 
 _AFTER_A_NAME = ("on", "at", "to", "up", "with", "for", "by")

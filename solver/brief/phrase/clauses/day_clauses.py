@@ -5,6 +5,8 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.phrase.clauses.place_clauses import Place, take_place
+from setwright.solver.brief.phrase.clauses.themes import LINKS, fault_mistyped_theme, take_theme
 from setwright.solver.brief.phrase.day_words import (
     at_count_of_days,
     at_weekday,
@@ -16,8 +18,6 @@ from setwright.solver.brief.phrase.day_words import (
 )
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration, take_minutes
-from setwright.solver.brief.phrase.place_clauses import Place, take_place
-from setwright.solver.brief.phrase.themes import LINKS, fault_mistyped_theme, take_theme
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _TIMES = {"once": 1, "twice": 2, "thrice": 3}

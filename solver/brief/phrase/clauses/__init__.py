@@ -1,0 +1,1 @@
+"""The clauses that a phrase is made of, one kind a file."""

@@ -1,0 +1,1 @@
+"""Large-neighbourhood search: a part of the week set free and solved again, many times."""
