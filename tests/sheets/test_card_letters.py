@@ -8,6 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from setwright.solver.cli.exit_codes import ExitCode, exit_code_of
 from setwright.solver.sheets.pdf.glyph_coverage import DATA, LetterFault, drawn, fitted, plain
 
 ISO_8859 = ("1", "2", "3", "4", "5", "7", "9", "10", "13", "14", "15", "16")
@@ -64,7 +65,7 @@ def test_a_letter_that_cannot_be_drawn_is_named_with_its_place() -> None:
             "Monday: A1: cue: the card's typeface has no '🙂' (SLIGHTLY SMILING FACE, U+1F642)",
         )
     ]
-    assert caught.value.exit_code == 1
+    assert exit_code_of(caught.value) is ExitCode.ERROR
 
 
 def test_half_a_pair_of_surrogates_is_named_and_printable() -> None:

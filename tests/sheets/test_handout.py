@@ -10,6 +10,7 @@ import pytest
 from handed import PAIRS, THREE, document, handed, shipped
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
+from setwright.solver.cli.exit_codes import ExitCode, exit_code_of
 from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.costs import ALWAYS
 from setwright.solver.sheets.document.redaction import tells_of_health
@@ -121,7 +122,7 @@ def test_a_week_that_needs_clearance_is_refused() -> None:
     said["clearance_needed"] = True
     with pytest.raises(SetwrightError, match="clearance is missing") as caught:
         handout_of(said, shipped())
-    assert caught.value.exit_code == 1
+    assert exit_code_of(caught.value) is ExitCode.ERROR
 
 
 def test_a_caution_in_the_document_outweighs_its_flag() -> None:
