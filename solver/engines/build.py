@@ -6,16 +6,15 @@ from collections.abc import Iterable
 
 from setwright.solver.engines.stimulus import post_stimulus
 from setwright.solver.linear.columns import (
-    Assignment,
     Column,
     DayGroup,
-    Instance,
     day_groups,
     pair_columns,
     pattern_groups,
     single_columns,
     undated_groups,
 )
+from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.region_days import post_regions
 from setwright.solver.rulebook import post_all

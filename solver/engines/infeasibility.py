@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from setwright.solver.engines.build import all_day_columns, day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.finding import ClashMember, Wish
-from setwright.solver.linear.columns import Column, Instance
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import LinearModel
 
 WORK = 8.0

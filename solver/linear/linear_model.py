@@ -11,7 +11,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.prescriptions import Prescription
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
-from setwright.solver.linear.columns import Column, DayGroup, Instance
+from setwright.solver.linear.columns import Column, DayGroup
+from setwright.solver.linear.instance import Instance
 
 Expression = dict[int, int]
 """A linear expression: variable -> coefficient."""

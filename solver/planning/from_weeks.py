@@ -9,7 +9,7 @@ from setwright.solver.engines.infeasibility import conflict_of
 from setwright.solver.evaluation.finding import UNITS, ClashMember
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week

@@ -8,7 +8,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.engines.infeasibility import conflict_of
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning.delivery import check, delivered
 from setwright.solver.planning.ends import Clash, End, OutOfTime, Solved
 from setwright.solver.rulebook import resolve

@@ -12,7 +12,7 @@ from setwright.solver.auditing import Audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import week_model
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.search.bounding import Bound, is_proved
 from setwright.solver.search.candidates import candidates_by_day, candidates_of
 from setwright.solver.search.encoding import columns_of

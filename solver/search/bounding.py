@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import pattern_model
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.solve_options import SolveOptions
 

@@ -6,14 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import (
-    Assignment,
-    Column,
-    DayGroup,
-    Instance,
-    day_groups,
-    pair_columns,
-)
+from setwright.solver.linear.columns import Column, DayGroup, day_groups, pair_columns
+from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
 SINGLES = 260

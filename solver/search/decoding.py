@@ -9,7 +9,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.order import in_order
 from setwright.solver.evaluation.prescriptions import reps_of, rir_of
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import Assignment, Column, Instance
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.rules.priority_variety import exercises_due
 
 Use = tuple[int, int, Assignment, int | None]

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import Assignment, Column, Instance
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Assignment, Instance
 
 
 def columns_of(instance: Instance, week: Week) -> tuple[Column, ...]:

@@ -8,7 +8,8 @@ from setwright.solver.auditing import Audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.engines.infeasibility import feasibility_model, quickest
-from setwright.solver.linear.columns import Column, Instance, day_groups, pair_columns, single_columns
+from setwright.solver.linear.columns import Column, day_groups, pair_columns, single_columns
+from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.candidates import candidates_of
 from setwright.solver.search.limits import SEARCHES

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import all_day_columns, day_model
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import Column, Instance
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.bounding import Bound
 from setwright.solver.search.candidates import Candidates, is_pinned

@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.search.candidates import Candidates
 from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent
 from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen

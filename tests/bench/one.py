@@ -19,7 +19,7 @@ from setwright.solver.brief.file import read_brief
 from setwright.solver.engines import cpsat, highs
 from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import Progress, search

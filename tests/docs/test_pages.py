@@ -21,8 +21,6 @@ sys.path.insert(0, str(Path(__file__).parents[2]))
 from tests.docs.pages import PAGES, ROOT, command_lines, text_of
 
 MOST_SOLVES = 3
-OLD_LAYOUT = ("DEVELOPERS.md",)
-"""Pages that still name places of an earlier layout."""
 PLACEHOLDERS = re.compile(r"WARMTABLE|\b(?:TODO|TBD|XXX|FIXME)\b|lorem ipsum", flags=re.IGNORECASE)
 RUN = command_lines("sh")
 
@@ -42,7 +40,7 @@ def anchors(page: Path) -> set[str]:
     return {"#" + re.sub(r"[^\w -]", "", heading.lower()).replace(" ", "-") for heading in headings}
 
 
-@pytest.mark.parametrize("page", [page for page in PAGES if page.name not in OLD_LAYOUT], ids=lambda p: p.name)
+@pytest.mark.parametrize("page", PAGES, ids=lambda p: p.name)
 def test_places_in_the_house_that_a_page_names_are_there(page: Path) -> None:
     for path in re.findall(r"`((?:solver|catalogue|tests|docs|scenarios)/[\w./-]*)`", text_of(page)):
         assert (ROOT / path).exists(), path

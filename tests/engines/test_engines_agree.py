@@ -16,7 +16,7 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import all_day_columns, day_model, week_model
 from setwright.solver.engines.cpsat import CpSatModel
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Clash, plan
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import search

@@ -15,7 +15,7 @@ from setwright.solver.engines.build import all_day_columns, day_model
 from setwright.solver.engines.cpsat import CpSatModel, CpSatResult
 from setwright.solver.engines.infeasibility import conflict_of, feasibility_model, parts_of
 from setwright.solver.evaluation.finding import ClashMember
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.linear.rule import held_by_columns, held_by_decoding
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 from setwright.solver.rulebook import RULES

@@ -16,7 +16,8 @@ from setwright.solver.engines import highs
 from setwright.solver.engines.build import all_day_columns
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.linear.columns import REGIONS, Column, Instance, instance_of
+from setwright.solver.linear.columns import REGIONS, Column
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.decoding import week_of

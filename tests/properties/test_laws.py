@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Clash, Solved, plan
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import Outcome, search

@@ -16,7 +16,8 @@ from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
-from setwright.solver.linear.columns import Column, Instance, instance_of
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.planning import delivered
 from setwright.solver.rulebook import RULES, resolve

@@ -16,7 +16,7 @@ from setwright.solver.auditing import audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
-from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions

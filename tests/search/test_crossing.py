@@ -7,7 +7,7 @@ from dataclasses import replace
 import pytest
 from crossing import BRIEF, Interval, above, against, between, catalogue, crossed, drawn, printed
 
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import search
 

@@ -11,7 +11,7 @@ from typing import Any
 from boards import days, terms_of
 
 from setwright.solver.auditing import audit
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.secondary.distance import (

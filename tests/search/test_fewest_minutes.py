@@ -9,7 +9,7 @@ import pytest
 from boards import days, only, terms_of
 from tiny import sound_weeks, tiny
 
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch

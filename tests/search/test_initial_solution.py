@@ -11,7 +11,7 @@ from boards import days, only, terms_of
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import week_model
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import search
 from setwright.solver.search.candidates import candidates_of
 from setwright.solver.search.limits import SEARCHES

@@ -13,7 +13,7 @@ from boards import CATALOGUE, audited, days, only, place_of, terms_of
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Solved, plan_near
 from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.limits import SEARCHES

@@ -8,7 +8,7 @@ from typing import Any
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines.infeasibility import conflict_of
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Clash
 from setwright.solver.rulebook import resolve
 from setwright.solver.uses.relax.relaxations import Relaxations, relaxations_of

@@ -12,7 +12,7 @@ from side_weeks import CATALOGUE, brief_of, view_of
 
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import search
 from setwright.solver.search.encoding import columns_of

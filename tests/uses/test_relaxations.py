@@ -7,7 +7,7 @@ from clashing import CATALOGUE, IMPOSSIBLE, clash_named, relaxations_named
 
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief, raw_of
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.feasibility import possible
 from setwright.solver.sheets.common.json_values import dumped

@@ -5,8 +5,9 @@ from __future__ import annotations
 from weeks import audited, days, terms_of
 
 from setwright.solver.auditing import audit
+from setwright.solver.uses.edits.candidate_moves import moves, week_after
 from setwright.solver.uses.edits.effects import Effect
-from setwright.solver.uses.edits.single_changes import best_changes, moves, seconds_over, value, week_after
+from setwright.solver.uses.edits.single_changes import best_changes, seconds_over, value
 
 PRESSES = (
     "dumbbell-bench-press 3, barbell-overhead-press 3, dumbbell-curl 3",

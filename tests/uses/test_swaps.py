@@ -144,3 +144,15 @@ def test_the_swaps_of_all_cards_are_those_of_each_line(gym) -> None:
     found = swaps_on_cards(gym)
     assert found == {(x.day.index, x.place): line_swaps(gym, x, 2) for x in gym.evaluated.lines}
     assert swaps_on_cards(gym, (1,)) == {key: swaps for key, swaps in found.items() if key[0] == 1}
+
+
+def test_a_card_names_what_fits_and_what_only_runs_over_the_minutes() -> None:
+    """On a day full to the minute: each swap named fits in some way, or breaks nothing but the minutes."""
+    full = audited(terms_of(days=days("mon thu", 27)), GYM)
+    over = 0
+    for x in full.evaluated.lines:
+        for exercise in line_swaps(full, x, 2):
+            swap = swap_to(full, x, exercise)
+            assert swap is not None and rules_broken(swap) in ((), ("day-minutes",))
+            over += bool(swap.effect.broken)
+    assert over

@@ -6,7 +6,7 @@ import pytest
 from hand_weeks import TINY, line
 from weeks import CATALOGUE, audited, days, terms_of
 
-from setwright.solver.linear.columns import instance_of
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import search
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.explain.reasons import reason_of

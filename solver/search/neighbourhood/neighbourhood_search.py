@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver, Trial, accept_last
 from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood, neighbourhoods

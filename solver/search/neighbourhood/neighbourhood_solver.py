@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import Column, Instance
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import Expression, LinearModel
 from setwright.solver.search.candidates import Candidates
 from setwright.solver.search.decoding import week_of

@@ -7,7 +7,7 @@ import math
 from functools import cache
 
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 
 Kinds = tuple[frozenset[int], ...]
 """For each day the classes in use: exercises that the model cannot tell apart count as one."""

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.search.encoding import columns_of
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.neighbourhood.neighbourhood_solver import TANGENT_MARGIN, Chosen, LeastSum

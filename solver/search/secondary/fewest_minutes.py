@@ -10,7 +10,7 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.evaluation.finding import UNITS
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import Expression, LinearModel
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.neighbourhood.neighbourhood_solver import (

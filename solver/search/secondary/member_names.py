@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.week import Week
-from setwright.solver.linear.columns import Instance
+from setwright.solver.linear.instance import Instance
 from setwright.solver.search.decoding import Use, names_of, ordered, uses_of
 from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver
 

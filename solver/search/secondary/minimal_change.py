@@ -8,7 +8,8 @@ from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import Assignment, Column, DayGroup, Instance, pair_columns
+from setwright.solver.linear.columns import Column, DayGroup, pair_columns
+from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.search.encoding import open_entries
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch

@@ -23,7 +23,7 @@ SCHEMA = "setwright.audit/1"
 
 
 def audit_document(audit: Audit) -> dict[str, Any]:
-    """The audit as JSON: the week reckoned, with every rule broken and its remedy."""
+    """The audit as JSON: its figures, with every rule broken and its remedy."""
     broken = [broken_document(f, audit.evaluated.resolved) for f in audit.broken]
     return {
         "schema": SCHEMA,

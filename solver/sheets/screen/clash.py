@@ -93,7 +93,7 @@ def _relaxation_lines(relaxations: Relaxations, resolved: ResolvedBrief, width: 
         lines += wrapped(f"By arithmetic: {shortfall_words(shortfall, resolved)}", width, "  ")
     if not relaxations.ranked:
         return [*lines, *wrapped("No small change of the brief was found that makes a week possible.", width)]
-    lead = "What would make a week possible, what gives up least first; each was tried by planning a week:"
+    lead = "Changes that would make a week possible, the least given up first; each was tried by planning a week:"
     lines += ["", *wrapped(lead, width)]
     for place, found in enumerate(relaxations.ranked, 1):
         lines += wrapped(f"  {place}. {relaxation_words(found.relaxation, resolved)}", width, "     ")

@@ -9,15 +9,8 @@ from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import (
-    Assignment,
-    Column,
-    DayGroup,
-    Instance,
-    day_groups,
-    instance_of,
-    pair_columns,
-)
+from setwright.solver.linear.columns import Column, DayGroup, day_groups, pair_columns
+from setwright.solver.linear.instance import Assignment, Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.encoding import open_entries
 from setwright.solver.uses.edits.editing import entry_as, sorted_as_done

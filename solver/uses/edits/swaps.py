@@ -40,15 +40,15 @@ def swaps(audited: Audit, line: Line, most: int = 2) -> tuple[Swap, ...]:
     replaces.
     """
     same, others = candidates(audited.evaluated, line)
-    found = fitting(audited, line, same, most)
+    found = _fitting(audited, line, same, most)
     if len(found) < most:
         found += _with_room(audited, line, same, most - len(found))
     if len(found) < most:
-        found += fitting(audited, line, others, most - len(found))
+        found += _fitting(audited, line, others, most - len(found))
     return tuple(found)
 
 
-def fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
+def _fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
     """Up to `most` of some exercises that fit as they are, those at the line's own sets first."""
     found: list[Swap] = []
     for exercise in exercises:
@@ -63,7 +63,7 @@ def fitting(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int
 def swapped(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The best way to do an exercise in a line's place without breaking a rule, at sets as near as there are."""
     best: Swap | None = None
-    for sets, trials in _ways(audited, line, exercise):
+    for sets, trials in ways(audited, line, exercise):
         for trial in trials:
             if not trial.effect.broken and (best is None or _better(trial, best)):
                 best = trial
@@ -86,7 +86,7 @@ def _better(a: Swap, b: Swap) -> bool:
     return (a.effect.after.score_units, -a.effect.seconds) > (b.effect.after.score_units, -b.effect.seconds)
 
 
-def _ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, Iterator[Swap]]]:
+def ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, Iterator[Swap]]]:
     """The ways to do an exercise in a line's place, by number of sets, the nearest to the line's own first."""
     base, partner = _as_named(audited, line, exercise), line.entry.partner
     prescriptions = [
@@ -136,10 +136,16 @@ def refused(audited: Audit, line: Line, exercises: Iterable[Exercise]) -> Iterat
             yield swap
 
 
+def least_breaking(trials: Iterable[Swap]) -> Swap | None:
+    """Of some ways to do a swap the one that breaks fewest rules, then the quickest; None of none."""
+    return min(
+        trials, key=lambda t: (len(t.effect.broken), t.effect.seconds, -t.effect.after.score_units), default=None
+    )
+
+
 def _least_broken(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:
     """The way to do an exercise in a line's place that breaks fewest rules; None where its partner allows none."""
-    every = [trial for _, trials in _ways(audited, line, exercise) for trial in trials]
-    return min(every, key=lambda t: (len(t.effect.broken), t.effect.seconds, -t.effect.after.score_units), default=None)
+    return least_breaking(trial for _, trials in ways(audited, line, exercise) for trial in trials)
 
 
 def swap_to(audited: Audit, line: Line, exercise: Exercise) -> Swap | None:

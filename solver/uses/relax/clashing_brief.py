@@ -11,7 +11,7 @@ from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.linear.columns import Instance, instance_of
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.feasibility import Possible, possible
 

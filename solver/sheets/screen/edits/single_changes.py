@@ -69,7 +69,7 @@ def _how_words(evaluated: EvaluatedWeek, day: int, exercise: str) -> str:
 
 
 def _gain_words(effect: Effect) -> str:
-    """Score, time, muscles and rules mended."""
+    """Score, time, muscles and the rules no longer broken."""
     parts = [f"score {signed(effect.score)}", f"time {signed_clock(effect.seconds)}"]
     if moves := muscle_moves(effect):
         parts.append(moves)

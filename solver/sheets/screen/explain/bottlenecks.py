@@ -88,7 +88,7 @@ def _time_words(found: Bottleneck, nearest: Increase) -> str:
         return f"{said}; no cut of one other line that day makes room without breaking a rule."
     cut, both = found.room
     verdict = "so the week would be better for it" if both.score > 0 else "so it stays out"
-    return f"{said}; with {cut_words(cut)} it would fit, but the score would change by {signed(both.score)}, {verdict}."
+    return f"{said}; with {cut_words(cut)} it would fit, and the score would change by {signed(both.score)}, {verdict}."
 
 
 def _cost_words(nearest: Increase) -> str:

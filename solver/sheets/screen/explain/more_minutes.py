@@ -17,7 +17,8 @@ def minutes_text(found: MoreMinutes, width: int) -> str:
     """What more minutes buy on each day, the best day first."""
     width = page_width(width)
     more = counted(found.minutes, "more minute")
-    lines = wrapped(f"{more} on one day, the week solved anew for each; the day that gains most first:", width)
+    lead = f"{more} on one day at a time, the week solved anew each time; the day that gains most first:"
+    lines = wrapped(lead, width)
     table = []
     for row in found.days:
         e = row.answer.effect
@@ -32,8 +33,8 @@ def minutes_text(found: MoreMinutes, width: int) -> str:
     parts = ["\n".join(lines)]
     for row in found.days:
         if row.answer.effect.score > ROUNDING:
-            lead = wrapped(f"{day_name(row.day)}: {proven_words(row.answer)}", width, "  ")
-            parts.append("\n".join([*lead, *difference_lines(row.answer.effect, width)]))
+            proof = wrapped(f"{day_name(row.day)}: {proven_words(row.answer)}", width, "  ")
+            parts.append("\n".join([*proof, *difference_lines(row.answer.effect, width)]))
     if len(parts) == 1:
         parts.append("No day's extra minutes raise the score.")
     return "\n\n".join(parts) + "\n"

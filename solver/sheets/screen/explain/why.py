@@ -64,11 +64,11 @@ def _sentence(reason: Reason) -> str:
     """What is lost and what costs more without a line, or that the week is better without it."""
     effect = reason.effect
     moves = muscle_moves(effect)
-    parts = [f"without it the index of {moves}" if moves else "without it no index changes by half a point"]
+    parts = [f"index without it: {moves}" if moves else "without it no index changes by half a point"]
     if reason.line.entry.partner is not None:
         parts.append("its partner is done alone")
     if costs := costs_up(effect):
-        parts.append(f"costs that are added: {costs}")
+        parts.append(f"costs added: {costs}")
     if effect.broken:
         parts.append(f"it would break {broken_words(effect)}")
     elif effect.score > 0:
