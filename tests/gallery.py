@@ -7,7 +7,6 @@ so the pictures change only with the sheets.
 
 from __future__ import annotations
 
-import importlib
 import importlib.util
 import json
 import shutil
@@ -44,11 +43,11 @@ SHOWN = (
     Shown("six-90", "letter", (1, 2)),
 )
 FORMATS = {
-    "card": ("setwright.solver.sheets.pdf.pdf_file", "pdf", "pdf"),
-    "page": ("setwright.solver.sheets.html.page", "page", "html"),
-    "workbook": ("setwright.solver.sheets.xlsx.workbook", "workbook", "xlsx"),
+    "card": ("pdf", "typst"),
+    "page": ("html", "jinja2"),
+    "workbook": ("xlsx", "xlsxwriter"),
 }
-"""Format -> module, function, file ending."""
+"""What is shown -> the format of `setwright sheet`, and the library that writes it."""
 TOOLS = {"card": ("pdftoppm",), "page": ("chromium",), "workbook": ("soffice", "pdftoppm")}
 
 
@@ -100,22 +99,23 @@ PICTURES: dict[str, Callable[[Path, Shown, Path], None]] = {
 
 def lacking(name: str) -> str:
     """What a format's pictures lack here, or nothing."""
-    if importlib.util.find_spec(FORMATS[name][0]) is None:
-        return f"no module {FORMATS[name][0]}"
+    if importlib.util.find_spec(FORMATS[name][1]) is None:
+        return f"no module {FORMATS[name][1]}"
     gone = [tool for tool in TOOLS[name] if shutil.which(tool) is None]
     return f"no program {', '.join(gone)}" if gone else ""
 
 
 def build(target: Path, names: Iterable[str]) -> None:
     """Every picture of the formats named, and nothing else touched in the folder."""
+    from setwright.solver.sheets.formats import written
+
     target.mkdir(parents=True, exist_ok=True)
     for name in names:
-        module, function, ending = FORMATS[name]
-        written: Callable[[Any], bytes] = getattr(importlib.import_module(module), function)
+        ending, _ = FORMATS[name]
         for shown in (shown for shown in SHOWN if name in shown.formats):
             with tempfile.TemporaryDirectory() as folder:
                 source = Path(folder) / f"week.{ending}"
-                source.write_bytes(written(handout(shown)))
+                source.write_bytes(written(ending, handout(shown)))
                 PICTURES[name](source, shown, target)
 
 

@@ -8,7 +8,7 @@ from typing import Any, Final
 
 import click
 
-from setwright.solver.cli.console.told_errors import told_errors
+from setwright.solver.cli.console.errors import told_errors
 from setwright.solver.cli.exit_codes import MEANINGS
 from setwright.solver.cli.lazy_group import LazyCommand, LazyGroup
 

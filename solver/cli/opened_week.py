@@ -59,7 +59,7 @@ def open_or_plan(source: str, brief: str | None, search: str | None, catalogue: 
 
     Raises UsageFault, also where the file's client has cautions that it does not say, and NoWeekError.
     """
-    if brief is None and is_brief(source):
+    if brief is None and _is_brief(source):
         return _planned(source, search, catalogue)
     found = open_week(source, brief, catalogue)
     if brief is None and found.document.get("private_left_out"):
@@ -67,7 +67,7 @@ def open_or_plan(source: str, brief: str | None, search: str | None, catalogue: 
     return found
 
 
-def is_brief(source: str) -> bool:
+def _is_brief(source: str) -> bool:
     """Whether a source is a phrase or a TOML file rather than a week's file."""
     path = Path(source)
     if source == STANDARD_INPUT or path.suffix.lower() in WEEK_FILES:

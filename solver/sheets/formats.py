@@ -30,45 +30,45 @@ class Format:
 
 
 def _pdf() -> Writer:
-    from setwright.solver.sheets.pdf.pdf_file import pdf
+    from setwright.solver.sheets.pdf.pdf_file import pdf_bytes
 
-    return pdf
+    return pdf_bytes
 
 
 def _xlsx() -> Writer:
-    from setwright.solver.sheets.xlsx.workbook import workbook
+    from setwright.solver.sheets.xlsx.workbook import xlsx_bytes
 
-    return workbook
+    return xlsx_bytes
 
 
 def _ics() -> Writer:
-    from setwright.solver.sheets.plain.calendar import calendar
+    from setwright.solver.sheets.plain.calendar import ics_bytes
 
-    return calendar
+    return ics_bytes
 
 
 def _html() -> Writer:
-    from setwright.solver.sheets.html.page import page
+    from setwright.solver.sheets.html.page import html_bytes
 
-    return page
+    return html_bytes
 
 
 def _csv() -> Writer:
-    from setwright.solver.sheets.plain.csv_file import csv
+    from setwright.solver.sheets.plain.csv_file import csv_bytes
 
-    return csv
+    return csv_bytes
 
 
 def _md() -> Writer:
-    from setwright.solver.sheets.plain.markdown import markdown
+    from setwright.solver.sheets.plain.markdown import markdown_bytes
 
-    return markdown
+    return markdown_bytes
 
 
 def _json() -> Writer:
-    from setwright.solver.sheets.plain.json_file import json
+    from setwright.solver.sheets.plain.json_file import json_bytes
 
-    return json
+    return json_bytes
 
 
 FORMATS: Final[Mapping[str, Format]] = MappingProxyType(

@@ -30,7 +30,7 @@ from setwright.solver.batch.stamp import stamp_of
 from setwright.solver.batch.worker import solve_task
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.sheets.variants.matrix_files import matrix_files
+from setwright.solver.sheets.variants.matrix_export import matrix_files
 from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.dask_workers import DaskWorkers
 from setwright.solver.uses.variants.matrix import Variant, VariantMatrix, matrix_of

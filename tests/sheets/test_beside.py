@@ -57,7 +57,7 @@ def test_both_stand_on_the_page() -> None:
     ("document", "said"),
     [
         ({"schema": "setwright.week/1"}, "expected 'setwright.curve/1' or 'setwright.compare/1'"),
-        ([], r"is \[\]"),
+        ([], r"is \[\], expected"),
         ({"schema": "setwright.curve/1"}, "x.json: rows: is missing, expected a list"),
         ({**CURVE, "bend": 20}, "bend: got 20, expected the amount of a row that has a week"),
         (

@@ -18,7 +18,7 @@ from setwright.catalogue.faults import UsageFault
 from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout, handout_of
-from setwright.solver.sheets.plain.calendar import calendar
+from setwright.solver.sheets.plain.calendar import ics_bytes
 
 START = date(2026, 1, 5)
 COACH = Coach(start=START, weeks=4, alarm=30, holidays=(date(2026, 1, 5), date(2026, 1, 14)))
@@ -52,7 +52,7 @@ def times(data: bytes) -> list[datetime]:
 @pytest.mark.parametrize("name", NAMES)
 def test_lines_are_short_and_end_in_crlf(name: str) -> None:
     """RFC 5545, section 3.1: lines end in CRLF and are at most 75 octets long without it; no control characters."""
-    data = calendar(replace(hostile(NAMES[name]), start=START))
+    data = ics_bytes(replace(hostile(NAMES[name]), start=START))
     assert data.endswith(b"\r\n")
     assert not re.search(rb"(?<!\r)\n|\r(?!\n)|[\x00-\x08\x0b\x0c\x0e-\x1f\x7f]", data)
     for line in data.split(b"\r\n"):
@@ -62,8 +62,8 @@ def test_lines_are_short_and_end_in_crlf(name: str) -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_a_name_adds_no_property(name: str) -> None:
-    data = calendar(replace(hostile(NAMES[name]), start=START))
-    plain = calendar(replace(hostile("plain"), start=START))
+    data = ics_bytes(replace(hostile(NAMES[name]), start=START))
+    plain = ics_bytes(replace(hostile("plain"), start=START))
 
     def names(found: bytes) -> list[str]:
         return [re.split("[:;]", line)[0] for line in lines_of(found)]
@@ -76,7 +76,7 @@ def test_a_name_adds_no_property(name: str) -> None:
 
 def test_the_required_properties_are_there_once() -> None:
     """RFC 5545, sections 3.6, 3.6.1 and 3.6.6: PRODID and VERSION; UID, DTSTAMP, DTSTART; ACTION and TRIGGER."""
-    data = calendar(dated())
+    data = ics_bytes(dated())
     lines = lines_of(data)
     assert lines[0] == "BEGIN:VCALENDAR"
     assert lines[-1] == "END:VCALENDAR"
@@ -94,7 +94,7 @@ def test_the_required_properties_are_there_once() -> None:
 
 def test_times_are_local_and_bounded() -> None:
     """RFC 5545, section 3.3.5, form 1: local time without a zone; DTSTAMP in UTC (3.8.7.2)."""
-    lines = lines_of(calendar(dated()))
+    lines = lines_of(ics_bytes(dated()))
     starts = [line for line in lines if line.startswith("DTSTART")]
     assert all(re.fullmatch(r"DTSTART:\d{8}T\d{6}", line) for line in starts)
     assert all(re.fullmatch(r"DTSTAMP:\d{8}T\d{6}Z", line) for line in lines if line.startswith("DTSTAMP"))
@@ -104,16 +104,16 @@ def test_times_are_local_and_bounded() -> None:
 def test_sessions_fall_on_their_weekdays_but_on_no_holiday() -> None:
     wanted = [START + timedelta(days=7 * week + day) for week in range(4) for day in (0, 2, 4)]
     held = [datetime.combine(day, time(18)) for day in wanted if day not in COACH.holidays]
-    assert times(calendar(dated())) == held
+    assert times(ics_bytes(dated())) == held
 
 
 def test_each_weekday_has_its_own_time() -> None:
-    found = times(calendar(dated(times={"mon": time(7, 15)}, weeks=1, holidays=())))
+    found = times(ics_bytes(dated(times={"mon": time(7, 15)}, weeks=1, holidays=())))
     assert [moment.time() for moment in found] == [time(7, 15), time(18), time(18)]
 
 
 def test_a_start_in_the_middle_of_a_week_waits_for_the_weekday() -> None:
-    found = times(calendar(dated(start=date(2026, 1, 6), weeks=1, holidays=())))
+    found = times(ics_bytes(dated(start=date(2026, 1, 6), weeks=1, holidays=())))
     assert [moment.date() for moment in found] == [date(2026, 1, 7), date(2026, 1, 9), date(2026, 1, 12)]
 
 
@@ -121,8 +121,8 @@ def test_a_week_of_holidays_has_no_session() -> None:
     """RFC 5545, section 3.6: a calendar holds at least one component, so that without any there is none."""
     days = tuple(START + timedelta(days=day) for day in range(7))
     with pytest.raises(UsageFault, match="no session is left"):
-        calendar(dated(weeks=1, holidays=days))
-    assert min(times(calendar(dated(weeks=2, holidays=days)))).date() == START + timedelta(days=7)
+        ics_bytes(dated(weeks=1, holidays=days))
+    assert min(times(ics_bytes(dated(weeks=2, holidays=days)))).date() == START + timedelta(days=7)
 
 
 def test_sessions_in_any_order_keep_their_rest_days() -> None:
@@ -133,12 +133,12 @@ def test_sessions_in_any_order_keep_their_rest_days() -> None:
         del day["weekday"]
     h = handout_of(said, shipped(), COACH.model_copy(update={"weeks": 1, "holidays": ()}))
     assert [s.title for s in h.sessions] == ["Session 1", "Session 2", "Session 3"]
-    assert [moment.date() for moment in times(calendar(h))] == [START, date(2026, 1, 8), date(2026, 1, 11)]
+    assert [moment.date() for moment in times(ics_bytes(h))] == [START, date(2026, 1, 8), date(2026, 1, 11)]
 
 
 def test_a_second_writing_updates_the_first() -> None:
     """RFC 5545, section 3.8.4.7 and 3.8.7.4: the same UID, a higher SEQUENCE."""
-    first, again = events(calendar(dated())), events(calendar(dated(revision=2, time=time(19), weeks=6)))
+    first, again = events(ics_bytes(dated())), events(ics_bytes(dated(revision=2, time=time(19), weeks=6)))
     assert [e["uid"] for e in first] == [e["uid"] for e in again]
     assert len({e["uid"] for e in first}) == 3
     assert [(int(a["sequence"]), int(b["sequence"])) for a, b in zip(first, again, strict=True)] == [(0, 2)] * 3
@@ -146,15 +146,15 @@ def test_a_second_writing_updates_the_first() -> None:
 
 
 def test_another_client_or_block_has_other_names() -> None:
-    here = {str(e["uid"]) for e in events(calendar(dated()))}
-    assert not here & {str(e["uid"]) for e in events(calendar(replace(dated(), client="M44")))}
-    assert not here & {str(e["uid"]) for e in events(calendar(dated(start=date(2026, 2, 2))))}
-    assert here == {str(e["uid"]) for e in events(calendar(dated(start=date(2026, 1, 3))))}
+    here = {str(e["uid"]) for e in events(ics_bytes(dated()))}
+    assert not here & {str(e["uid"]) for e in events(ics_bytes(replace(dated(), client="M44")))}
+    assert not here & {str(e["uid"]) for e in events(ics_bytes(dated(start=date(2026, 2, 2))))}
+    assert here == {str(e["uid"]) for e in events(ics_bytes(dated(start=date(2026, 1, 3))))}
 
 
 def test_it_holds_the_session_in_text() -> None:
     h = dated(PAIRS)
-    for session, event in zip(h.sessions, events(calendar(h)), strict=True):
+    for session, event in zip(h.sessions, events(ics_bytes(h)), strict=True):
         assert event["duration"].dt == timedelta(minutes=session.minutes)
         text = str(event["description"])
         for x in session.lines:
@@ -164,19 +164,19 @@ def test_it_holds_the_session_in_text() -> None:
 
 
 def test_alarms_come_only_when_asked_for() -> None:
-    assert b"VALARM" not in calendar(dated(alarm=None))
-    assert calendar(dated(alarm=0)).count(b"BEGIN:VALARM") == 3
+    assert b"VALARM" not in ics_bytes(dated(alarm=None))
+    assert ics_bytes(dated(alarm=0)).count(b"BEGIN:VALARM") == 3
 
 
 def test_without_a_start_there_is_no_calendar() -> None:
     with pytest.raises(UsageFault, match="--start"):
-        calendar(handed())
+        ics_bytes(handed())
 
 
 AGAIN = """
 import hashlib
-from test_calendar import calendar, dated
-print(hashlib.sha256(calendar(dated())).hexdigest())
+from test_calendar import dated, ics_bytes
+print(hashlib.sha256(ics_bytes(dated())).hexdigest())
 """
 
 

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from setwright.solver.sheets.charts.charts import bands_chart
 from setwright.solver.sheets.charts.hatching import STEP, drawn_out
-from setwright.solver.sheets.pdf.card import chart, look
+from setwright.solver.sheets.pdf.card import chart, chart_style
 
 SIDES = st.floats(0.5, 300).map(lambda value: round(value, 2))
 SVG = "{http://www.w3.org/2000/svg}"
@@ -29,7 +29,7 @@ def test_lines_stay_inside_the_box_and_leave_no_gap(x: float, y: float, width: f
 def test_the_cards_chart_is_the_shared_chart_without_patterns() -> None:
     """The same texts and boxes in the same order; only the hatches differ."""
     week = handed()
-    ours, shared = (ET.fromstring(text) for text in (chart(week), bands_chart(week.muscles, look(week))))
+    ours, shared = (ET.fromstring(text) for text in (chart(week), bands_chart(week.muscles, chart_style(week))))
     assert [text.text for text in ours.iter(f"{SVG}text")] == [text.text for text in shared.iter(f"{SVG}text")]
     sides = ("class", "x", "y", "width", "height")
     assert [[box.get(side) for side in sides] for box in ours.iter(f"{SVG}rect")] == [

@@ -65,7 +65,7 @@ def test_a_letter_that_cannot_be_drawn_is_named_with_its_place() -> None:
             "Monday: A1: cue: the card's typeface has no '🙂' (SLIGHTLY SMILING FACE, U+1F642)",
         )
     ]
-    assert exit_code_of(caught.value) == ExitCode.ERROR
+    assert exit_code_of(caught.value) is ExitCode.ERROR
 
 
 def test_half_a_pair_of_surrogates_is_named_and_printable() -> None:

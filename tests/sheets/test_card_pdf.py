@@ -20,9 +20,9 @@ from setwright.catalogue.faults import SetwrightError
 from setwright.solver.sheets.formats import written
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import CardLine, Handout, handout_of
-from setwright.solver.sheets.pdf.card import card, language
+from setwright.solver.sheets.pdf.card import card_values, language
 from setwright.solver.sheets.pdf.glyph_coverage import DATA, LetterFault, plain
-from setwright.solver.sheets.pdf.pdf_file import pdf
+from setwright.solver.sheets.pdf.pdf_file import pdf_bytes
 
 SIX = "six-90"
 """Scenario 08: six days asked, eight lines a day, the last day left free."""
@@ -44,7 +44,7 @@ HOSTILE = (*(name for key, name in NAMES.items() if key not in UNDRAWN), *MARKUP
 
 @cache
 def printed(name: str, coach: str = "a4") -> bytes:
-    return pdf(handed(name, LETTER if coach == "letter" else COACH))
+    return pdf_bytes(handed(name, LETTER if coach == "letter" else COACH))
 
 
 def busy(name: str) -> list:
@@ -140,7 +140,7 @@ def test_a_day_without_exercises_has_no_page_but_stands_on_the_cover() -> None:
 
 def test_a_date_a_load_and_a_link_are_printed_where_there_are_any() -> None:
     week = with_lines(handed(THREE, COACH), lambda x: replace(x, load="62.5 kg", link="https://example.org/how"))
-    data = pdf(week)
+    data = pdf_bytes(week)
     text = texts(data)[1]
     assert "2026-01-05" in text and "62.5kg" in text and "https://example.org/how" in text
     links = [a.get_object() for a in opened(data).pages[1].get("/Annots", [])]
@@ -149,13 +149,13 @@ def test_a_date_a_load_and_a_link_are_printed_where_there_are_any() -> None:
 
 def test_an_order_left_open_is_said_on_the_cover() -> None:
     said = pressed(COACH.words["any_order"])
-    assert said in texts(pdf(replace(handed(), any_order=True)))[0]
+    assert said in texts(pdf_bytes(replace(handed(), any_order=True)))[0]
     assert said not in texts(printed(THREE))[0]
 
 
 def test_a_date_is_left_to_be_written_where_the_card_serves_many_days() -> None:
     def dates(coach: Coach) -> list[str]:
-        return [page["date"] for page in card(handed(THREE, coach))["sessions"]]
+        return [page["date"] for page in card_values(handed(THREE, coach))["sessions"]]
 
     assert dates(COACH) == ["2026-01-05", "2026-01-07", "2026-01-09"]
     assert dates(COACH.model_copy(update={"holidays": (date(2026, 1, 7),)})) == ["2026-01-05", "", "2026-01-09"]
@@ -163,14 +163,14 @@ def test_a_date_is_left_to_be_written_where_the_card_serves_many_days() -> None:
 
 
 def test_a_link_that_is_no_web_address_stays_text() -> None:
-    data = pdf(with_lines(handed(), lambda x: replace(x, link="javascript:alert(1)")))
+    data = pdf_bytes(with_lines(handed(), lambda x: replace(x, link="javascript:alert(1)")))
     assert "javascript:alert(1)" in texts(data)[1]
     assert not any(page.get("/Annots") for page in opened(data).pages)
 
 
 def test_the_words_are_the_coachs() -> None:
     words = {**COACH.words, "notes": "Notizen", "rest": "Pause", "warm_up": "Aufwärmen"}
-    text = texts(pdf(handed(THREE, COACH.model_copy(update={"words": words, "language": "de-CH"}))))[1]
+    text = texts(pdf_bytes(handed(THREE, COACH.model_copy(update={"words": words, "language": "de-CH"}))))[1]
     assert "NOTIZEN" in text and "PAUSE" in text and "AUFWÄRMEN" in text and "NOTES" not in text
 
 
@@ -178,7 +178,7 @@ def test_the_load_is_headed_with_the_clients_unit() -> None:
     said = document()
     assert "LOAD(KG)" in texts(printed(THREE))[1]
     said["brief"]["client"]["unit"] = "lb"
-    assert "LOAD(LB)" in texts(pdf(handout_of(said, shipped())))[1]
+    assert "LOAD(LB)" in texts(pdf_bytes(handout_of(said, shipped())))[1]
 
 
 # ---- tags
@@ -220,7 +220,7 @@ def test_headings_are_the_sessions() -> None:
 )
 def test_the_language_is_the_clients(tag: str, said: tuple[str, str | None]) -> None:
     assert tuple(language(tag).values()) == said
-    root = opened(pdf(handed(THREE, COACH.model_copy(update={"language": tag})))).trailer["/Root"]
+    root = opened(pdf_bytes(handed(THREE, COACH.model_copy(update={"language": tag})))).trailer["/Root"]
     assert str(root["/Lang"]).lower() == "-".join(part for part in said if part)
 
 
@@ -233,8 +233,10 @@ def test_no_font_but_its_own_is_used() -> None:
 
 def test_the_same_bytes_in_any_process() -> None:
     """Fresh processes with other hash seeds: nothing is left over from one to the next."""
-    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.pdf.pdf_file import pdf; "
-    code += "print(hashlib.sha256(pdf(handed())).hexdigest())"
+    code = (
+        "import sys, hashlib; from handed import handed; from setwright.solver.sheets.pdf.pdf_file import pdf_bytes; "
+    )
+    code += "print(hashlib.sha256(pdf_bytes(handed())).hexdigest())"
     paths = os.pathsep.join([os.path.dirname(__file__), *(path for path in sys.path if path)])
     found = {
         subprocess.run(
@@ -252,7 +254,7 @@ def test_the_same_bytes_in_any_process() -> None:
 @pytest.mark.parametrize("name", HOSTILE, ids=lambda text: repr(text[:14]))
 def test_a_strange_name_is_only_text(name: str) -> None:
     """In every place that words of others reach it neither runs, nor breaks the page, nor vanishes."""
-    data = pdf(hostile(name))
+    data = pdf_bytes(hostile(name))
     found, shown = texts(data), pressed(plain(name))
     assert len(found) == 1 + len(busy(THREE))
     assert all(text.count(shown) >= 20 for text in found)
@@ -262,7 +264,7 @@ def test_a_strange_name_is_only_text(name: str) -> None:
 @pytest.mark.parametrize("key", UNDRAWN)
 def test_a_strange_name_that_cannot_be_drawn_is_refused(key: str) -> None:
     with pytest.raises(LetterFault, match="the card's typeface has no"):
-        pdf(hostile(NAMES[key]))
+        pdf_bytes(hostile(NAMES[key]))
 
 
 @pytest.mark.parametrize(("name", "coach"), [(LONG, COACH), (UNBROKEN, LETTER)], ids=["words-a4", "unbroken-letter"])
@@ -272,7 +274,7 @@ def test_names_of_300_letters_everywhere_stay_on_their_page(name: str, coach: Co
     week = with_lines(handed(SIX, loud), lambda x: replace(x, name=name, swaps=(name, name), partner=""))
     week = replace(week, goal=name, client=name, title=name, why=(name,) * 3, left_out=(name,))
     week = replace(week, sessions=tuple(replace(s, place=name, title=name) for s in week.sessions))
-    data = pdf(week)
+    data = pdf_bytes(week)
     assert len(opened(data).pages) == 1 + len(busy(SIX))
     for text in texts(data)[1:]:
         assert text.count(pressed(name)) >= 8 * 2
@@ -316,7 +318,7 @@ def test_the_template_reads_its_data_and_nothing_else() -> None:
 def test_a_letter_it_cannot_draw_is_an_error_that_names_it_once_where_it_stands() -> None:
     week = with_lines(handed(), lambda x: replace(x, cue="\u6c34 and \u0915"))
     with pytest.raises(LetterFault) as caught:
-        pdf(week)
+        pdf_bytes(week)
     where = [fault.where for fault in caught.value.faults]
     assert where == [f"{s.title}: {x.label}: cue" for s in week.sessions for x in s.lines for _ in range(2)]
     assert "CJK UNIFIED IDEOGRAPH-6C34" in str(caught.value.faults[0])
@@ -327,7 +329,7 @@ def test_a_name_that_stands_on_the_cover_too_is_faulted_once() -> None:
     line, *lines = first.lines
     week = replace(handed(), sessions=(replace(first, lines=(replace(line, name="A\u0915"), *lines)), *rest))
     with pytest.raises(LetterFault) as caught:
-        pdf(week)
+        pdf_bytes(week)
     assert [fault.where for fault in caught.value.faults] == ["Monday: A: name"]
 
 
@@ -335,7 +337,7 @@ def test_a_name_that_stands_on_the_cover_too_is_faulted_once() -> None:
     "said", ["Жим штанги лёжа", "Πιέσεις πάγκου", "Élévation latérale", "Bankdrücken ß ẞ", "Đẩy tạ"]
 )
 def test_names_in_the_three_scripts_are_drawn(said: str) -> None:
-    assert pressed(said) in texts(pdf(with_lines(handed(), lambda x: replace(x, name=said))))[1]
+    assert pressed(said) in texts(pdf_bytes(with_lines(handed(), lambda x: replace(x, name=said))))[1]
 
 
 def test_health_notes_are_nowhere_in_it() -> None:
@@ -348,7 +350,7 @@ def test_health_notes_are_nowhere_in_it() -> None:
     alts = " ".join(str(tag.get("/Alt", "")) for tag in tags(data))
     meta = str(opened(data).metadata) + opened(data).trailer["/Root"]["/Metadata"].get_data().decode("utf-8")
     own = {word for s in week.sessions for x in s.lines for word in (x.setting, x.cue) if "wrist" in word.lower()}
-    for text in ("".join(texts(data)), alts, meta, json.dumps(card(week)), data.decode("latin-1")):
+    for text in ("".join(texts(data)), alts, meta, json.dumps(card_values(week)), data.decode("latin-1")):
         feasibility_only = pressed(text).lower()
         for word in own:
             feasibility_only = feasibility_only.replace(pressed(word).lower(), "")

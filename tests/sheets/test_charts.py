@@ -11,7 +11,7 @@ import pytest
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side_by_side, time_chart
-from setwright.solver.sheets.charts.drawing import Look, clipped, escaped, number, ticks
+from setwright.solver.sheets.charts.drawing import ChartStyle, clipped, escaped, number, ticks
 
 SVG = "{http://www.w3.org/2000/svg}"
 
@@ -189,14 +189,14 @@ def test_names_are_text_whatever_they_hold() -> None:
     for drawn in (
         time_chart((Sitting(hostile, 60, ((hostile, 60),)),)),
         side_by_side(((hostile, (1.0,)),), (hostile,)),
-        curve_chart(((1.0, 2.0),), None, Look(words={"week index": hostile})),
+        curve_chart(((1.0, 2.0),), None, ChartStyle(words={"week index": hostile})),
     ):
         read(drawn)
 
 
 def test_a_fixed_ink_a_prefix_and_the_clients_words_reach_every_mark() -> None:
-    look = Look(ink="#111", family="Some Sans", key="other", words={"band": "Zielbereich", "below": "darunter"})
-    svg = bands_chart(ROWS, look)
+    style = ChartStyle(ink="#111", family="Some Sans", key="other", words={"band": "Zielbereich", "below": "darunter"})
+    svg = bands_chart(ROWS, style)
     assert "currentColor" not in svg and 'fill="#111"' in svg and 'id="other-hatch"' in svg
     assert 'font-family="Some Sans"' in svg and {"4-15, darunter", "Zielbereich"} <= set(texts(svg))
 

@@ -16,8 +16,7 @@ from setwright.solver.evaluation.week import Entry
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.handout.handout import Handout
-from setwright.solver.sheets.plain.csv_file import COLUMNS, guarded, unguarded
-from setwright.solver.sheets.plain.csv_file import csv as as_csv
+from setwright.solver.sheets.plain.csv_file import COLUMNS, csv_bytes, guarded, unguarded
 
 ENTRIES = st.builds(
     Entry,
@@ -50,7 +49,7 @@ def test_any_entries_come_back_the_same(days: list[list[Entry]]) -> None:
 def read_back(handout: Handout, name: str) -> tuple[tuple[Entry, ...], ...]:
     """The days of a written table, read as any foreign table is, for the brief of a stored week."""
     parsed, _ = read_week(document(name), shipped())
-    return read_any(as_csv(handout), "week.csv", shipped(), parsed).week.days
+    return read_any(csv_bytes(handout), "week.csv", shipped(), parsed).week.days
 
 
 def raw(entry: Entry) -> dict[str, object]:
@@ -70,7 +69,7 @@ def test_the_entries_come_back_the_same(name: str) -> None:
 
 def test_it_is_utf8_with_crlf_and_the_documented_columns() -> None:
     """RFC 4180, section 2: lines end in CRLF, every row has as many fields as the header."""
-    data = as_csv(handed())
+    data = csv_bytes(handed())
     assert data.startswith(b"\xef\xbb\xbf")
     assert data.endswith(b"\r\n")
     assert data.count(b"\n") == data.count(b"\r\n")
@@ -80,14 +79,14 @@ def test_it_is_utf8_with_crlf_and_the_documented_columns() -> None:
 
 
 def test_numbers_are_numbers_and_reps_are_no_date() -> None:
-    rows = list(csv.DictReader(io.StringIO(as_csv(handed()).decode("utf-8-sig"))))
+    rows = list(csv.DictReader(io.StringIO(csv_bytes(handed()).decode("utf-8-sig"))))
     assert all(row[name].isdecimal() for row in rows for name in ("sets", "RIR", "rest"))
     assert rows[0]["reps"] == "6 to 8"
 
 
 @pytest.mark.parametrize("name", NAMES)
 def test_no_cell_is_a_formula(name: str) -> None:
-    rows = list(csv.reader(io.StringIO(as_csv(hostile(NAMES[name])).decode("utf-8-sig"), newline="")))
+    rows = list(csv.reader(io.StringIO(csv_bytes(hostile(NAMES[name])).decode("utf-8-sig"), newline="")))
     assert {len(row) for row in rows} == {len(COLUMNS)}
     cells = [cell for row in rows for cell in row]
     assert not [cell for cell in cells if cell.lstrip(" ").startswith(RUNS) or cell.lstrip().startswith(RUNS)]

@@ -122,7 +122,7 @@ def test_a_week_that_needs_clearance_is_refused() -> None:
     said["clearance_needed"] = True
     with pytest.raises(SetwrightError, match="clearance is missing") as caught:
         handout_of(said, shipped())
-    assert exit_code_of(caught.value) == ExitCode.ERROR
+    assert exit_code_of(caught.value) is ExitCode.ERROR
 
 
 def test_a_caution_in_the_document_outweighs_its_flag() -> None:

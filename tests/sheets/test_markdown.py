@@ -12,7 +12,7 @@ from markdown_it import MarkdownIt
 from markdown_it.token import Token
 
 from setwright.solver.sheets.common.sanitise import isolated
-from setwright.solver.sheets.plain.markdown import markdown
+from setwright.solver.sheets.plain.markdown import markdown_bytes
 
 PARSER = MarkdownIt("commonmark", {"html": True}).enable(["table", "strikethrough"])
 
@@ -34,7 +34,7 @@ def said(text: str) -> str:
 @pytest.mark.parametrize("name", [THREE, PAIRS])
 def test_it_holds_every_line_of_every_session(name: str) -> None:
     h = handed(name)
-    text = markdown(h).decode()
+    text = markdown_bytes(h).decode()
     rows = [[cell.strip() for cell in line.strip("|").split("|")] for line in text.splitlines() if line.startswith("|")]
     for session in h.sessions:
         assert f"## {session.title}: {session.minutes} min" in text
@@ -45,7 +45,7 @@ def test_it_holds_every_line_of_every_session(name: str) -> None:
 
 
 def test_exclusions_and_caution_close_it() -> None:
-    text = markdown(handed(PAIRS)).decode()
+    text = markdown_bytes(handed(PAIRS)).decode()
     assert "**Left out by your coach:** Goblet squat." in text
     assert "**Caution:** A general planning aid, not medical advice." in text
     assert "<https://eparmedx.com>" in text
@@ -53,7 +53,7 @@ def test_exclusions_and_caution_close_it() -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_a_name_marks_nothing_up(name: str) -> None:
-    text, plain = markdown(hostile(NAMES[name])).decode(), markdown(hostile("plain")).decode()
+    text, plain = markdown_bytes(hostile(NAMES[name])).decode(), markdown_bytes(hostile("plain")).decode()
     kinds = {t.type for t in tokens(text)} - {"text_special"}
     assert kinds == {t.type for t in tokens(plain)} - {"text_special"}
     assert [s for s in shape(text) if "code" not in s] == shape(plain)
@@ -64,7 +64,7 @@ def test_a_name_marks_nothing_up(name: str) -> None:
 @pytest.mark.parametrize("name", NAMES)
 def test_a_name_does_not_vanish(name: str) -> None:
     letters = re.sub(r"\s", "", isolated(NAMES[name]))
-    assert letters in re.sub(r"\s", "", said(markdown(hostile(NAMES[name])).decode()))
+    assert letters in re.sub(r"\s", "", said(markdown_bytes(hostile(NAMES[name])).decode()))
 
 
 def test_a_link_to_a_page_is_one_and_nothing_else_is() -> None:
@@ -72,6 +72,6 @@ def test_a_link_to_a_page_is_one_and_nothing_else_is() -> None:
     good, bad = "https://example.com/a_(b)", "javascript:alert(1)"
     first, second, *rest = h.sessions[0].lines
     lines = (replace(first, link=good), replace(second, link=bad), *rest)
-    text = markdown(replace(h, sessions=(replace(h.sessions[0], lines=lines),))).decode()
+    text = markdown_bytes(replace(h, sessions=(replace(h.sessions[0], lines=lines),))).decode()
     links = [str(t.attrs["href"]) for t in tokens(text) if t.type == "link_open"]
     assert links == ["https://example.com/a_%28b%29", "https://eparmedx.com"]

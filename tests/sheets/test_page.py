@@ -21,12 +21,13 @@ from handed import PAIRS, THREE, handed
 from hostile import NAMES, hostile
 from unruly import LONG, MARKUP, QUOTES, TEXTS, TURNED, spoilt
 
-from setwright.solver.sheets.charts.chart_words import CHART_WORDS
+from setwright.solver.sheets.charts.bands import bands_chart
+from setwright.solver.sheets.charts.client_words import CHART_WORDS
 from setwright.solver.sheets.common.caution import SCREENING
 from setwright.solver.sheets.common.labels import LABELS
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout
-from setwright.solver.sheets.html.page import Plots, openable, page
+from setwright.solver.sheets.html.page import Plots, html_bytes, openable
 
 BOTH = pytest.mark.parametrize("name", [THREE, PAIRS])
 PLOTS = Plots(
@@ -50,7 +51,7 @@ QUANTITY = {"value", "minValue", "maxValue", "unitCode", "unitText"}
 def read(handout: Handout, plots: Plots | None = None) -> Element:
     """The page as a tree; html5lib in its strict way raises on any fault of the HTML."""
     parser = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False)
-    found: Element = parser.parse(page(handout, plots).decode())
+    found: Element = parser.parse(html_bytes(handout, plots).decode())
     for e in found.iter():
         if isinstance(e.tag, str):
             e.tag = e.tag.rpartition("}")[2]
@@ -182,7 +183,7 @@ def test_letters_that_turn_the_line_are_held_in_bdi() -> None:
 
 
 def test_a_letter_that_no_text_may_hold_is_replaced() -> None:
-    data = page(spoilt(handed(), TEXTS["controls"], labels=True))
+    data = html_bytes(spoilt(handed(), TEXTS["controls"], labels=True))
     assert not re.search("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f]", data.decode()) and "a\ufffdb" in data.decode()
 
 
@@ -236,7 +237,7 @@ def test_the_plan_names_neither_client_nor_coach() -> None:
 
 def test_no_health_note_stands_in_the_page() -> None:
     """The week of PAIRS was asked for with a wrist caution."""
-    said = page(handed(PAIRS)).decode().lower()
+    said = html_bytes(handed(PAIRS)).decode().lower()
     without = said.replace(handed(PAIRS).caution.lower(), "")
     assert not re.search(r"\bwrist (caution|pain|injur)|cautions|clearance", without)
     assert "left out by your coach" in said and "goblet squat" in said
@@ -255,12 +256,12 @@ def test_the_coachs_words_replace_every_label() -> None:
 
 
 def test_every_word_of_the_charts_has_a_label() -> None:
-    folder = Path(page.__code__.co_filename).parents[1] / "charts"
+    folder = Path(bands_chart.__code__.co_filename).parent
     used = {
         said
         for name in ("bands", "curve", "pairs", "time_use", "drawing")
         for said in re.findall(
-            r'look\.word\(["\']([^"\']+)["\']\)', (folder / f"{name}.py").read_text(encoding="utf-8")
+            r'style\.word\(["\']([^"\']+)["\']\)', (folder / f"{name}.py").read_text(encoding="utf-8")
         )
     }
     assert used - set(CHART_WORDS) <= {"What a week"}
@@ -284,14 +285,14 @@ def test_a_day_without_exercises_has_no_card() -> None:
 
 
 def test_the_paper_is_the_coachs() -> None:
-    assert b"size: 8.5in 11in" in page(handed(THREE, Coach(paper="letter")))
-    assert b"size: 210mm 297mm" in page(handed())
+    assert b"size: 8.5in 11in" in html_bytes(handed(THREE, Coach(paper="letter")))
+    assert b"size: 210mm 297mm" in html_bytes(handed())
 
 
 def test_the_same_week_gives_the_same_bytes() -> None:
     """Whatever the order of hashing: two fresh interpreters under different seeds."""
-    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.html.page import page;"
-    code += "print(hashlib.sha256(page(handed())).hexdigest())"
+    code = "import sys, hashlib; from handed import handed; from setwright.solver.sheets.html.page import html_bytes;"
+    code += "print(hashlib.sha256(html_bytes(handed())).hexdigest())"
     path = os.pathsep.join((str(Path(__file__).parent), str(Path(__file__).parents[2] / ".names")))
     digests = {
         subprocess.run(

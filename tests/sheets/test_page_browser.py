@@ -19,7 +19,7 @@ from unruly import LONG, MARKUP, TURNED, spoilt
 
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout
-from setwright.solver.sheets.html.page import Plots, page
+from setwright.solver.sheets.html.page import Plots, html_bytes
 
 pytestmark = pytest.mark.slow
 NEEDED = os.environ.get("SETWRIGHT_BROWSER") == "1"
@@ -62,7 +62,7 @@ def files(tmp_path_factory: pytest.TempPathFactory) -> dict[str, str]:
     """Each page as a file on the disk, as an address."""
     folder = tmp_path_factory.mktemp("pages")
     for name, handout in handouts().items():
-        (folder / f"{name}.html").write_bytes(page(handout, PLOTS if name == "three" else None))
+        (folder / f"{name}.html").write_bytes(html_bytes(handout, PLOTS if name == "three" else None))
     return {path.stem: path.as_uri() for path in folder.iterdir()}
 
 

@@ -25,11 +25,11 @@ from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout
 from setwright.solver.sheets.xlsx import log_keys
-from setwright.solver.sheets.xlsx.workbook import workbook
+from setwright.solver.sheets.xlsx.workbook import xlsx_bytes
 
 
 def opened(handout: Handout) -> openpyxl.Workbook:
-    return openpyxl.load_workbook(io.BytesIO(workbook(handout)), rich_text=False)
+    return openpyxl.load_workbook(io.BytesIO(xlsx_bytes(handout)), rich_text=False)
 
 
 def parts(data: bytes) -> dict[str, str]:
@@ -103,7 +103,7 @@ def test_any_numbers_in_the_boxes_come_back_or_are_faulted(boxes: list[tuple[flo
 
 
 def test_an_empty_copy_has_nothing_done() -> None:
-    done = read_workbook(workbook(handed()))
+    done = read_workbook(xlsx_bytes(handed()))
     assert done.faults == ()
     assert [s.number for s in done.sessions] == [1, 2, 3]
     assert not [s for session in done.sessions for s in (*session.sets, *session.notes)]
@@ -233,7 +233,7 @@ def test_boxes_take_numbers_in_their_limits_only() -> None:
 
 def test_the_muscles_stand_in_a_native_chart() -> None:
     h = handed()
-    data = workbook(h)
+    data = xlsx_bytes(h)
     sheet = opened(h).worksheets[-1]
     rows = {row[0].value: [cell.value for cell in row] for row in sheet.iter_rows(min_row=3, max_col=8)}
     for m in h.muscles:
@@ -248,7 +248,7 @@ def test_the_muscles_stand_in_a_native_chart() -> None:
 
 
 def test_there_are_no_macros_links_or_formulas_in_it() -> None:
-    for name, text in parts(workbook(handed())).items():
+    for name, text in parts(xlsx_bytes(handed())).items():
         assert "vba" not in name.lower()
         assert "externalLink" not in name
         assert 'TargetMode="External"' not in text
@@ -258,7 +258,7 @@ def test_there_are_no_macros_links_or_formulas_in_it() -> None:
 
 @pytest.mark.parametrize("name", NAMES)
 def test_a_name_is_only_a_name(name: str) -> None:
-    data = workbook(hostile(NAMES[name]))
+    data = xlsx_bytes(hostile(NAMES[name]))
     for part, text in parts(data).items():
         ElementTree.fromstring(text)
         assert 'TargetMode="External"' not in text
@@ -278,8 +278,8 @@ def test_a_name_is_only_a_name(name: str) -> None:
 AGAIN = """
 import hashlib
 from handed import handed
-from setwright.solver.sheets.xlsx.workbook import workbook
-print(hashlib.sha256(workbook(handed())).hexdigest())
+from setwright.solver.sheets.xlsx.workbook import xlsx_bytes
+print(hashlib.sha256(xlsx_bytes(handed())).hexdigest())
 """
 
 
@@ -304,7 +304,7 @@ def test_a_copy_filled_in_and_saved_by_libreoffice_is_read_back() -> None:
 @pytest.mark.slow
 @pytest.mark.skipif(office() is None, reason="soffice (Debian: libreoffice-calc) is not installed")
 def test_libreoffice_runs_no_name() -> None:
-    book = openpyxl.load_workbook(io.BytesIO(resaved(workbook(hostile("=1+1")))))
+    book = openpyxl.load_workbook(io.BytesIO(resaved(xlsx_bytes(hostile("=1+1")))))
     cells = [c for sheet in book.worksheets for row in sheet.iter_rows() for c in row]
     assert not [c for c in cells if c.data_type == "f"]
     assert sum(isinstance(c.value, str) and "=1+1" in c.value for c in cells) > 10

@@ -17,7 +17,7 @@ from setwright.solver.batch.worker import solve_task
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.document.week_reader import read_week
-from setwright.solver.sheets.variants.matrix_files import matrix_files
+from setwright.solver.sheets.variants.matrix_export import matrix_files
 from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.matrix import VariantMatrix, matrix_of
 from setwright.solver.uses.variants.result_store import ResultStore

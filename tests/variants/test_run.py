@@ -14,8 +14,8 @@ from cheap_variants import TEN, TWO_HUNDRED, cheap, contents, job
 from setwright.catalogue.faults import SetwrightError
 from setwright.solver.batch.worker import solve_task
 from setwright.solver.search.limits import SEARCHES
-from setwright.solver.sheets.variants.matrix_files import matrix_files
-from setwright.solver.sheets.variants.matrix_text import matrix_text
+from setwright.solver.sheets.variants.matrix_export import matrix_files
+from setwright.solver.sheets.variants.matrix_screen import matrix_text
 from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.manifest import manifest_of, read_manifest, write_manifest
 from setwright.solver.uses.variants.result_store import ResultStore

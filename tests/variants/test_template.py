@@ -156,6 +156,38 @@ def test_an_odd_template_is_refused(raw: dict[str, Any], said: str) -> None:
     assert said in faults(raw)
 
 
+def test_what_does_not_fit_together_is_named_at_once_too() -> None:
+    said = faults(
+        {
+            "name": "{dais}",
+            "vary": {"days": [2], "minutes": [30, 40]},
+            "exclude": [{"kit": "bands"}, {"minutes": 50}],
+            "also": [{"when": {"days": 3}, "brief": {"days": 2}}],
+            "brief": {"days": []},
+        }
+    )
+    assert said.splitlines() == [
+        "test: brief.days: is said here and by vary.days; say it once",
+        "test: also[0].brief.days: is said here and by vary.days; say it once",
+        "test: exclude[0].kit: does not vary in this template; what varies here: days, minutes",
+        "test: exclude[1].minutes: '50' is not among vary.minutes; the values here: 30, 40",
+        "test: also[0].when.days: '3' is not among vary.days; the values here: 2",
+        "test: name: {dais} is nothing that varies here; did you mean 'days'?",
+    ]
+
+
+def test_a_fault_leads_to_its_value() -> None:
+    said = faults({"vary": {**ONE, "goals": ["growth", "grwth"], "kits": {"mine": 3}}, "also": [{"when": {}}]})
+    for words in (
+        "vary.goals.grwth: got 'grwth'",
+        "did you mean 'growth'?",
+        "vary.kits.mine: got 3",
+        "also[0].when: is",
+    ):
+        assert words in said
+    assert "also[0].brief: is missing, expected a table" in said
+
+
 @pytest.mark.parametrize("vary", [{**ONE, "days": []}, {**ONE, "days": [9]}, {**ONE, "minutes": ["a"]}])
 def test_a_fault_in_an_axis_brings_no_others_with_it(vary: dict[str, Any]) -> None:
     assert len(faults({"vary": vary, "exclude": [{"kit": "bands", "days": 1}]}).splitlines()) <= 2

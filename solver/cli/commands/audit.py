@@ -68,7 +68,7 @@ def command(
     check_target(target, force)
     found = open_week(week, brief, open_catalogue(overlay), accept_near)
     with Stopping() as stopping, silent_engines():
-        more, paragraphs = further_answers(found, mend, best, limits_of(search, found.document), stopping)
+        more, paragraphs = _further_answers(found, mend, best, limits_of(search, found.document), stopping)
     if best and brief is None and found.document.get("private_left_out"):
         say("the week was written without its client's cautions: --best does not know of them; name the --brief")
     as_document = wants_json(as_json, target)
@@ -80,7 +80,7 @@ def command(
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if broken else ExitCode.DONE)
 
 
-def further_answers(
+def _further_answers(
     found: OpenedWeek, mend: int | None, best: bool, limits: Limits, stopping: Stopping
 ) -> tuple[dict[str, Any], list[str]]:
     """What was asked beyond the audit: parts of its document, and paragraphs of its text."""

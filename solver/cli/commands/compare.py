@@ -65,12 +65,12 @@ def command(
 
     check_target(target, force)
     catalogue = open_catalogue(overlay)
-    parsed = all_briefs(briefs, catalogue)
+    parsed = _all_briefs(briefs, catalogue)
     with Stopping() as stopping:
-        compared = compared_weeks(parsed, goals or usual_goals(briefs), search, catalogue, stopping)
+        compared = _compared_weeks(parsed, goals or usual_goals(briefs), search, catalogue, stopping)
     document = wants_json(as_json, target)
     deliver(comparison_document(compared) if document else comparison_text(compared, columns()), target, force)
-    ctx.exit(ExitCode.STOPPED if stopping.asked else exit_code_of_weeks(compared))
+    ctx.exit(ExitCode.STOPPED if stopping.asked else _exit_code_of_weeks(compared))
 
 
 def usual_goals(briefs: tuple[str, ...]) -> tuple[Goal, ...]:
@@ -78,7 +78,7 @@ def usual_goals(briefs: tuple[str, ...]) -> tuple[Goal, ...]:
     return GOALS if len(briefs) == 1 else ()
 
 
-def all_briefs(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBrief]:
+def _all_briefs(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBrief]:
     """Every brief; raises UsageFault with the faults of all of them, each led by its number where there are several."""
     found, faults = [], []
     for place, brief in enumerate(briefs):
@@ -92,7 +92,7 @@ def all_briefs(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBrie
     return found
 
 
-def compared_weeks(
+def _compared_weeks(
     parsed: list[ParsedBrief], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
 ) -> Comparison:
     """The comparison, with a line of progress on a terminal; raises UsageFault for too many or too few weeks."""
@@ -111,7 +111,7 @@ def compared_weeks(
         line.clear()
 
 
-def exit_code_of_weeks(compared: Comparison) -> ExitCode:
+def _exit_code_of_weeks(compared: Comparison) -> ExitCode:
     """DONE when every case has a week; a clash outweighs a week that was not found in time."""
     from setwright.solver.planning import Clash
     from setwright.solver.uses.compare.comparison import worst

@@ -82,13 +82,13 @@ def command(
 
         line = ProgressLine()
         try:
-            curve = curve_of(parsed, kind, amounts, catalogue, SEARCHES[search], on_progress_line(line), stopping)
+            curve = curve_of(parsed, kind, amounts, catalogue, SEARCHES[search], _on_progress_line(line), stopping)
         finally:
             line.clear()
     if wants_json(as_json, target):
         deliver(curve_document(curve), target, force)
     elif target is not None and target.suffix.lower() == ".svg":
-        deliver(chart_of(curve), target, force)
+        deliver(_chart_of(curve), target, force)
         deliver(curve_text(curve, columns()), None, force)
     else:
         deliver(curve_text(curve, columns()), target, force)
@@ -114,7 +114,7 @@ def what_varies(
     return given[0] if given else ("minutes", USUAL_MINUTES)
 
 
-def on_progress_line(line: ProgressLine) -> Callable[[int, int], None]:
+def _on_progress_line(line: ProgressLine) -> Callable[[int, int], None]:
     """A function that shows, before each search, its amount and how many are left."""
 
     def tell(amount: int, left: int) -> None:
@@ -124,7 +124,7 @@ def on_progress_line(line: ProgressLine) -> Callable[[int, int], None]:
     return tell
 
 
-def chart_of(curve: TimeCurve) -> str:
+def _chart_of(curve: TimeCurve) -> str:
     """The curve as SVG."""
     from setwright.solver.sheets.charts.charts import curve_chart
     from setwright.solver.sheets.screen.trade_offs.curve import curve_points

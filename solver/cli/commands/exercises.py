@@ -43,7 +43,7 @@ def command(
     if name and (kit or muscle or movement):
         raise UsageFault(Fault("exercises", "an ID was given with a filter", "drop one of the two"))
     catalogue = open_catalogue(overlay)
-    found = [exercise_named(name, catalogue)] if name else filtered(catalogue, kit, muscle, movement)
+    found = [exercise_named(name, catalogue)] if name else _filtered(catalogue, kit, muscle, movement)
     result: str | dict[str, Any]
     if wants_json(as_json, target):
         result = exercises_document(found)
@@ -54,7 +54,7 @@ def command(
     deliver(result, target, force)
 
 
-def filtered(catalogue: Catalogue, kit: str | None, muscle: str | None, movement: str | None) -> list[Exercise]:
+def _filtered(catalogue: Catalogue, kit: str | None, muscle: str | None, movement: str | None) -> list[Exercise]:
     """The exercises that pass every filter; raises UsageFault with the faults of all filters."""
     faults: list[Fault] = []
 

@@ -98,9 +98,9 @@ def command(
         partial(coach_with, coach_file, catalogue, start=start, paper=paper, weeks=weeks, revision=revision)
     )
     collector.add(undated_faults(formats, coach))
-    plots = collector.result_of(lambda: plots_beside(beside, formats, catalogue))
-    read = collector.result_of(lambda: (document_of(week),))
-    handout = read and collector.result_of(lambda: handed(*read, catalogue, coach, place_of(week), formats, private))
+    plots = collector.result_of(lambda: _plots_beside(beside, formats, catalogue))
+    read = collector.result_of(lambda: (_document_of(week),))
+    handout = read and collector.result_of(lambda: _handed(*read, catalogue, coach, place_of(week), formats, private))
     files = {name: file_name(name, handout) for name in formats} if handout else {}
     collector.add(folder_faults(folder, tuple(files.values()), force))
     collector.raise_all()
@@ -124,14 +124,14 @@ def _private_faults(formats: tuple[str, ...], private: bool) -> list[Fault]:
     return [Fault("--private", "is for json alone, which is not asked for", "drop it, or add json to --as")]
 
 
-def document_of(source: Path) -> Any:
+def _document_of(source: Path) -> Any:
     """The JSON of a file; raises UsageFault."""
     from setwright.solver.sheets.common.json_values import MOST_BYTES, parse_json
 
     return parse_json(bytes_of(source, MOST_BYTES, "name a week's file"), place_of(source))
 
 
-def plots_beside(paths: tuple[Path, ...], formats: tuple[str, ...], catalogue: Catalogue) -> Plots | None:
+def _plots_beside(paths: tuple[Path, ...], formats: tuple[str, ...], catalogue: Catalogue) -> Plots | None:
     """What is shown beside the week, from files of `curve` and `compare`; raises UsageFault."""
     from setwright.solver.sheets.formats import WITH_PLOTS
     from setwright.solver.sheets.html.beside import plots_of_documents
@@ -141,10 +141,10 @@ def plots_beside(paths: tuple[Path, ...], formats: tuple[str, ...], catalogue: C
     if WITH_PLOTS not in formats:
         remedy = f"add {WITH_PLOTS} to --as, or drop it"
         raise UsageFault(Fault("--beside", f"is for {WITH_PLOTS} alone, which is not asked for", remedy))
-    return plots_of_documents([(place_of(path), document_of(path)) for path in paths], catalogue)
+    return plots_of_documents([(place_of(path), _document_of(path)) for path in paths], catalogue)
 
 
-def handed(
+def _handed(
     document: Any, catalogue: Catalogue, coach: Coach | None, where: str, formats: tuple[str, ...], private: bool
 ) -> Handout:
     """The handout of a week's document; raises UsageFault, and SetwrightError where a clearance is missing.

@@ -62,20 +62,20 @@ def command(
     document = wants_json(as_json, target)
     lines = audited.evaluated.lines if entry is None else (line_at(audited.evaluated, entry),)
     if exercise:
-        deliver(with_swap(found, lines[0], " ".join(exercise), settle, document), target, force)
+        deliver(_with_swap(found, lines[0], " ".join(exercise), settle, document), target, force)
         return
     ranked = ranked_swaps_of(audited, lines)
     deliver(swaps_document(audited, ranked) if document else swaps_text(audited, ranked, columns()), target, force)
 
 
-def with_swap(found: OpenedWeek, line: Line, name: str, settle: bool, document: bool) -> str | dict[str, Any]:
+def _with_swap(found: OpenedWeek, line: Line, name: str, settle: bool, document: bool) -> str | dict[str, Any]:
     """The week with the swap made, as a document or as text that tells what it changes; raises UsageFault."""
     from setwright.solver.sheets.document.changed_week import changed_week_document
     from setwright.solver.sheets.screen.edits.asked_swap import swap_asked, swapped_text
 
     exercise = exercise_named(name, found.audit.evaluated.resolved.catalogue)
     swap = swap_asked(found.audit, line, exercise, settle)
-    after = settled_around(swap, line) if settle else swap.effect.after
+    after = _settled_around(swap, line) if settle else swap.effect.after
     if swap.named:
         say(f"the new week's brief pins {exercise.name}")
     parsed = replace(found.parsed, brief=after.evaluated.resolved.brief)
@@ -84,7 +84,7 @@ def with_swap(found: OpenedWeek, line: Line, name: str, settle: bool, document: 
     return swapped_text(found.audit, after, line.day.index, columns())
 
 
-def settled_around(swap: Swap, line: Line) -> Audit:
+def _settled_around(swap: Swap, line: Line) -> Audit:
     """The week with sets, rests and techniques solved anew, the new line among them; raises SetwrightError."""
     from setwright.solver.uses.edits.fixed_lines import reoptimised_lines
 

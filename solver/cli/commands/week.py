@@ -96,10 +96,10 @@ def command(
     with Stopping() as stopping:
         options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, stopped=stopping)
         if others:
-            end, found = with_alternatives(parsed, catalogue, options, others, within)
+            end, found = _with_alternatives(parsed, catalogue, options, others, within)
         else:
             end, found = planned(parsed, catalogue, options), ()
-    result, code = result_of(end, as_document, private, AlternativesAsked(others, within, found))
+    result, code = _result_of(end, as_document, private, AlternativesAsked(others, within, found))
     if result is not None:
         deliver(result, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else code)
@@ -126,7 +126,7 @@ def planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) ->
         line.clear()
 
 
-def with_alternatives(
+def _with_alternatives(
     parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
 ) -> tuple[End, tuple[Alternative, ...]]:
     """The end of planning and the alternatives to its week, with a line of progress on a terminal."""
@@ -151,7 +151,7 @@ def relaxed(clash: Clash) -> Relaxations | None:
         return None
 
 
-def result_of(
+def _result_of(
     end: End, as_document: bool, private: bool, asked: AlternativesAsked
 ) -> tuple[str | dict[str, Any] | None, ExitCode]:
     """The result as text or document, and the exit code; a search without a week has its message on stderr alone."""

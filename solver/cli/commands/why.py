@@ -84,25 +84,25 @@ def command(
     limits = limits_of(search, found.document)
     with Stopping() as stopping, silent_engines():
         if exercise:
-            document, text = with_exercise(found.audit, exercise, limits, stopping)
+            document, text = _with_exercise(found.audit, exercise, limits, stopping)
         elif add_minutes:
-            document, text = with_minutes(found.audit, add_minutes, limits, stopping)
+            document, text = _with_minutes(found.audit, add_minutes, limits, stopping)
         elif solve:
-            document, text = without(found.audit, lines_of(found.audit, entry), limits, stopping)
+            document, text = _without(found.audit, _lines_of(found.audit, entry), limits, stopping)
         else:
-            document, text = with_reasons(found.audit, lines_of(found.audit, entry), entry is None)
+            document, text = _with_reasons(found.audit, _lines_of(found.audit, entry), entry is None)
     deliver(document if wants_json(as_json, target) else text, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.DONE)
 
 
-def lines_of(audited: Audit, entry: str | None) -> tuple[Line, ...]:
+def _lines_of(audited: Audit, entry: str | None) -> tuple[Line, ...]:
     """The line of an address, or every line."""
     from setwright.solver.sheets.screen.addresses import line_at
 
     return audited.evaluated.lines if entry is None else (line_at(audited.evaluated, entry),)
 
 
-def with_reasons(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Answer:
+def _with_reasons(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Answer:
     """The reasons of lines, and what holds the muscles below their bands."""
     from setwright.solver.sheets.screen.explain.why import why_document, why_text
     from setwright.solver.uses.explain.bottlenecks import bottlenecks_of
@@ -113,7 +113,7 @@ def with_reasons(audited: Audit, lines: tuple[Line, ...], muscles: bool) -> Answ
     return why_document(audited, reasons, bottlenecks), why_text(audited, reasons, bottlenecks, columns())
 
 
-def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: Stopping) -> Answer:
+def _without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: Stopping) -> Answer:
     """Each exercise of some lines left out and the week solved anew."""
     from setwright.solver.sheets.screen.explain.without_line import without_document, without_text
     from setwright.solver.uses.explain.reasons import reason_of
@@ -123,18 +123,18 @@ def without(audited: Audit, lines: tuple[Line, ...], limits: Limits, stopping: S
     chosen = [line for line in lines if firsts[line.exercise.id] is line]
     rows = []
     for line in chosen:
-        say_if_watched(f"solving without {line.exercise.name}")
+        _say_if_watched(f"solving without {line.exercise.name}")
         rows.append((reason_of(audited, line), solved_without(audited, line, limits, stopping)))
     return without_document(rows), without_text(rows, columns())
 
 
-def say_if_watched(message: str) -> None:
+def _say_if_watched(message: str) -> None:
     """Say what is being solved, where someone is watching."""
     if watched():
         say(message)
 
 
-def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Answer:
+def _with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping) -> Answer:
     """The best week that holds an exercise."""
     from setwright.solver.sheets.common.words import day_name
     from setwright.solver.sheets.screen.explain.with_exercise import with_document, with_text
@@ -146,7 +146,7 @@ def with_exercise(audited: Audit, name: str, limits: Limits, stopping: Stopping)
     return with_document(exercise, end, days), with_text(exercise, end, days, columns())
 
 
-def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stopping) -> Answer:
+def _with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stopping) -> Answer:
     """More minutes on each day in turn."""
     from setwright.solver.planning import Unsolved
     from setwright.solver.sheets.screen.explain.answers import unsolved_document, unsolved_words
@@ -155,7 +155,7 @@ def with_minutes(audited: Audit, minutes: int, limits: Limits, stopping: Stoppin
 
     def tell(day: ResolvedDay | None) -> None:
         where = f"with {minutes} more minutes on {day.name}" if day else "with the minutes given"
-        say_if_watched(f"solving {where}")
+        _say_if_watched(f"solving {where}")
 
     end = more_minutes(audited, minutes, limits, stopping, tell)
     if isinstance(end, Unsolved):

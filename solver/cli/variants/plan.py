@@ -42,7 +42,7 @@ def command(
     force: bool,
 ) -> None:
     """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
-    from setwright.solver.sheets.variants.plan_text import plan_document, plan_text
+    from setwright.solver.sheets.variants.plan_screen import plan_document, plan_text
     from setwright.solver.uses.variants.expected_time import expected_seconds
     from setwright.solver.uses.variants.workers import usable_cores
 

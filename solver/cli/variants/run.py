@@ -69,17 +69,17 @@ def command(
     from setwright.solver.uses.variants.running import Job, run_variants
 
     tls = (tls_ca, tls_cert, tls_key)
-    check_workers(cluster, tls, workers)
+    _check_workers(cluster, tls, workers)
     matrix = matrix_in(template, open_catalogue(overlay), search)
     store = ResultStore(folder)
     store.open()
-    tell_of_another(read_earlier(folder), matrix, folder, tidy)
+    _tell_of_another(read_earlier(folder), matrix, folder, tidy)
     write_manifest(store, matrix)
     overlay_file = None if overlay is None else (overlay.name, overlay.read_bytes())
     job = Job(matrix, store, solve_task, overlay_file, shard)
     with Stopping(VARIANTS_FOLLOW) as stopping:
         progress = RunProgress()
-        crew = workers_of(cluster, tls, workers, job)
+        crew = _workers_of(cluster, tls, workers, job)
         at_once = True
         try:
             tally = run_variants(job, crew, progress, stopping)
@@ -88,13 +88,13 @@ def command(
             progress.clear()
             crew.close(at_once)
     if tidy and shard == (1, 1):
-        remove_earlier(store, matrix)
-    finish(matrix, store, tally, shard)
+        _remove_earlier(store, matrix)
+    _finish(matrix, store, tally, shard)
     unfinished = tally.troubled or tally.left
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if unfinished else ExitCode.DONE)
 
 
-def tell_of_another(earlier: VariantMatrix | None, matrix: VariantMatrix, folder: Path, tidy: bool) -> None:
+def _tell_of_another(earlier: VariantMatrix | None, matrix: VariantMatrix, folder: Path, tidy: bool) -> None:
     """Say that a folder was last run with another template; refuse to tidy that one's results away at once."""
     if earlier is None or earlier.title == matrix.title or not set(earlier.place_of).isdisjoint(matrix.place_of):
         return
@@ -105,7 +105,7 @@ def tell_of_another(earlier: VariantMatrix | None, matrix: VariantMatrix, folder
     say(f"{folder} {said}: its results are kept, but status, sheets and the matrix are of this one now")
 
 
-def check_workers(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None) -> None:
+def _check_workers(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None) -> None:
     """Refuse, before anything is written, workers that are asked for in two ways."""
     from setwright.solver.uses.variants.dask_workers import check_address
 
@@ -116,28 +116,28 @@ def check_workers(cluster: str | None, tls: tuple[Path | None, ...], workers: in
     if cluster is not None and workers is not None:
         raise UsageFault(Fault("--workers", "is said with --cluster, which counts its own", "drop one of the two"))
     if cluster is not None:
-        check_address(cluster, tls_of(tls))
+        check_address(cluster, _tls_of(tls))
 
 
-def tls_of(tls: tuple[Path | None, ...]) -> TlsFiles | None:
+def _tls_of(tls: tuple[Path | None, ...]) -> TlsFiles | None:
     from setwright.solver.uses.variants.dask_workers import TlsFiles
 
     given = [path for path in tls if path is not None]
     return TlsFiles(*given) if given else None
 
 
-def workers_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Workers:
+def _workers_of(cluster: str | None, tls: tuple[Path | None, ...], workers: int | None, job: Job) -> Workers:
     """The workers that were asked for; no more processes than there are chains."""
     from setwright.solver.uses.variants.dask_workers import DaskWorkers
     from setwright.solver.uses.variants.workers import ProcessPool, usable_cores
 
     if cluster is not None:
-        return DaskWorkers(cluster, tls_of(tls))
+        return DaskWorkers(cluster, _tls_of(tls))
     chains = len(job.matrix.chains[job.shard[0] - 1 :: job.shard[1]])
     return ProcessPool(max(1, min(workers or usable_cores(), chains)))
 
 
-def remove_earlier(store: ResultStore, matrix: VariantMatrix) -> None:
+def _remove_earlier(store: ResultStore, matrix: VariantMatrix) -> None:
     """Remove the results of variants that the template no longer asks for."""
     old = [key for key in store.stored() if key not in matrix.place_of]
     for key in old:
@@ -146,10 +146,10 @@ def remove_earlier(store: ResultStore, matrix: VariantMatrix) -> None:
         say(f"{len(old)} results that the template no longer asks for were removed")
 
 
-def finish(matrix: VariantMatrix, store: ResultStore, tally: Tally, shard: tuple[int, int]) -> None:
+def _finish(matrix: VariantMatrix, store: ResultStore, tally: Tally, shard: tuple[int, int]) -> None:
     """The matrix in the folder and on standard output; a shard writes it only when it finds every variant there."""
-    from setwright.solver.sheets.variants.matrix_files import matrix_files
-    from setwright.solver.sheets.variants.matrix_text import matrix_text
+    from setwright.solver.sheets.variants.matrix_export import matrix_files
+    from setwright.solver.sheets.variants.matrix_screen import matrix_text
     from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 
     rows = read_variant_rows(matrix, store)

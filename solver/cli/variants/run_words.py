@@ -37,16 +37,16 @@ class RunProgress:
         now = time.monotonic()
         if self._line.on and now - self._written >= PAUSE:
             self._written = now
-            self._line.write(progress_words(tally, now - self._begun)[: max(20, columns() - 1)])
+            self._line.write(_progress_words(tally, now - self._begun)[: max(20, columns() - 1)])
 
     def clear(self) -> None:
         """Leave the terminal as it was."""
         self._line.clear()
 
 
-def progress_words(tally: Tally, seconds: float) -> str:
+def _progress_words(tally: Tally, seconds: float) -> str:
     """Done, running, impossible and left; the rate and the time left once something was done in these seconds."""
-    from setwright.solver.sheets.variants.plan_text import duration
+    from setwright.solver.sheets.variants.plan_screen import duration
 
     done = tally.done + tally.troubled - tally.kept
     text = f"{tally.done} of {tally.variants} done, {tally.running} running, {tally.impossible} impossible"

@@ -62,16 +62,16 @@ def command(
     if formats is not None and target is None:
         raise UsageFault(Fault("--as", "writes files, and no folder is named", "add -o FOLDER"))
     if target is None:
-        count = print_weeks(matrix, store, catalogue)
+        count = _print_weeks(matrix, store, catalogue)
     elif formats is None:
-        count = write_texts(matrix, store, catalogue, target, force)
+        count = _write_texts(matrix, store, catalogue, target, force)
     else:
         coach = coach_with(coach_file, catalogue, start=start)
-        count = write_formats(matrix, store, catalogue, target, force, formats, coach)
+        count = _write_formats(matrix, store, catalogue, target, force, formats, coach)
     say(f"{count} of {len(matrix.variants)} variants have a week" + (f"; written into {target}" if target else ""))
 
 
-def print_weeks(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue) -> int:
+def _print_weeks(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue) -> int:
     """Print every week on standard output; how many there are."""
     from setwright.solver.batch.stored_weeks import week_texts
 
@@ -82,7 +82,7 @@ def print_weeks(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue)
     return count
 
 
-def write_texts(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, target: Path, force: bool) -> int:
+def _write_texts(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, target: Path, force: bool) -> int:
     """Write a text file for each week; how many there are. Raises UsageFault before anything is written."""
     from setwright.solver.batch.stored_weeks import week_texts
     from setwright.solver.uses.variants.matrix import file_stem
@@ -95,7 +95,7 @@ def write_texts(matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue,
     return count
 
 
-def write_formats(
+def _write_formats(
     matrix: VariantMatrix,
     store: ResultStore,
     catalogue: Catalogue,

@@ -17,7 +17,7 @@ from setwright.solver.cli.options import FILE, output_options, wants_json
 @output_options
 def command(folder: Path, as_json: bool, target: Path | None, force: bool) -> None:
     """Show what FOLDER holds: done, impossible, to be tried again and left; then the matrix."""
-    from setwright.solver.sheets.variants.matrix_text import matrix_text, status_document
+    from setwright.solver.sheets.variants.matrix_screen import matrix_text, status_document
     from setwright.solver.sheets.variants.variant_rows import read_variant_rows
     from setwright.solver.uses.variants.manifest import read_manifest
     from setwright.solver.uses.variants.result_store import ResultStore

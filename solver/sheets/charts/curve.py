@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from setwright.solver.sheets.charts.drawing import SMALL, Look, label, number, picture, rule, ticks
+from setwright.solver.sheets.charts.drawing import SMALL, ChartStyle, label, number, picture, rule, ticks
 
 TOP, DEEP, LEFT = 22.0, 190.0, 34.0
 
@@ -13,7 +13,7 @@ TOP, DEEP, LEFT = 22.0, 190.0, 34.0
 def curve_chart(
     points: Sequence[tuple[float, float]],
     bend: float | None = None,
-    look: Look | None = None,
+    style: ChartStyle | None = None,
     intervals: Sequence[tuple[float, float]] = (),
     across: str = "minutes a week",
     up: str = "week index",
@@ -22,7 +22,7 @@ def curve_chart(
 
     `bend` is the place across at which a further minute begins to buy less; it is marked with a dashed line.
     """
-    look = look or Look(key="curve")
+    style = style or ChartStyle(key="curve")
     spots = sorted(points)
     spread = [interval for _, interval in sorted(zip(points, intervals, strict=False))]
     xs = ticks(max([1.0, *(x for x, _ in spots)]), 5)
@@ -30,7 +30,7 @@ def curve_chart(
     # A score may be below 0 in very short weeks: the axis then goes down by as many steps as it takes.
     down = math.ceil(max([0.0, *(-y for _, y in spots), *(-low for low, _ in spread)]) / ys[1])
     ys = (*(-k * ys[1] for k in range(down, 0, -1)), *ys)
-    across_scale, up_scale = (look.width - LEFT - 14) / xs[-1], DEEP / (ys[-1] - ys[0])
+    across_scale, up_scale = (style.width - LEFT - 14) / xs[-1], DEEP / (ys[-1] - ys[0])
     foot = TOP + DEEP
 
     def x_of(value: float) -> float:
@@ -39,23 +39,23 @@ def curve_chart(
     def y_of(value: float) -> float:
         return foot - (value - ys[0]) * up_scale
 
-    marks = [label(1, 12, look.word(up), size=SMALL)]
+    marks = [label(1, 12, style.word(up), size=SMALL)]
     for t in ys:
-        marks.append(rule(look, LEFT, y_of(t), x_of(xs[-1]), y_of(t), "axis" if t == 0 else "grid"))
+        marks.append(rule(style, LEFT, y_of(t), x_of(xs[-1]), y_of(t), "axis" if t == 0 else "grid"))
         marks.append(label(LEFT - 5, y_of(t) + 4, f"{t:g}", "end", SMALL))
     marks += [label(x_of(t), foot + 14, f"{t:g}", "middle", SMALL) for t in xs]
-    marks.append(label(x_of(xs[-1]), foot + 28, look.word(across), "end", SMALL))
+    marks.append(label(x_of(xs[-1]), foot + 28, style.word(across), "end", SMALL))
     for (x, _), (low, high) in zip(spots, spread, strict=False):
-        marks.append(rule(look, x_of(x), y_of(low), x_of(x), y_of(high), "whisker"))
+        marks.append(rule(style, x_of(x), y_of(low), x_of(x), y_of(high), "whisker"))
     if bend is not None:
-        marks.append(rule(look, x_of(bend), TOP, x_of(bend), foot, "bend", dashed=True))
-        side, shift = ("end", -5) if x_of(bend) > look.width / 2 else ("start", 5)
-        marks.append(label(x_of(bend) + shift, foot - 8, f"{look.word('bend at')} {bend:g}", side, SMALL, bold=True))
+        marks.append(rule(style, x_of(bend), TOP, x_of(bend), foot, "bend", dashed=True))
+        side, shift = ("end", -5) if x_of(bend) > style.width / 2 else ("start", 5)
+        marks.append(label(x_of(bend) + shift, foot - 8, f"{style.word('bend at')} {bend:g}", side, SMALL, bold=True))
     joined = " ".join(f"{number(x_of(x))},{number(y_of(y))}" for x, y in spots)
-    marks.append(f'<polyline class="curve" points="{joined}" fill="none" stroke="{look.ink}" stroke-width="2"/>')
+    marks.append(f'<polyline class="curve" points="{joined}" fill="none" stroke="{style.ink}" stroke-width="2"/>')
     for x, y in spots:
         marks.append(f'<circle class="point" cx="{number(x_of(x))}" cy="{number(y_of(y))}" r="3"/>')
         marks.append(label(x_of(x) + 6, y_of(y) + 13, f"{y:.0f}", size=SMALL))
-    said = "; ".join(f"{x:g} {look.word(across)}: {look.word(up)} {y:g}" for x, y in spots)
-    said += f"; {look.word('bend at')} {bend:g}" if bend is not None else ""
-    return picture(look, foot + 34, look.word("What a week's minutes buy"), said, marks)
+    said = "; ".join(f"{x:g} {style.word(across)}: {style.word(up)} {y:g}" for x, y in spots)
+    said += f"; {style.word('bend at')} {bend:g}" if bend is not None else ""
+    return picture(style, foot + 34, style.word("What a week's minutes buy"), said, marks)

@@ -27,7 +27,7 @@ HATCHES = {
 
 
 @dataclass(frozen=True)
-class Look:
+class ChartStyle:
     """How a chart is set: one ink, generic fonts, its width, the prefix of its ids, and the client's words."""
 
     ink: str = "currentColor"
@@ -51,12 +51,12 @@ def number(value: float) -> str:
     return f"{round(value, 2) + 0.0:.2f}".rstrip("0").rstrip(".")
 
 
-def width_of(text: str, size: float = SIZE, bold: bool = False) -> float:
+def _width_of(text: str, size: float = SIZE, bold: bool = False) -> float:
     """About how wide a text is set, never much less than it is."""
-    return sum(map(letter_width, text)) * size * (BOLDER if bold else 1)
+    return sum(map(_letter_width, text)) * size * (BOLDER if bold else 1)
 
 
-def letter_width(letter: str) -> float:
+def _letter_width(letter: str) -> float:
     """One letter's width in parts of its size; East Asian ones fill a square (Unicode UAX 11)."""
     for letters, width in LETTERS:
         if letter in letters:
@@ -68,14 +68,14 @@ def letter_width(letter: str) -> float:
 
 def clipped(text: str, room: float, size: float = SIZE, bold: bool = False) -> str:
     """Text short enough for its room, an ellipsis where it was cut; the whole text stands in the description."""
-    if width_of(text, size, bold) <= room:
+    if _width_of(text, size, bold) <= room:
         return text
-    dots = width_of("\u2026", size, bold)
-    ends = accumulate(width_of(letter, size, bold) for letter in text)
+    dots = _width_of("\u2026", size, bold)
+    ends = accumulate(_width_of(letter, size, bold) for letter in text)
     return text[: sum(end + dots <= room for end in ends)].rstrip() + "\u2026"
 
 
-def step_of(highest: float, most: int = 6) -> float:
+def _step_of(highest: float, most: int = 6) -> float:
     """The round distance between ticks, 1, 2 or 5 times a power of ten, so that at most `most` steps are taken."""
     least = max(highest, 1e-9) / most
     power = 10.0 ** math.floor(math.log10(least))
@@ -84,7 +84,7 @@ def step_of(highest: float, most: int = 6) -> float:
 
 def ticks(highest: float, most: int = 6, least_step: float = 1.0) -> tuple[float, ...]:
     """The ticks of an axis from nought to just past the highest value."""
-    step = max(step_of(highest, most), least_step)
+    step = max(_step_of(highest, most), least_step)
     return tuple(step * k for k in range(max(1, math.ceil(highest / step - 1e-9)) + 1))
 
 
@@ -95,28 +95,30 @@ def label(x: float, y: float, text: str, anchor: str = "start", size: float = SI
     return f'<text x="{number(x)}" y="{number(y)}" font-size="{number(size)}"{where}{weight}>{escaped(text)}</text>'
 
 
-def box(look: Look, x: float, y: float, width: float, height: float, fill: str, role: str) -> str:
+def box(style: ChartStyle, x: float, y: float, width: float, height: float, fill: str, role: str) -> str:
     """A rectangle: solid ink, `none` (outline only) or one of the hatches; `role` names it for style and tests."""
-    paint = {"solid": look.ink, "none": "none"}.get(fill) or f"url(#{look.key}-{fill})"
-    edge = f' stroke="{look.ink}" stroke-width="1"' if fill != "solid" and role != "band" else ""
+    paint = {"solid": style.ink, "none": "none"}.get(fill) or f"url(#{style.key}-{fill})"
+    edge = f' stroke="{style.ink}" stroke-width="1"' if fill != "solid" and role != "band" else ""
     return (
         f'<rect class="{role}" x="{number(x)}" y="{number(y)}" width="{number(width)}" height="{number(height)}"'
         f' fill="{paint}"{edge}/>'
     )
 
 
-def rule(look: Look, x1: float, y1: float, x2: float, y2: float, role: str = "rule", dashed: bool = False) -> str:
+def rule(
+    style: ChartStyle, x1: float, y1: float, x2: float, y2: float, role: str = "rule", dashed: bool = False
+) -> str:
     """A thin line; grid lines are fainter than axes, dashed ones mark a value."""
     faint = ' stroke-opacity="0.22"' if role == "grid" else ""
     dashes = ' stroke-dasharray="4 3"' if dashed else ""
     ends = f'x1="{number(x1)}" y1="{number(y1)}" x2="{number(x2)}" y2="{number(y2)}"'
-    return f'<line class="{role}" {ends} stroke="{look.ink}" stroke-width="1"{faint}{dashes}/>'
+    return f'<line class="{role}" {ends} stroke="{style.ink}" stroke-width="1"{faint}{dashes}/>'
 
 
-def axis(look: Look, at: Sequence[float], left: float, scale: float, foot: float, unit: str) -> list[str]:
+def axis(style: ChartStyle, at: Sequence[float], left: float, scale: float, foot: float, unit: str) -> list[str]:
     """The line under a chart with its ticks, figures and unit."""
-    marks = [rule(look, left, foot, left + at[-1] * scale, foot, "axis")]
-    last = "end" if left + at[-1] * scale > look.width - 8 else "middle"
+    marks = [rule(style, left, foot, left + at[-1] * scale, foot, "axis")]
+    last = "end" if left + at[-1] * scale > style.width - 8 else "middle"
     marks += [label(left, foot + 12, "0", size=SMALL)]
     marks += [label(left + t * scale, foot + 12, f"{t:g}", "middle", SMALL) for t in at[1:-1]]
     marks += [label(left + at[-1] * scale, foot + 12, f"{at[-1]:g}", last, SMALL)]
@@ -124,24 +126,25 @@ def axis(look: Look, at: Sequence[float], left: float, scale: float, foot: float
     return marks
 
 
-def picture(look: Look, height: float, title: str, description: str, marks: Sequence[str]) -> str:
+def picture(style: ChartStyle, height: float, title: str, description: str, marks: Sequence[str]) -> str:
     """A whole `<svg>` with its title, its values in words, and the hatches that its marks use."""
-    used = "".join(hatch(look, name) for name in HATCHES if any(f"url(#{look.key}-{name})" in m for m in marks))
+    used = "".join(_hatch(style, name) for name in HATCHES if any(f"url(#{style.key}-{name})" in m for m in marks))
     defs = f"<defs>{used}</defs>" if used else ""
+    key = style.key
     return (
-        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(look.width)} {number(height)}" role="img"'
+        f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {number(style.width)} {number(height)}" role="img"'
         ' direction="ltr" preserveAspectRatio="xMinYMin meet"'
-        f' aria-labelledby="{look.key}-title {look.key}-desc" fill="{look.ink}" font-family="{escaped(look.family)}">'
-        f'<title id="{look.key}-title">{escaped(title)}</title><desc id="{look.key}-desc">{escaped(description)}</desc>'
+        f' aria-labelledby="{key}-title {key}-desc" fill="{style.ink}" font-family="{escaped(style.family)}">'
+        f'<title id="{key}-title">{escaped(title)}</title><desc id="{key}-desc">{escaped(description)}</desc>'
         f"{defs}{''.join(marks)}</svg>"
     )
 
 
-def hatch(look: Look, name: str) -> str:
+def _hatch(style: ChartStyle, name: str) -> str:
     """The definition of a hatch."""
     turn, mark, side = HATCHES[name]
     turned = "" if turn == "0" else f' patternTransform="rotate({turn})"'
     return (
-        f'<pattern id="{look.key}-{name}" width="{side}" height="{side}" patternUnits="userSpaceOnUse"{turned}>'
-        f"{mark.format(ink=look.ink)}</pattern>"
+        f'<pattern id="{style.key}-{name}" width="{side}" height="{side}" patternUnits="userSpaceOnUse"{turned}>'
+        f"{mark.format(ink=style.ink)}</pattern>"
     )

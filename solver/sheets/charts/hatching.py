@@ -14,29 +14,29 @@ STEP: Final = 5 * math.sqrt(2)
 
 def drawn_out(svg: str) -> str:
     """The same chart with the lines of each hatched box in place of its pattern."""
-    return HATCHED.sub(lambda found: lines_of(found["said"], found["rest"]), svg)
+    return HATCHED.sub(lambda found: _lines_of(found["said"], found["rest"]), svg)
 
 
-def lines_of(said: str, rest: str) -> str:
+def _lines_of(said: str, rest: str) -> str:
     """The box without its fill, and its lines as one path."""
-    x, y, width, height = (side(said, name) for name in ("x", "y", "width", "height"))
-    path = "".join(stroke(x, y, x + width, y + height, at) for at in places(x + y, x + y + width + height))
+    x, y, width, height = (_side(said, name) for name in ("x", "y", "width", "height"))
+    path = "".join(_stroke(x, y, x + width, y + height, at) for at in _places(x + y, x + y + width + height))
     return f'<rect{said} fill="none"{rest}/><path d="{path}" stroke="#000000" stroke-width="0.7" fill="none"/>'
 
 
-def side(said: str, name: str) -> float:
+def _side(said: str, name: str) -> float:
     """An attribute's number."""
     found = re.search(rf' {name}="([-0-9.]+)"', said)
     assert found is not None, f"a hatched box without {name}"
     return float(found[1])
 
 
-def places(low: float, high: float) -> list[float]:
+def _places(low: float, high: float) -> list[float]:
     """Where lines x + y = place pass between two corners; the same grid for every box, so that neighbours agree."""
     return [STEP * number for number in range(math.ceil(low / STEP), math.floor(high / STEP) + 1)]
 
 
-def stroke(left: float, top: float, right: float, foot: float, at: float) -> str:
+def _stroke(left: float, top: float, right: float, foot: float, at: float) -> str:
     """The part of the line x + y = at that lies in the box."""
     x1, x2 = max(left, at - foot), min(right, at - top)
     return f"M{x1:.2f} {at - x1:.2f}L{x2:.2f} {at - x2:.2f}"

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import accumulate
 from typing import Protocol
 
-from setwright.solver.sheets.charts.drawing import SMALL, Look, axis, box, clipped, label, picture, rule, ticks
+from setwright.solver.sheets.charts.drawing import SMALL, ChartStyle, axis, box, clipped, label, picture, rule, ticks
 from setwright.solver.sheets.common.words import clock
 
 KINDS = (("warm-up", "none"), ("ramp-up", "dots"), ("lifting", "solid"), ("resting", "hatch"), ("change-over", "bars"))
@@ -20,34 +20,42 @@ class Timed(Protocol):
     """What is drawn of a session."""
 
     @property
-    def title(self) -> str: ...
+    def title(self) -> str:
+        """The session's name, in the client's language."""
+        ...
+
     @property
-    def seconds(self) -> int: ...
+    def seconds(self) -> int:
+        """Seconds of the whole session."""
+        ...
+
     @property
-    def seconds_by_kind(self) -> tuple[tuple[str, int], ...]: ...
+    def seconds_by_kind(self) -> tuple[tuple[str, int], ...]:
+        """Each kind of time with its seconds, in the order drawn."""
+        ...
 
 
-def time_chart(sessions: Sequence[Timed], look: Look | None = None) -> str:
+def time_chart(sessions: Sequence[Timed], style: ChartStyle | None = None) -> str:
     """Each session as one bar of its minutes, stacked by kind and told apart by hatching, with minutes and seconds."""
-    look = look or Look(key="time")
+    style = style or ChartStyle(key="time")
     dense = len(sessions) > MOST_ROOMY
-    left, right = (86.0, look.width - 66.0) if dense else (1.0, look.width - 1.0)
+    left, right = (86.0, style.width - 66.0) if dense else (1.0, style.width - 1.0)
     at = ticks(max([60, *(session.seconds for session in sessions)]) / 60)
     scale = (right - left) / at[-1] / 60
     high = 20.0 if dense else 42.0
     foot = 4 + high * len(sessions)
-    marks = [rule(look, left + t * scale * 60, 4 if dense else 19, left + t * scale * 60, foot, "grid") for t in at]
+    marks = [rule(style, left + t * scale * 60, 4 if dense else 19, left + t * scale * 60, foot, "grid") for t in at]
     for place, session in enumerate(sessions):
-        row = dense_row if dense else time_row
-        marks += row(look, session, 4 + high * place, left, scale)
-    marks += axis(look, at, left, scale * 60, foot, look.word("minutes"))
-    key = time_key(look, sessions, foot + 42, totals=dense)
-    said = "; ".join(session_said(look, session) for session in sessions)
+        row = _dense_row if dense else _time_row
+        marks += row(style, session, 4 + high * place, left, scale)
+    marks += axis(style, at, left, scale * 60, foot, style.word("minutes"))
+    key = _time_key(style, sessions, foot + 42, totals=dense)
+    said = "; ".join(_session_said(style, session) for session in sessions)
     deep = foot + 50 + 16 * ((len(key) // 2 - 1) // (2 if dense else 3))
-    return picture(look, deep, look.word("Where the minutes of each session go"), said, marks + key)
+    return picture(style, deep, style.word("Where the minutes of each session go"), said, marks + key)
 
 
-def stacked(session: Timed) -> list[tuple[str, str, int]]:
+def _stacked(session: Timed) -> list[tuple[str, str, int]]:
     """A session's kinds with their filling and seconds, in the order drawn; kinds of no seconds are left out."""
     found = {kind.replace("_", "-").lower(): seconds for kind, seconds in session.seconds_by_kind}
     known = dict(KINDS)
@@ -55,49 +63,49 @@ def stacked(session: Timed) -> list[tuple[str, str, int]]:
     return [(kind, known.get(kind, "back"), found[kind]) for kind in ordered if found[kind] > 0]
 
 
-def time_row(look: Look, session: Timed, top: float, left: float, scale: float) -> list[str]:
+def _time_row(style: ChartStyle, session: Timed, top: float, left: float, scale: float) -> list[str]:
     """One session: its title and length, its bar, and under each part wide enough its minutes and seconds."""
-    marks = [label(left, top + 11, clipped(session.title, look.width - 76, bold=True), bold=True)]
-    marks.append(label(look.width - 1, top + 11, f"{clock(session.seconds)} {look.word('min')}", "end"))
-    for _, fill, seconds, x in placed(session, left, scale):
-        marks.append(box(look, x, top + 15, seconds * scale, 10, fill, "part"))
+    marks = [label(left, top + 11, clipped(session.title, style.width - 76, bold=True), bold=True)]
+    marks.append(label(style.width - 1, top + 11, f"{clock(session.seconds)} {style.word('min')}", "end"))
+    for _, fill, seconds, x in _placed(session, left, scale):
+        marks.append(box(style, x, top + 15, seconds * scale, 10, fill, "part"))
         if seconds * scale >= 26:
             marks.append(label(x + seconds * scale / 2, top + 36, clock(seconds), "middle", SMALL))
     return marks
 
 
-def dense_row(look: Look, session: Timed, top: float, left: float, scale: float) -> list[str]:
+def _dense_row(style: ChartStyle, session: Timed, top: float, left: float, scale: float) -> list[str]:
     """One session of many: title, bar and length on one line."""
     marks = [label(1, top + 13, clipped(session.title, left - 7, bold=True), bold=True)]
-    marks.append(label(look.width - 1, top + 13, f"{clock(session.seconds)} {look.word('min')}", "end", SMALL))
+    marks.append(label(style.width - 1, top + 13, f"{clock(session.seconds)} {style.word('min')}", "end", SMALL))
     return marks + [
-        box(look, x, top + 4, n * scale, 10, fill, "part") for _, fill, n, x in placed(session, left, scale)
+        box(style, x, top + 4, n * scale, 10, fill, "part") for _, fill, n, x in _placed(session, left, scale)
     ]
 
 
-def placed(session: Timed, left: float, scale: float) -> list[tuple[str, str, int, float]]:
+def _placed(session: Timed, left: float, scale: float) -> list[tuple[str, str, int, float]]:
     """A session's kinds with their filling, seconds and where each begins."""
-    parts = stacked(session)
+    parts = _stacked(session)
     begins = accumulate((seconds for _, _, seconds in parts), initial=0)
     return [(*part, left + begin * scale) for part, begin in zip(parts, begins, strict=False)]
 
 
-def time_key(look: Look, sessions: Sequence[Timed], top: float, totals: bool) -> list[str]:
+def _time_key(style: ChartStyle, sessions: Sequence[Timed], top: float, totals: bool) -> list[str]:
     """What the fillings mean, three to a line; with the minutes of all sessions, two to a line."""
     marks: list[str] = []
     found: dict[str, tuple[str, int]] = {}
-    for kind, fill, seconds in (part for session in sessions for part in stacked(session)):
+    for kind, fill, seconds in (part for session in sessions for part in _stacked(session)):
         found[kind] = (fill, found.get(kind, (fill, 0))[1] + seconds)
     row = 2 if totals else 3
     for place, (kind, (fill, seconds)) in enumerate(found.items()):
-        x, y = (place % row) * look.width / row, top + 16 * (place // row)
-        marks.append(box(look, x + 1, y - 9, 18, 10, fill, "key"))
-        said = f"{look.word(kind)}: {clock(seconds)} {look.word('min')}" if totals else look.word(kind)
-        marks.append(label(x + 24, y, clipped(said, look.width / row - 26, SMALL), size=SMALL))
+        x, y = (place % row) * style.width / row, top + 16 * (place // row)
+        marks.append(box(style, x + 1, y - 9, 18, 10, fill, "key"))
+        said = f"{style.word(kind)}: {clock(seconds)} {style.word('min')}" if totals else style.word(kind)
+        marks.append(label(x + 24, y, clipped(said, style.width / row - 26, SMALL), size=SMALL))
     return marks
 
 
-def session_said(look: Look, session: Timed) -> str:
+def _session_said(style: ChartStyle, session: Timed) -> str:
     """One session's times for a reader who does not see the chart."""
-    parts = ", ".join(f"{look.word(kind)} {clock(seconds)}" for kind, _, seconds in stacked(session))
+    parts = ", ".join(f"{style.word(kind)} {clock(seconds)}" for kind, _, seconds in _stacked(session))
     return f"{session.title}: {clock(session.seconds)} ({parts})"

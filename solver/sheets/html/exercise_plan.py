@@ -18,18 +18,18 @@ def schema_org_plan(handout: Handout) -> dict[str, Any]:
     sessions = [session for session in handout.sessions if session.lines]
     return {
         "@context": "https://schema.org",
-        **plan(handout.title),
+        **_plan(handout.title),
         "inLanguage": handout.coach.language,
         "description": handout.goal,
-        "activityFrequency": measured(len(sessions), "sessions a week"),
-        "hasPart": [session_plan(session) for session in sessions],
+        "activityFrequency": _measured(len(sessions), "sessions a week"),
+        "hasPart": [_session_plan(session) for session in sessions],
     }
 
 
-def session_plan(session: Session) -> dict[str, Any]:
+def _session_plan(session: Session) -> dict[str, Any]:
     """One session; its length as an ISO 8601 duration."""
     return {
-        **plan(session.title),
+        **_plan(session.title),
         "activityDuration": f"PT{session.minutes}M",
         "hasPart": [line_plan(place, line) for place, line in enumerate(session.lines, 1)],
     }
@@ -40,28 +40,28 @@ def line_plan(place: int, line: CardLine) -> dict[str, Any]:
     said = [f"{line.sets} sets", *(["reps are for each side"] if line.per_side else [])]
     said += [text for text in (line.technique, line.load and f"load: {line.load}") if text]
     return {
-        **plan(line.name),
+        **_plan(line.name),
         "position": place,
-        **one_set(line),
+        **_one_set(line),
         "restPeriods": {"@type": "QuantitativeValue", "value": line.rest_seconds, "unitCode": "SEC"},
-        "intensity": measured(line.rir, "repetitions in reserve"),
+        "intensity": _measured(line.rir, "repetitions in reserve"),
         "additionalVariable": "; ".join(said),
     }
 
 
-def one_set(line: CardLine) -> dict[str, Any]:
+def _one_set(line: CardLine) -> dict[str, Any]:
     """How often, or how long, the exercise is done in one set."""
     low, high = line.amount
     ends = {"@type": "QuantitativeValue", "minValue": low, "maxValue": high}
     return {"activityDuration": {**ends, "unitCode": "SEC"}} if line.timed else {"repetitions": ends}
 
 
-def plan(name: str) -> dict[str, Any]:
+def _plan(name: str) -> dict[str, Any]:
     """What every part says of itself."""
     return {"@type": "ExercisePlan", "name": name, "exerciseType": STRENGTH}
 
 
-def measured(value: float, unit: str) -> dict[str, Any]:
+def _measured(value: float, unit: str) -> dict[str, Any]:
     """A number with its unit in words."""
     return {"@type": "QuantitativeValue", "value": value, "unitText": unit}
 

@@ -8,9 +8,9 @@ from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
-from setwright.solver.sheets.charts.chart_words import chart_words
 from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side_by_side, time_chart
-from setwright.solver.sheets.charts.drawing import UNFIT, Look, number
+from setwright.solver.sheets.charts.client_words import chart_words
+from setwright.solver.sheets.charts.drawing import UNFIT, ChartStyle, number
 from setwright.solver.sheets.common.caution import SCREENING
 from setwright.solver.sheets.html.exercise_plan import embedded, schema_org_plan
 
@@ -39,11 +39,11 @@ class Plots:
     names: tuple[str, ...] = ()
 
 
-def page(handout: Handout, plots: Plots | None = None) -> bytes:
+def html_bytes(handout: Handout, plots: Plots | None = None) -> bytes:
     """The page as UTF-8 bytes, the same for the same week; needs the extra `page` (Jinja2)."""
     from markupsafe import Markup
 
-    house = environment()
+    house = _environment()
     text = house.get_template("page.html").render(
         h=handout,
         cards=[session for session in handout.sessions if session.lines],
@@ -51,37 +51,37 @@ def page(handout: Handout, plots: Plots | None = None) -> bytes:
         w=handout.coach.words,
         language=handout.coach.language,
         side="rtl" if handout.coach.language.split("-")[0] in FROM_THE_RIGHT else "ltr",
-        head=headed(handout),
-        facts=facts(handout),
+        head=_headed(handout),
+        facts=_facts(handout),
         style=Markup(house.get_template("page.css").render(paper=PAPERS[handout.coach.paper])),
         plan=Markup(embedded(schema_org_plan(handout))),
         unit=handout.document["brief"]["client"]["unit"],
         index=number(handout.index),
-        caution=linked(handout.caution),
+        caution=_linked(handout.caution),
         caution_text=handout.caution,
-        bands_chart=Markup(bands_chart(handout.muscles, look_of(handout, "bands"))),
-        time_chart=Markup(time_chart([s for s in handout.sessions if s.lines], look_of(handout, "time"))),
-        plots=tuple(plots_of(handout, plots or Plots())),
+        bands_chart=Markup(bands_chart(handout.muscles, _chart_style(handout, "bands"))),
+        time_chart=Markup(time_chart([s for s in handout.sessions if s.lines], _chart_style(handout, "time"))),
+        plots=tuple(_plots_of(handout, plots or Plots())),
     )
     return UNFIT.sub("\ufffd", text).encode()
 
 
-def environment() -> Environment:
+def _environment() -> Environment:
     """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
     from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
     house = Environment(autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA))
-    house.filters |= {"openable": openable, "sentence": sentence, "capitalised": capitalised, "unbroken": unbroken}
+    house.filters |= {"openable": openable, "sentence": _sentence, "capitalised": _capitalised, "unbroken": _unbroken}
     house.globals["number"] = number
     return house
 
 
-def headed(handout: Handout) -> str:
+def _headed(handout: Handout) -> str:
     """The client's code and the week, as the page's title and as each printed page's head."""
     return ", ".join(said for said in (handout.client, handout.title, handout.week) if said)
 
 
-def facts(handout: Handout) -> list[tuple[str, str]]:
+def _facts(handout: Handout) -> list[tuple[str, str]]:
     """What stands under the title; what is not said is left out."""
     words = handout.coach.words
     found: list[tuple[str, str | date | None]] = [
@@ -94,7 +94,7 @@ def facts(handout: Handout) -> list[tuple[str, str]]:
     return [(label, str(said)) for label, said in found if said]
 
 
-def linked(text: str) -> Markup:
+def _linked(text: str) -> Markup:
     """A text with the self-screening form's address as a link, all else as text."""
     from markupsafe import Markup
 
@@ -107,34 +107,34 @@ def openable(link: str) -> bool:
     return link.lower().startswith(("https://", "http://"))
 
 
-def capitalised(text: str) -> str:
+def _capitalised(text: str) -> str:
     """A text that begins with a capital."""
     return text[:1].upper() + text[1:]
 
 
-def sentence(text: str) -> str:
+def _sentence(text: str) -> str:
     """A text as a sentence: a capital, and a full stop where it ends with a letter."""
-    return capitalised(text) + ("." if text[-1:].isalnum() else "")
+    return _capitalised(text) + ("." if text[-1:].isalnum() else "")
 
 
-def unbroken(text: str) -> str:
+def _unbroken(text: str) -> str:
     """A text whose figures stay beside their signs: no line ends before or after an x or before a %."""
     return text.replace(" %", "\u00a0%").replace(" x ", "\u00a0x\u00a0")
 
 
-def look_of(handout: Handout, key: str) -> Look:
-    """A chart's look on the page: the page's ink and the coach's words."""
-    return Look(key=key, words=chart_words(handout.coach.words))
+def _chart_style(handout: Handout, key: str) -> ChartStyle:
+    """A chart's style on the page: the page's ink and the coach's words."""
+    return ChartStyle(key=key, words=chart_words(handout.coach.words))
 
 
-def plots_of(handout: Handout, plots: Plots) -> Sequence[tuple[str, Any]]:
+def _plots_of(handout: Handout, plots: Plots) -> Sequence[tuple[str, Any]]:
     """The plots that were given, each with its title."""
     from markupsafe import Markup
 
     words, found = handout.coach.words, []
     if plots.curve:
-        drawn = curve_chart(plots.curve, plots.bend, look_of(handout, "curve"), plots.intervals)
+        drawn = curve_chart(plots.curve, plots.bend, _chart_style(handout, "curve"), plots.intervals)
         found.append((words["what_minutes_buy"], Markup(drawn)))
     if plots.rows:
-        found.append((words["compared"], Markup(side_by_side(plots.rows, plots.names, look_of(handout, "pairs")))))
+        found.append((words["compared"], Markup(side_by_side(plots.rows, plots.names, _chart_style(handout, "pairs")))))
     return found

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from typing import Any
 
-from setwright.solver.sheets.charts.chart_words import chart_words
-from setwright.solver.sheets.charts.charts import Look, bands_chart, muscle_said
+from setwright.solver.sheets.charts.charts import ChartStyle, bands_chart, muscle_said
+from setwright.solver.sheets.charts.client_words import chart_words
 from setwright.solver.sheets.charts.hatching import drawn_out
 from setwright.solver.sheets.common.words import listed
 from setwright.solver.sheets.handout.dates import first_day, free
@@ -16,32 +16,32 @@ CHART_WIDTH = 350.0
 """Units of the chart's view box; set at about 0.85 pt each, its letters stand near 10 pt."""
 
 
-def card(handout: Handout) -> dict[str, Any]:
+def card_values(handout: Handout) -> dict[str, Any]:
     """Everything a card says, resolved to text, numbers and one chart."""
     busy = tuple(session for session in handout.sessions if session.lines)
     return {
         "paper": handout.coach.paper,
         **language(handout.coach.language),
         "words": dict(handout.coach.words),
-        "title": document_title(handout),
+        "title": _document_title(handout),
         "client": handout.client,
         "coach": {"name": handout.coach.name, "lines": list(handout.coach.lines)},
-        "cover": cover(handout),
-        "sessions": [page(handout, session, number + 1, len(busy)) for number, session in enumerate(busy)],
-        "goal": capital(handout.goal),
-        "load_label": load_label(handout),
+        "cover": _cover(handout),
+        "sessions": [_page(handout, session, number + 1, len(busy)) for number, session in enumerate(busy)],
+        "goal": _capital(handout.goal),
+        "load_label": _load_label(handout),
         "review": handout.review.isoformat() if handout.review else "",
         "caution": handout.caution,
         "made_by": f"{handout.coach.words['made_by']} {handout.made_by}",
     }
 
 
-def document_title(handout: Handout) -> str:
+def _document_title(handout: Handout) -> str:
     """What a reader's window shows: the week's title, the week, the client's code."""
     return ", ".join(part for part in (handout.title, handout.week, handout.client) if part)
 
 
-def capital(text: str) -> str:
+def _capital(text: str) -> str:
     """Text that begins a line, its first letter large and the rest untouched."""
     return text[:1].upper() + text[1:]
 
@@ -53,7 +53,7 @@ def language(tag: str) -> dict[str, str | None]:
     return {"lang": parts[0].lower(), "region": regions[0] if regions else None}
 
 
-def load_label(handout: Handout) -> str:
+def _load_label(handout: Handout) -> str:
     """The heading of the load column, with the client's unit."""
     unit = handout.document.get("brief", {}).get("client", {}).get("unit", "")
     return f"{handout.coach.words['load']} ({unit})" if unit else handout.coach.words["load"]
@@ -62,17 +62,17 @@ def load_label(handout: Handout) -> str:
 # ---- the cover
 
 
-def cover(handout: Handout) -> dict[str, Any]:
+def _cover(handout: Handout) -> dict[str, Any]:
     """The week on one page: days, weekly sets against bands, index, why it is so, what was left out."""
     low, high = handout.interval
     return {
         "title": handout.title,
         "week": " · ".join(part for part in (handout.week, handout.start.isoformat() if handout.start else "") if part),
         "asked": handout.asked,
-        "days": [day(handout, session) for session in handout.sessions],
+        "days": [_day(handout, session) for session in handout.sessions],
         "order": handout.coach.words["any_order"] if handout.any_order else "",
         "chart": chart(handout),
-        "chart_said": chart_said(handout),
+        "chart_said": _chart_said(handout),
         "index": f"{handout.index:.0f}",
         "interval": f"{handout.coach.words['interval']} {low}-{high}",
         "why": list(handout.why),
@@ -80,59 +80,59 @@ def cover(handout: Handout) -> dict[str, Any]:
     }
 
 
-def day(handout: Handout, session: Session) -> dict[str, Any]:
+def _day(handout: Handout, session: Session) -> dict[str, Any]:
     """A day's row: its title, minutes, kit and exercises."""
     names = " · ".join(line.name for line in session.lines)
     minutes = f"{session.minutes} {handout.coach.words['min']}" if session.lines else ""
     return {
         "title": session.title,
-        "date": date_of(handout, session),
+        "date": _date_of(handout, session),
         "minutes": minutes,
         "place": session.place,
         "exercises": names or handout.coach.words["nothing"],
     }
 
 
-def look(handout: Handout) -> Look:
+def chart_style(handout: Handout) -> ChartStyle:
     """How the chart is drawn on paper: black, in the card's typeface, in the client's words."""
     words = chart_words(handout.coach.words)
-    return Look(ink="#000000", family=TYPEFACE, width=CHART_WIDTH, key="bands", words=words)
+    return ChartStyle(ink="#000000", family=TYPEFACE, width=CHART_WIDTH, key="bands", words=words)
 
 
 def chart(handout: Handout) -> str:
     """Weekly sets of each muscle against its band, as SVG."""
-    return drawn_out(bands_chart(handout.muscles, look(handout)))
+    return drawn_out(bands_chart(handout.muscles, chart_style(handout)))
 
 
-def chart_said(handout: Handout) -> str:
+def _chart_said(handout: Handout) -> str:
     """What the chart shows, for a reader who does not see it."""
-    said = "; ".join(muscle_said(look(handout), muscle) for muscle in handout.muscles)
+    said = "; ".join(muscle_said(chart_style(handout), muscle) for muscle in handout.muscles)
     return f"{handout.coach.words['weekly_sets']}: {said}"
 
 
 # ---- a session's page
 
 
-def page(handout: Handout, session: Session, number: int, of: int) -> dict[str, Any]:
+def _page(handout: Handout, session: Session, number: int, of: int) -> dict[str, Any]:
     """One session's page."""
     words = handout.coach.words
     return {
         "title": session.title,
         "of": f"{handout.week} · {words['session']} {number}/{of}",
         "minutes": f"{session.minutes} {words['min']}",
-        "place": capital(session.place),
-        "date": date_of(handout, session),
+        "place": _capital(session.place),
+        "date": _date_of(handout, session),
         "warm_up": session.warm_up,
-        "rows": [row(handout, line) for line in session.lines],
+        "rows": [_row(handout, line) for line in session.lines],
     }
 
 
-def row(handout: Handout, line: CardLine) -> dict[str, Any]:
+def _row(handout: Handout, line: CardLine) -> dict[str, Any]:
     """One line of the card: what is printed in words, and how many boxes stand beside it."""
     return {
         "label": line.label,
         "name": line.name,
-        "details": details(handout, line),
+        "details": _details(handout, line),
         "link": line.link,
         "dose": f"{line.sets} x {line.reps}",
         "sets": line.sets,
@@ -144,14 +144,14 @@ def row(handout: Handout, line: CardLine) -> dict[str, Any]:
     }
 
 
-def details(handout: Handout, line: CardLine) -> list[dict[str, Any]]:
+def _details(handout: Handout, line: CardLine) -> list[dict[str, Any]]:
     """What stands under an exercise's name, with a label where the card needs one; what is empty is left out."""
     words = handout.coach.words
     swaps = listed(line.swaps, words["or"])
     said = (
         ("setting", "", line.setting),
         ("cue", "", line.cue),
-        ("technique", "", capital(line.technique)),
+        ("technique", "", _capital(line.technique)),
         ("pair", words["pair"], line.partner),
         ("ramp_up", words["ramp_up"], line.ramp_up),
         ("swap", words["swap"], swaps),
@@ -159,7 +159,7 @@ def details(handout: Handout, line: CardLine) -> list[dict[str, Any]]:
     return [{"what": what, "label": label, "text": text} for what, label, text in said if text]
 
 
-def date_of(handout: Handout, session: Session) -> str:
+def _date_of(handout: Handout, session: Session) -> str:
     """The day a session falls on; left to be written where the card serves more than one day, or the day is free."""
     if handout.start is None or session.weekday is None or handout.coach.weeks > 1:
         return ""

@@ -38,11 +38,11 @@ def plain(text: str) -> str:
 
     A letter that the typeface lacks but can build from its parts stays in parts.
     """
-    kept = (inked(letter) for letter in unicodedata.normalize("NFC", text))
+    kept = (_inked(letter) for letter in unicodedata.normalize("NFC", text))
     return " ".join("".join(kept).split())
 
 
-def inked(letter: str) -> str:
+def _inked(letter: str) -> str:
     """A character as the card sets it: white space of any kind as a space, control characters as nothing."""
     if letter.isspace() or unicodedata.category(letter) in BREAKS:
         return " "
@@ -54,53 +54,53 @@ def inked(letter: str) -> str:
 
 def fitted(value: Any, where: str = "") -> Any:
     """A JSON value with every text in it made plain; raises LetterFault that names each undrawable character."""
-    found = plain_value(value)
-    faults = tuple(undrawn(found, where))
+    found = _plain_value(value)
+    faults = tuple(_undrawn(found, where))
     if faults:
         raise LetterFault(faults)
     return found
 
 
-def plain_value(value: Any) -> Any:
+def _plain_value(value: Any) -> Any:
     """A JSON value with every text in it made plain."""
     match value:
         case str():
             return plain(value)
         case Mapping():
-            return {name: plain_value(held) for name, held in value.items()}
+            return {name: _plain_value(held) for name, held in value.items()}
         case Sequence():
-            return [plain_value(held) for held in value]
+            return [_plain_value(held) for held in value]
         case _:
             return value
 
 
-def undrawn(value: Any, where: str) -> Iterator[Fault]:
+def _undrawn(value: Any, where: str) -> Iterator[Fault]:
     """A fault for each character of each text that the typeface cannot draw, in the order of the text."""
     match value:
         case str():
             for letter in dict.fromkeys(letter for letter in value if ord(letter) not in drawn()):
-                yield Fault(where, f"the card's typeface has no {named(letter)}", REMEDY)
+                yield Fault(where, f"the card's typeface has no {_named(letter)}", REMEDY)
         case Mapping():
             for name, held in value.items():
                 if name not in SAID_ELSEWHERE:
-                    yield from undrawn(held, where if name in SILENT else joined(where, str(name)))
+                    yield from _undrawn(held, where if name in SILENT else _joined(where, str(name)))
         case Sequence():
             for place, held in enumerate(value, start=1):
-                yield from undrawn(held, joined(where, called(held, place)))
+                yield from _undrawn(held, _joined(where, _called(held, place)))
 
 
-def named(letter: str) -> str:
+def _named(letter: str) -> str:
     """A character as a reader can look it up, its Unicode name beside it."""
     point = f"U+{ord(letter):04X}"
     name = unicodedata.name(letter, "a character without a name")
     return f"{letter!a} ({name}, {point})" if 0xD800 <= ord(letter) <= 0xDFFF else f"'{letter}' ({name}, {point})"
 
 
-def called(value: Any, place: int) -> str:
+def _called(value: Any, place: int) -> str:
     """What a part of a list is called: by what it is, its title or its label where it has one, else by its place."""
     names = [value.get(key) for key in ("what", "title", "label")] if isinstance(value, Mapping) else []
     return str(next((name for name in names if name), place))
 
 
-def joined(where: str, name: str) -> str:
+def _joined(where: str, name: str) -> str:
     return f"{where}: {name}" if where else name

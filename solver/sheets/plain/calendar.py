@@ -19,7 +19,7 @@ NAMESPACE: Final = UUID("5d3b7b0e-6f0a-5c55-9d8f-6f3a3c1f9a42")
 MAKER: Final = "-//setwright//week//EN"
 
 
-def calendar(handout: Handout) -> bytes:
+def ics_bytes(handout: Handout) -> bytes:
     """The sessions as an iCalendar object; raises UsageFault where no start date is said or no day is left.
 
     A session keeps its UID from one writing to the next as long as client, first calendar week and place in the week
@@ -34,32 +34,32 @@ def calendar(handout: Handout) -> bytes:
     found.add("prodid", MAKER)
     found.add("version", "2.0")
     found.add("calscale", "GREGORIAN")
-    kept = [session for session in handout.sessions if session.lines and held(session, handout, start)]
+    kept = [session for session in handout.sessions if session.lines and _held(session, handout, start)]
     if not kept:
         raise UsageFault(Fault("holidays", "no session is left for the calendar", "start later, or drop a holiday"))
     for session in kept:
-        found.add_component(event(session, handout, start))
+        found.add_component(_event(session, handout, start))
     return bytes(found.to_ical(sorted=False))
 
 
-def held(session: Session, handout: Handout, start: date) -> tuple[datetime, ...]:
+def _held(session: Session, handout: Handout, start: date) -> tuple[datetime, ...]:
     """The session's times without holidays."""
     return tuple(moment for moment in moments(session, handout, start) if not free(moment.date(), handout.coach))
 
 
-def event(session: Session, handout: Handout, start: date) -> Event:
+def _event(session: Session, handout: Handout, start: date) -> Event:
     """One session: its first time held, its weekly repetition, and the holidays in between."""
     from icalendar import Event
 
-    coach, kept = handout.coach, held(session, handout, start)
+    coach, kept = handout.coach, _held(session, handout, start)
     found = Event()
-    found.add("uid", uid(session, handout, start))
-    found.add("dtstamp", stamp(start, coach.revision))
+    found.add("uid", _uid(session, handout, start))
+    found.add("dtstamp", _stamp(start, coach.revision))
     found.add("sequence", coach.revision)
     found.add("dtstart", kept[0])
     found.add("duration", timedelta(minutes=session.minutes))
     found.add("summary", isolated(f"{coach.words['session']} {session.number}: {handout.title}"))
-    found.add("description", description(session, handout))
+    found.add("description", _description(session, handout))
     between = [m for m in moments(session, handout, start) if kept[0] < m < kept[-1]]
     off = [moment for moment in between if moment not in kept]
     if len(kept) > 1:
@@ -67,23 +67,23 @@ def event(session: Session, handout: Handout, start: date) -> Event:
     if off:
         found.add("exdate", off)
     if coach.alarm is not None:
-        found.add_component(alarm(coach.alarm, session))
+        found.add_component(_alarm(coach.alarm, session))
     return found
 
 
-def uid(session: Session, handout: Handout, start: date) -> str:
+def _uid(session: Session, handout: Handout, start: date) -> str:
     """An event's name: the same while client, calendar week of the first session and place in the week are."""
     first = min(first_day(other, handout, start) for other in handout.sessions)
     monday = first - timedelta(days=first.weekday())
     return str(uuid5(NAMESPACE, f"{handout.client}\n{monday.isoformat()}\n{session.number}"))
 
 
-def stamp(start: date, revision: int) -> datetime:
+def _stamp(start: date, revision: int) -> datetime:
     """When the calendar counts as written: the start date, a minute later with each revision."""
     return datetime.combine(start, time(0), UTC) + timedelta(minutes=revision)
 
 
-def alarm(minutes: int, session: Session) -> Alarm:
+def _alarm(minutes: int, session: Session) -> Alarm:
     from icalendar import Alarm
 
     found = Alarm()
@@ -93,17 +93,17 @@ def alarm(minutes: int, session: Session) -> Alarm:
     return found
 
 
-def description(session: Session, handout: Handout) -> str:
+def _description(session: Session, handout: Handout) -> str:
     """The session in text: kit, warm-up, its lines, the caution."""
     words = handout.coach.words
     said = [(words["kit"], session.place), (words["goal"], handout.goal), (words["warm_up"], session.warm_up)]
     parts = [f"{name}: {what}" for name, what in said if what]
-    lines = [text for line in session.lines for text in line_texts(line, handout)]
+    lines = [text for line in session.lines for text in _line_texts(line, handout)]
     close = [f"{words['rir_meaning']}.", f"{words['caution']}: {handout.caution}"]
     return "\n".join(isolated(text) for text in (*parts, "", *lines, "", *close))
 
 
-def line_texts(line: CardLine, handout: Handout) -> tuple[str, ...]:
+def _line_texts(line: CardLine, handout: Handout) -> tuple[str, ...]:
     """A line of the card; its ramp-up sets below it."""
     words = handout.coach.words
     parts = [

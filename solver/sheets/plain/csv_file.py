@@ -22,25 +22,25 @@ DANGER: Final = re.compile(r"'*\s*[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]")
 """What a spreadsheet may take for a formula (OWASP, page "CSV Injection"), apostrophes before it included."""
 
 
-def csv(handout: Handout) -> bytes:
+def csv_bytes(handout: Handout) -> bytes:
     """The rows of every session, CRLF at each end; a cell that could be a formula is led by an apostrophe."""
     text = io.StringIO(newline="")
     table = standard.writer(text, lineterminator="\r\n")
     table.writerow(COLUMNS)
     for session, day in zip(handout.sessions, handout.document["days"], strict=True):
         for line, entry in zip(session.lines, day["entries"], strict=True):
-            table.writerow([guarded(cell) for cell in row(session, line, entry)])
+            table.writerow([guarded(cell) for cell in _row(session, line, entry)])
     return f"{MARK}{text.getvalue()}".encode()
 
 
-def row(session: Session, line: CardLine, entry: Mapping[str, Any]) -> tuple[str | int, ...]:
+def _row(session: Session, line: CardLine, entry: Mapping[str, Any]) -> tuple[str | int, ...]:
     """One line's cells, in the order of the columns; rest in seconds, reps as words that are no date."""
     technique, drops = entry.get("technique", "straight"), entry.get("drops", 0)
     return (
         session.weekday or session.number,
         line.exercise,
         line.sets,
-        counted(line, tuple(entry["reps"])),
+        _counted(line, tuple(entry["reps"])),
         line.rir,
         entry["rest_seconds"],
         f"drop {drops}" if technique == "drop" else technique,
@@ -57,7 +57,7 @@ def row(session: Session, line: CardLine, entry: Mapping[str, Any]) -> tuple[str
     )
 
 
-def counted(line: CardLine, reps: tuple[int, int]) -> str | int:
+def _counted(line: CardLine, reps: tuple[int, int]) -> str | int:
     """8 to 12, or 30 to 45 s of a hold whose breaths are read back from that: words that are no date."""
     held = held_seconds(reps)
     if line.timed and breaths(held) == reps:

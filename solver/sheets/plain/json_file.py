@@ -6,6 +6,6 @@ from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.handout.values import Handout
 
 
-def json(handout: Handout) -> bytes:
+def json_bytes(handout: Handout) -> bytes:
     """The document of a handout in UTF-8, the same bytes for the same week."""
     return dumped(dict(handout.document)).encode()

@@ -47,15 +47,16 @@ class AxisStep:
 
     @property
     def common(self) -> int:
+        """How many exercises both weeks have."""
         return len(set(self.before.exercises) & set(self.after.exercises))
 
 
 def read_variant_rows(matrix: VariantMatrix, store: ResultStore) -> tuple[VariantRow, ...]:
     """Every variant as it stands in the folder; one without a result is `to do`."""
-    return tuple(row_of(variant, store.read(variant.key)) for variant in matrix.variants)
+    return tuple(_row_of(variant, store.read(variant.key)) for variant in matrix.variants)
 
 
-def row_of(variant: Variant, data: bytes | None) -> VariantRow:
+def _row_of(variant: Variant, data: bytes | None) -> VariantRow:
     found = read_result(data, variant.key) if data else None
     if found is None:
         return VariantRow(variant, "to do", "")
@@ -104,10 +105,12 @@ def summary(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> str:
 
 
 def ended(row: VariantRow) -> str:
+    """How a variant ended, in a coach\'s word."""
     return "impossible" if row.end == CLASH else row.end
 
 
 def signed(before: float | None, after: float | None) -> str:
+    """A difference with its sign and one decimal; None counts as 0."""
     return f"{(after or 0.0) - (before or 0.0):+.1f}"
 
 

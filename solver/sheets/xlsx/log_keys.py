@@ -24,4 +24,5 @@ def load_key(number: int) -> str:
 
 
 def reps_key(number: int) -> str:
+    """The key of a set\'s repetitions, sets counted from 1."""
     return f"reps-{number}"

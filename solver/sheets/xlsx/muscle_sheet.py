@@ -18,7 +18,7 @@ SETS, LOW, HIGH = 2, 4, 5
 CHART_ROWS: Final = 20
 
 
-def muscle_sheet(book: Workbook, sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -> None:
+def write_muscle_sheet(book: Workbook, sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -> None:
     """The muscles on one portrait page."""
     words, last, letters = handout.coach.words, len(HEADINGS) - 1, sum(WIDTHS)
     for column, width in enumerate(WIDTHS):
@@ -31,14 +31,14 @@ def muscle_sheet(book: Workbook, sheet: Worksheet, handout: Handout, formats: Ma
     sheet.freeze_panes(head + 1, 1)
     row = head + 1
     for m in handout.muscles:
-        row = muscle_row(sheet, row, m, handout, formats)
+        row = _muscle_row(sheet, row, m, handout, formats)
     below = paragraph(sheet, row, last, words["index_meaning"], formats["small"], letters)
     if handout.muscles:
-        sheet.insert_chart(below + 1, 0, chart(book, sheet.get_name(), head + 1, row - 1, handout))
+        sheet.insert_chart(below + 1, 0, _chart(book, sheet.get_name(), head + 1, row - 1, handout))
     page(sheet, handout, below + 1 + CHART_ROWS, last)
 
 
-def muscle_row(sheet: Worksheet, row: int, m: MuscleRow, handout: Handout, formats: Mapping[str, Any]) -> int:
+def _muscle_row(sheet: Worksheet, row: int, m: MuscleRow, handout: Handout, formats: Mapping[str, Any]) -> int:
     """One muscle; an end that its band does not have stays empty. The next row."""
     words, number = handout.coach.words, formats["number"]
     sheet.write_string(row, 0, text_of(m.name), formats["cell"])
@@ -54,7 +54,7 @@ def muscle_row(sheet: Worksheet, row: int, m: MuscleRow, handout: Handout, forma
     return row + 1
 
 
-def chart(book: Workbook, name: str, first: int, last: int, handout: Handout) -> Any:
+def _chart(book: Workbook, name: str, first: int, last: int, handout: Handout) -> Any:
     """Weekly sets as bars in one ink, a triangle and a dash at the ends of the band."""
     words = handout.coach.words
     bars = book.add_chart({"type": "column"})
@@ -73,8 +73,8 @@ def chart(book: Workbook, name: str, first: int, last: int, handout: Handout) ->
         {**sets, "fill": ink, "gap": 60, "data_labels": {"value": True, "position": "inside_base", "font": {"size": 8}}}
     )
     for column, heading, mark in ((LOW, "band_from", "triangle"), (HIGH, "band_to", "long_dash")):
-        look = {"type": mark, "size": 7, "border": {"color": "#000000"}, "fill": {"color": "#000000"}}
-        marks.add_series({**series(column, words[heading]), "line": {"none": True}, "marker": look})
+        marker = {"type": mark, "size": 7, "border": {"color": "#000000"}, "fill": {"color": "#000000"}}
+        marks.add_series({**series(column, words[heading]), "line": {"none": True}, "marker": marker})
     bars.combine(marks)
     bars.set_title({"name": text_of(words["weekly_sets"]), "name_font": {"size": 12}})
     bars.set_y_axis({"name": text_of(words["sets"]), "min": 0, "major_gridlines": {"visible": False}})

@@ -32,10 +32,10 @@ def text_of(words: str) -> str:
 
 def lines_of(text: str, letters: float) -> int:
     """About how many lines a text takes where so many digits fit on one; a little too many, so that none is cut."""
-    return max(1, math.ceil(breadth(text) / max(letters, 1)))
+    return max(1, math.ceil(_breadth(text) / max(letters, 1)))
 
 
-def breadth(text: str) -> float:
+def _breadth(text: str) -> float:
     """About how broad a text is, in digits of its font (measured by eye on common sans fonts, no source)."""
     return sum(0.55 if x in NARROW else 2 if x > "\u2e80" else 1.4 if x in "mwMW@%" else 0.95 for x in text)
 
@@ -62,7 +62,7 @@ def page(sheet: Worksheet, handout: Handout, last_row: int, last_column: int, fi
     sheet.fit_to_pages(1, 1)
 
 
-def week_model(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -> None:
+def write_week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -> None:
     """The week on one portrait page."""
     words, last, letters = handout.coach.words, len(WIDTHS) - 1, sum(WIDTHS)
     for column, width in enumerate(WIDTHS):
@@ -74,9 +74,9 @@ def week_model(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
     row = paragraph(sheet, row, last, f"{handout.title}: {handout.week}", formats["title"], letters * 0.6)
     set_height(sheet, row - 1, 22 * lines_of(handout.title, letters * 0.6))
     row += 1
-    for name, said in facts(handout):
-        row = fact(sheet, row, name, said, formats)
-    row = sessions(sheet, row + 1, handout, formats)
+    for name, said in _facts(handout):
+        row = _fact(sheet, row, name, said, formats)
+    row = _sessions(sheet, row + 1, handout, formats)
     row = paragraph(sheet, row + 1, last, words["why_week"], formats["heading"], letters)
     for sentence in handout.why:
         row = paragraph(sheet, row, last, sentence, formats["text"], letters)
@@ -90,7 +90,7 @@ def week_model(sheet: Worksheet, handout: Handout, formats: Mapping[str, Any]) -
     page(sheet, handout, row - 1, last)
 
 
-def facts(handout: Handout) -> list[tuple[str, str]]:
+def _facts(handout: Handout) -> list[tuple[str, str]]:
     """Named facts, those that say nothing left out."""
     words, low, high = handout.coach.words, *handout.interval
     index = f"{handout.index:.1f} ({words['interval'].lower()} {low} to {high})"
@@ -99,7 +99,7 @@ def facts(handout: Handout) -> list[tuple[str, str]]:
     return [(words[name], said) for name, said in rows if said]
 
 
-def fact(sheet: Worksheet, row: int, name: str, said: str, formats: Mapping[str, Any]) -> int:
+def _fact(sheet: Worksheet, row: int, name: str, said: str, formats: Mapping[str, Any]) -> int:
     text = text_of(said)
     sheet.write_string(row, 0, text_of(name), formats["strong"])
     sheet.merge_range(row, 1, row, len(WIDTHS) - 1, "", formats["text"])
@@ -108,7 +108,7 @@ def fact(sheet: Worksheet, row: int, name: str, said: str, formats: Mapping[str,
     return row + 1
 
 
-def sessions(sheet: Worksheet, row: int, handout: Handout, formats: Mapping[str, Any]) -> int:
+def _sessions(sheet: Worksheet, row: int, handout: Handout, formats: Mapping[str, Any]) -> int:
     """A row for each session: minutes, sets, kit and exercises; the next row."""
     words = handout.coach.words
     for column, name in enumerate(("session", "minutes", "sets", "kit", "exercise")):

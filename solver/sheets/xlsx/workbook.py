@@ -9,9 +9,9 @@ from datetime import UTC, datetime
 from typing import Any, Final
 
 from setwright.solver.sheets.handout.values import Handout, Session
-from setwright.solver.sheets.xlsx.muscle_sheet import muscle_sheet
-from setwright.solver.sheets.xlsx.session_sheet import session_sheet
-from setwright.solver.sheets.xlsx.week_sheet import week_model
+from setwright.solver.sheets.xlsx.muscle_sheet import write_muscle_sheet
+from setwright.solver.sheets.xlsx.session_sheet import write_session_sheet
+from setwright.solver.sheets.xlsx.week_sheet import write_week_sheet
 
 CREATED: Final = datetime(2020, 1, 1, tzinfo=UTC)
 """Not when it was made: the same week gives the same bytes."""
@@ -46,30 +46,30 @@ FORMATS: Final[Mapping[str, Mapping[str, Any]]] = {
 }
 
 
-def workbook(handout: Handout) -> bytes:
+def xlsx_bytes(handout: Handout) -> bytes:
     """The handout as an xlsx file without macros or links, the same bytes for the same week."""
     import xlsxwriter
 
     data = io.BytesIO()
     book = xlsxwriter.Workbook(data, dict(OPTIONS))
     book.set_properties({"title": handout.week, "created": CREATED})
-    formats = {name: book.add_format(shaded(name, said)) for name, said in FORMATS.items()}
-    names = sheet_names(handout)
-    week_model(book.add_worksheet(next(names)), handout, formats)
+    formats = {name: book.add_format(_shaded(name, said)) for name, said in FORMATS.items()}
+    names = _sheet_names(handout)
+    write_week_sheet(book.add_worksheet(next(names)), handout, formats)
     for session in handout.sessions:
         if session.lines:
-            session_sheet(book.add_worksheet(next(names)), session, handout, formats)
-    muscle_sheet(book, book.add_worksheet(next(names)), handout, formats)
+            write_session_sheet(book.add_worksheet(next(names)), session, handout, formats)
+    write_muscle_sheet(book, book.add_worksheet(next(names)), handout, formats)
     book.close()
     return data.getvalue()
 
 
-def shaded(name: str, said: Mapping[str, Any]) -> dict[str, Any]:
+def _shaded(name: str, said: Mapping[str, Any]) -> dict[str, Any]:
     """A format's properties; headings lie on light grey."""
     return {**said, "bg_color": "#E6E6E6"} if name == "head" else dict(said)
 
 
-def sheet_names(handout: Handout) -> Any:
+def _sheet_names(handout: Handout) -> Any:
     """The sheets' names: week, sessions, muscles; free of what a sheet's name may not hold, each only once."""
     busy: list[Session] = [session for session in handout.sessions if session.lines]
     wanted = [handout.week, *(session.title for session in busy), handout.coach.words["muscles"]]

@@ -17,8 +17,9 @@ from unicodedata import normalize
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.parsed_brief import parse_brief
-from setwright.solver.uses.variants.axes import AxisValue, one_of
-from setwright.solver.uses.variants.template import Selector, Template
+from setwright.solver.uses.variants.axes import AxisValue, word_of
+from setwright.solver.uses.variants.template import Template
+from setwright.solver.uses.variants.template_model import Selector
 
 MOST_VARIANTS = 200_000
 SHOWN_FAULTS = 20
@@ -76,29 +77,29 @@ def matrix_of(
     variants: list[Variant] = []
     shorter: dict[tuple[str, ...], int] = {}
     faults: dict[Fault, None] = {}
-    for values in combinations(template):
-        labels = {one_of(axis): value.label for axis, value in values.items()}
+    for values in _combinations(template):
+        labels = {word_of(axis): value.label for axis, value in values.items()}
         name = template.name.format_map(labels)
-        raw = brief_of(template, values, name)
-        faults.update(dict.fromkeys(misunderstood(raw, catalogue, name, rules)))
+        raw = _brief_of(template, values, name)
+        faults.update(dict.fromkeys(_misunderstood(raw, catalogue, name, rules)))
         if len(faults) > SHOWN_FAULTS:
             break
         line = tuple(label for axis, label in labels.items() if axis != "minutes")
-        extends = shorter.get(line) if extendable(template, values) else None
+        extends = shorter.get(line) if _extendable(template, values) else None
         shorter[line] = len(variants)
-        text = canonical(raw)
-        key = key_of(text, stamp, template.share, None if extends is None else variants[extends].key)
+        text = _canonical(raw)
+        key = _key_of(text, stamp, template.share, None if extends is None else variants[extends].key)
         variants.append(Variant(name, labels, text, key, extends))
-    faults.update(dict.fromkeys(misnamed(variants)))
+    faults.update(dict.fromkeys(_misnamed(variants)))
     if not variants and not faults:
         faults[Fault("exclude", "every variant is excluded", "leave one in")] = None
     if faults:
         raise UsageFault(tuple(faults)[:SHOWN_FAULTS])
-    axes = tuple((one_of(axis.name), axis.labels) for axis in template.axes)
+    axes = tuple((axis.word, axis.labels) for axis in template.axes)
     return VariantMatrix(template.title, axes, template.share, stamp, tuple(variants))
 
 
-def combinations(template: Template) -> Iterator[Mapping[str, AxisValue]]:
+def _combinations(template: Template) -> Iterator[Mapping[str, AxisValue]]:
     """Every combination of values that no exclusion takes out."""
     count = prod(len(axis.values) for axis in template.axes)
     if count > MOST_VARIANTS:
@@ -108,21 +109,22 @@ def combinations(template: Template) -> Iterator[Mapping[str, AxisValue]]:
     names = [axis.name for axis in template.axes]
     for values in product(*(axis.values for axis in template.axes)):
         found = dict(zip(names, values, strict=True))
-        if not any(matched(row, found) for row in template.exclude):
+        if not any(_matched(row, found) for row in template.exclude):
             yield found
 
 
-def matched(match: Selector, values: Mapping[str, AxisValue]) -> bool:
-    """Whether a combination has one of the labels on every axis that the match names."""
-    return all(values[axis].label in labels for axis, labels in match.items())
+def _matched(selector: Selector, values: Mapping[str, AxisValue]) -> bool:
+    """Whether a combination (axis -> value) has one of the labels of everything that the selector names."""
+    labels = {word_of(axis): value.label for axis, value in values.items()}
+    return all(labels[word] in wanted for word, wanted in selector.items())
 
 
-def brief_of(template: Template, values: Mapping[str, AxisValue], name: str) -> dict[str, Any]:
+def _brief_of(template: Template, values: Mapping[str, AxisValue], name: str) -> dict[str, Any]:
     """The raw brief of one combination."""
     means = {axis: value.means for axis, value in values.items()}
     raw: dict[str, Any] = {**template.brief, "title": name}
-    for match, more in template.also:
-        raw = united(raw, more) if matched(match, values) else raw
+    for selector, more in template.also:
+        raw = _united(raw, more) if _matched(selector, values) else raw
     if "days" in means:
         raw["days"] = [{"weekday": day, "minutes": means["minutes"]} for day in means["days"]]
     if "kits" in means:
@@ -130,19 +132,19 @@ def brief_of(template: Template, values: Mapping[str, AxisValue], name: str) -> 
     if "goals" in means:
         raw["goal"] = means["goals"]
     if "emphases" in means:
-        raw = joined(raw, "muscles", means["emphases"])
+        raw = _joined(raw, "muscles", means["emphases"])
     if "experience" in means:
-        raw = joined(raw, "client", {"experience": means["experience"]})
+        raw = _joined(raw, "client", {"experience": means["experience"]})
     return raw
 
 
-def joined(raw: dict[str, Any], field: str, more: Mapping[str, Any]) -> dict[str, Any]:
+def _joined(raw: dict[str, Any], field: str, more: Mapping[str, Any]) -> dict[str, Any]:
     """A brief with more in one of its tables; what is no table is left for the brief's own check to name."""
     table = raw.get(field, {})
     return {**raw, field: {**table, **more}} if isinstance(table, Mapping) else raw
 
 
-def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
+def _united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
     """One brief with another's fields: tables are united, lists joined, single values replaced."""
     found = dict(raw)
     for field, value in more.items():
@@ -155,13 +157,13 @@ def united(raw: Mapping[str, Any], more: Mapping[str, Any]) -> dict[str, Any]:
     return found
 
 
-def extendable(template: Template, values: Mapping[str, AxisValue]) -> bool:
+def _extendable(template: Template, values: Mapping[str, AxisValue]) -> bool:
     """Whether the variant may extend a shorter one; efficiency cuts its minutes to the fewest, so it keeps nothing."""
     goal = values["goals"].means if "goals" in values else template.brief.get("goal")
     return template.share is not None and goal != "efficiency"
 
 
-def misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules: Sequence[str]) -> tuple[Fault, ...]:
+def _misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules: Sequence[str]) -> tuple[Fault, ...]:
     try:
         parse_brief(raw, catalogue, name, tuple(rules))
     except UsageFault as error:
@@ -169,7 +171,7 @@ def misunderstood(raw: Mapping[str, Any], catalogue: Catalogue, name: str, rules
     return ()
 
 
-def misnamed(variants: list[Variant]) -> Iterator[Fault]:
+def _misnamed(variants: list[Variant]) -> Iterator[Fault]:
     """Names that two variants share, as words or as files, and names that are too long for a file."""
     stems = [file_stem(variant.name) for variant in variants]
     counts = Counter(stems)
@@ -187,11 +189,11 @@ def file_stem(name: str) -> str:
     return re.sub(r"[^\w]+", "-", normalize("NFKC", name).casefold()).strip("-_") or "variant"
 
 
-def canonical(value: Any) -> str:
+def _canonical(value: Any) -> str:
     """One JSON text for one value."""
     return json.dumps(value, sort_keys=True, separators=(",", ":"), ensure_ascii=False, default=str)
 
 
-def key_of(brief: str, stamp: Mapping[str, Any], share: float | None, extends: str | None) -> str:
-    text = canonical({"brief": brief, "stamp": stamp, "share": share if extends else None, "extends": extends})
+def _key_of(brief: str, stamp: Mapping[str, Any], share: float | None, extends: str | None) -> str:
+    text = _canonical({"brief": brief, "stamp": stamp, "share": share if extends else None, "extends": extends})
     return sha256(text.encode()).hexdigest()[:32]

@@ -65,14 +65,14 @@ def solve_variant(
         end, near = plan_near(parsed, catalogue, previous, share, options)
     taken = time.monotonic() - begun
     late = taken >= WALL_CLOCK_LIMIT
-    return VariantEnd(end, None if near is None or previous is None else kept_of(end, near, previous), late)
+    return VariantEnd(end, None if near is None or previous is None else _kept_of(end, near, previous), late)
 
 
-def kept_of(end: End, near: NearestWeek, previous: Week) -> LinesKept:
+def _kept_of(end: End, near: NearestWeek, previous: Week) -> LinesKept:
     """What the near week keeps, drops and adds."""
     days = end.parsed.brief.days
     names = [day.weekday or f"session-{place + 1}" for place, day in enumerate(days)]
-    before, now = lines_of(previous.days, names), lines_of(near.audit.evaluated.week.days, names)
+    before, now = _lines_of(previous.days, names), _lines_of(near.audit.evaluated.week.days, names)
     return LinesKept(
         kept=tuple(line for line in now if line in before),
         dropped=tuple(line for line in before if line not in now),
@@ -82,7 +82,7 @@ def kept_of(end: End, near: NearestWeek, previous: Week) -> LinesKept:
     )
 
 
-def lines_of(days: tuple[tuple[Entry, ...], ...], names: list[str]) -> tuple[str, ...]:
+def _lines_of(days: tuple[tuple[Entry, ...], ...], names: list[str]) -> tuple[str, ...]:
     """Every exercise on its day, in order, each once."""
     return tuple(
         dict.fromkeys(f"{name} {entry.exercise}" for name, day in zip(names, days, strict=True) for entry in day)

@@ -30,22 +30,22 @@ def matrix_text(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int 
     width = page_width(width)
     parts = [
         wrapped(summary(matrix, rows), width),
-        table(rows, width),
-        reasons(rows, width),
-        exceptions(matrix, rows, width),
-        steps(list(axis_steps(matrix, rows)), width),
+        _table(rows, width),
+        _reasons(rows, width),
+        _exceptions(matrix, rows, width),
+        _steps(list(axis_steps(matrix, rows)), width),
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
 
 
-def table(rows: tuple[VariantRow, ...], width: int) -> list[str]:
+def _table(rows: tuple[VariantRow, ...], width: int) -> list[str]:
     """One line for each variant."""
     shown = [
         [
             row.variant.name,
-            number(row.index),
-            number(row.score),
+            _number(row.index),
+            _number(row.score),
             "" if row.gap_share is None else f"{100 * row.gap_share:.2f} %",
             "" if row.minutes is None else str(row.minutes),
             f"{row.kept} of {row.before} lines" if row.extends else ("" if row.end == SOLVED else ended(row)),
@@ -54,25 +54,25 @@ def table(rows: tuple[VariantRow, ...], width: int) -> list[str]:
     ]
     widest = [max(20, width - 60), None, None, None, None, 22]
     lines = grid(["Variant", "Index", "Score", "Gap", "Min", "Keeps of the shorter"], shown, "lrrrrl", widest)
-    return [*lines, *more(len(rows), "matrix.csv")]
+    return [*lines, *_more(len(rows), "matrix.csv")]
 
 
-def more(count: int, name: str) -> list[str]:
+def _more(count: int, name: str) -> list[str]:
     return [f"... and {count - MOST_ROWS} more in {name}"] if count > MOST_ROWS else []
 
 
-def number(value: float | None) -> str:
+def _number(value: float | None) -> str:
     return "" if value is None else f"{value:.1f}"
 
 
-def reasons(rows: tuple[VariantRow, ...], width: int) -> list[str]:
+def _reasons(rows: tuple[VariantRow, ...], width: int) -> list[str]:
     """Why a variant has no week."""
     found = [row for row in rows if row.said]
     lines = [line for row in found[:MOST_ROWS] for line in wrapped(f"  {row.variant.name}: {row.said}", width, "    ")]
-    return ["Without a week:", *lines, *more(len(found), "matrix.csv")] if lines else []
+    return ["Without a week:", *lines, *_more(len(found), "matrix.csv")] if lines else []
 
 
-def exceptions(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int) -> list[str]:
+def _exceptions(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int) -> list[str]:
     """Variants that do not hold every line of the shorter one, because that would cost more than the share."""
     found = [row for row in rows if row.dropped]
     if not found or matrix.share is None:
@@ -84,10 +84,10 @@ def exceptions(matrix: VariantMatrix, rows: tuple[VariantRow, ...], width: int) 
     lines = wrapped(head, width)
     for row in found[:MOST_ROWS]:
         lines += wrapped(f"  {row.variant.name} drops {'; '.join(map(line_words, row.dropped))}", width, "    ")
-    return [*lines, *more(len(found), "matrix.csv")]
+    return [*lines, *_more(len(found), "matrix.csv")]
 
 
-def steps(found: list[AxisStep], width: int) -> list[str]:
+def _steps(found: list[AxisStep], width: int) -> list[str]:
     """What changes between neighbours."""
     shown = [
         [
@@ -105,7 +105,7 @@ def steps(found: list[AxisStep], width: int) -> list[str]:
     name = max(16, (width - 36) // 2)
     heads = ["From", "to", "Index", "Score", "Min", "Same lifts"]
     return ["Between neighbours:", *grid(heads, shown, "llrrrr", [name, name, None, None, None, None]),
-            *more(len(found), "changes.csv")]  # fmt: skip
+            *_more(len(found), "changes.csv")]  # fmt: skip
 
 
 def status_document(rows: tuple[VariantRow, ...], old: int) -> dict[str, Any]:

@@ -23,10 +23,10 @@ def matrix_files(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> dict[st
             ended(r),
             r.index,
             r.score,
-            percent(r),
+            _percent(r),
             r.minutes,
             r.extends,
-            *lines_of(r),
+            *_lines_of(r),
             "; ".join(map(line_words, r.dropped)),
             r.said,
         ]
@@ -42,31 +42,31 @@ def matrix_files(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> dict[st
     ]  # fmt: skip
     heads = [*TOLD, "dropped", "why_no_week"]
     return {
-        "matrix.csv": separated(heads, told),
-        "changes.csv": separated(list(CHANGED), changed),
-        "matrix.html": page(matrix, rows, (heads, told), (list(CHANGED), changed)),
+        "matrix.csv": _separated(heads, told),
+        "changes.csv": _separated(list(CHANGED), changed),
+        "matrix.html": _page(matrix, rows, (heads, told), (list(CHANGED), changed)),
     }
 
 
-def percent(row: VariantRow) -> float | None:
+def _percent(row: VariantRow) -> float | None:
     return None if row.gap_share is None else round(100 * row.gap_share, 2)
 
 
-def lines_of(row: VariantRow) -> list[Any]:
+def _lines_of(row: VariantRow) -> list[Any]:
     """Lines kept, lines there were, index points given up for it; empty where nothing is extended."""
     return [row.kept, row.before, round(row.given_up, 2)] if row.extends else ["", "", ""]
 
 
-def separated(heads: list[str], rows: list[list[Any]]) -> bytes:
+def _separated(heads: list[str], rows: list[list[Any]]) -> bytes:
     """Comma-separated values as RFC 4180 has them, in UTF-8; no field can start a formula."""
     text = io.StringIO()
     writer = csv.writer(text, lineterminator="\r\n")
     writer.writerow(heads)
-    writer.writerows([[harmless(value) for value in row] for row in rows])
+    writer.writerows([[_harmless(value) for value in row] for row in rows])
     return text.getvalue().encode()
 
 
-def harmless(value: Any) -> Any:
+def _harmless(value: Any) -> Any:
     """A text that a spreadsheet takes as text, whatever it begins with; signed numbers stay numbers."""
     if not isinstance(value, str) or not value.startswith(("=", "+", "-", "@", "\t", "\r")):
         return "" if value is None else value
@@ -80,7 +80,7 @@ STYLE = (
 )
 
 
-def page(
+def _page(
     matrix: VariantMatrix,
     rows: tuple[VariantRow, ...],
     told: tuple[list[str], list[list[Any]]],
@@ -93,21 +93,21 @@ def page(
         '<meta name="viewport" content="width=device-width, initial-scale=1">',
         f"<style>{STYLE}</style>\n</head>\n<body>\n<h1>{title}</h1>",
         f"<p>{escape(summary(matrix, rows))}</p>",
-        html_table(*told),
+        _html_table(*told),
         "<h2>Between neighbours</h2>",
-        html_table(*changed),
+        _html_table(*changed),
         f"<p>Caution: {escape(CAUTION)}</p>\n</body>\n</html>\n",
     ]
     return "\n".join(parts).encode()
 
 
-def html_table(heads: list[str], rows: list[list[Any]]) -> str:
+def _html_table(heads: list[str], rows: list[list[Any]]) -> str:
     head = "".join(f"<th>{escape(name.replace('_', ' '))}</th>" for name in heads)
-    body = "\n".join(f"<tr>{''.join(html_cell(value) for value in row)}</tr>" for row in rows)
+    body = "\n".join(f"<tr>{''.join(_html_cell(value) for value in row)}</tr>" for row in rows)
     return f"<table>\n<tr>{head}</tr>\n{body}\n</table>"
 
 
-def html_cell(value: Any) -> str:
+def _html_cell(value: Any) -> str:
     said = "" if value is None else f"{value:.1f}" if isinstance(value, float) and abs(value) >= 10 else str(value)
     plain = said.lstrip("+-").replace(".", "", 1).isdigit()
     return f'<td class="n">{escape(said)}</td>' if plain else f"<td>{escape(said)}</td>"

@@ -53,20 +53,20 @@ def plan_text(matrix: VariantMatrix, search: str, workers: int, seconds: float, 
     parts = [
         wrapped(head, width),
         wrapped(time, width),
-        *([wrapped(sharing(matrix), width)] if any(c.extends is not None for c in matrix.variants) else []),
+        *([wrapped(_sharing(matrix), width)] if any(c.extends is not None for c in matrix.variants) else []),
         [f"  {axis}: {', '.join(labels)}" for axis, labels in matrix.axes],
         [*grid(["Variant", "Extends"], rows, "ll", [width // 2 - 2, width // 2 - 2]), *cut],
-        *layout(matrix, width),
+        *_layout(matrix, width),
     ]
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
-def sharing(matrix: VariantMatrix) -> str:
+def _sharing(matrix: VariantMatrix) -> str:
     share = 100 * (matrix.share or 0.0)
     return f"A longer variant stays near the shorter one where that costs at most {share:g} % of the week index."
 
 
-def layout(matrix: VariantMatrix, width: int) -> Iterator[list[str]]:
+def _layout(matrix: VariantMatrix, width: int) -> Iterator[list[str]]:
     """Days down and minutes across, with how many variants there are of each, where both vary."""
     axes = dict(matrix.axes)
     if "days" not in axes or "minutes" not in axes:
