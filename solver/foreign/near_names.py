@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import difflib
 from typing import Final
 
 from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.near import near_misses
 from setwright.solver.brief.phrase.lexicon import NEAR, key_of
 from setwright.solver.brief.validation_faults import refusal
 from setwright.solver.sheets.common.words import listed
@@ -40,5 +40,5 @@ class NearNames(ExerciseNames):
         whole = [e for e in exercises if words and words <= set(key_of(e.name))]
         whole.sort(key=lambda e: (e.rank, len(key_of(e.name)), e.id))
         spelt = {name.lower(): e.id for e in exercises for name in (e.name, *e.aliases)}
-        close = difflib.get_close_matches(text.lower(), list(spelt), n=MOST_NEAR, cutoff=NEAR)
+        close = near_misses(text.lower(), spelt, MOST_NEAR, NEAR)
         return list(dict.fromkeys([*(e.id for e in whole), *(spelt[c] for c in close)]))[:MOST_NEAR]
