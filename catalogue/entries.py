@@ -184,6 +184,8 @@ class RuleNumbers:
     more: Mapping[str, float]
     unit: str
     origin: str
+    hard_for: tuple[str, ...] = ()
+    """Clients for whom a scored rule is hard unless the brief says otherwise: novice, older, under-age."""
 
 
 @dataclass(frozen=True, eq=False)

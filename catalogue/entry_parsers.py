@@ -119,4 +119,5 @@ def parse_rule(key: str, f: Fields) -> RuleNumbers:
         more=f.numbers("more"),
         unit=f.text("unit"),
         origin=f.optional_text("origin") or "convention",
+        hard_for=f.texts("hard-for"),
     )

@@ -39,7 +39,7 @@ def resolve_with(brief: Brief, catalogue: Catalogue, excluders: tuple[tuple[str,
         days=days,
         muscles=muscle_targets(brief, catalogue, goal),
         goal=goal,
-        pairs=brief.pairs if brief.pairs is not None else goal == "efficiency",
+        pairs=brief.pairs if brief.pairs is not None else goal != "growth",
         techniques=techniques_open(brief, goal),
         keep_share=brief.keep_share if brief.keep_share is not None else catalogue.defaults.keep_share,
         adjacent=adjacent_days(brief),
@@ -68,13 +68,16 @@ def resolved_day(
     index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]
 ) -> ResolvedDay:
     """One day with its kit, warm-up and limits in seconds."""
-    said = day.equipment if day.equipment is not None else brief.equipment
-    items, heaviest = equipment_of(said, catalogue)
+    kit = day.equipment if day.equipment is not None else brief.equipment
+    items, heaviest = equipment_of(kit, catalogue)
     items -= frozenset(brief.without)
     if brief.owned.safeties:
         items |= {"safeties"}
-    warm_up = brief.clock.warm_up if brief.clock.warm_up is not None else warm_up_seconds(day.minutes, numbers)
-    give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers["warm-up-least-seconds"]))
+    # Someone with a caution warms up as for growth, and gives nothing of it up.
+    goal = "growth" if brief.client.cautions else brief.goal or "balanced"
+    said = brief.clock.warm_up
+    warm_up = said if said is not None else warm_up_seconds(day.minutes, goal, numbers)
+    give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers[f"warm-up-least-{goal}"]))
     own = brief.owned.dumbbell_max
     if own is not None and brief.client.unit == "lb":
         own *= KG_IN_LB
