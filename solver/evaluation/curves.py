@@ -44,7 +44,7 @@ class Curves:
         return max(0.0, 1.0 - loss * math.exp(-seconds / tau))
 
     def effort(self, rir: float, usual: float) -> float:
-        """The credit of a set stopped with so many repetitions in reserve, against the number usual for its kind of lift.
+        """The credit of a set stopped with so many repetitions in reserve, 1 at the number usual for its kind of lift.
 
         Robinson et al. 2024, refit, on the scale of sets.
         """
