@@ -19,12 +19,11 @@ def lifting_span(numbers, work, sets, rest, technique="straight", drops=0):
 def test_one_set_of_many_drops_counts_as_the_straight_sets_it_matched(curves, published):
     """Ozaki et al. 2018, J Sports Sci 36:691, doi 10.1080/02640414.2017.1331042 (A): size like 3 straight sets.
 
-    Its four further drops are common practice (C); at any equal rest the two are then worth the same.
+    Its four further drops are common practice (C); no interval is given, so 0.10 of the growth is a tolerance.
     """
     straight = published("ozaki-2018-straight-sets").value
     credited = curves.credited(1, "drop", int(published("ozaki-2018-drops").value))
-    assert credited == straight
-    assert curves.effective(credited, 90, "low", 1) == curves.effective(curves.credited(3), 90, "low", 1)
+    assert curves.index(credited) == pytest.approx(curves.index(straight), rel=0.10)
 
 
 @pytest.mark.parametrize("rest", [60, 90, 120, 180])
@@ -54,13 +53,18 @@ def test_a_technique_counts_on_the_last_set_only(curves):
     assert curves.credited(3) == 3
 
 
-def test_drop_and_straight_sets_of_equal_credit_are_alike(curves, published):
+GROWTH = 0.36  # SMD of growth that a ratio of two arms is taken of, the divisor of the effort slope: a convention
+
+
+def test_drop_sets_grow_like_the_straight_sets_set_against_them(curves, published):
     """Coleman et al. 2022, doi 10.47206/ijsc.v2i1.135 (A): 0.08 (-0.08 to 0.24); Sodal et al. 2023 0.155 (A).
 
-    Sodal's interval (-0.199 to 0.509) is second-hand (B). Equal credit means a difference of 0, inside both.
+    Sodal's interval (-0.199 to 0.509) is second-hand (B). In Enes et al. 2022 (A) three drop sets of one drop stood
+    against four straight sets; what the credit makes of that, as an effect, lies inside both.
     """
-    drop = curves.effective(curves.credited(1, "drop", 2), 90, "low", 1)
-    difference = drop - curves.effective(curves.credited(2), 90, "low", 1)
+    sets, drops = (int(published(f"enes-2022-{name}").value) for name in ("drop-sets", "drops"))
+    dropped = sets * curves.credited(1, "drop", drops)
+    difference = GROWTH * (curves.index(dropped) / curves.index(published("enes-2022-straight-sets").value) - 1)
     for name in ("coleman-2022-drop", "sodal-2023-drop"):
         assert published(name).low <= difference <= published(name).high
 
