@@ -2,8 +2,10 @@
 
 import pytest
 
+from setwright.solver.evaluation.curves import SetConditions
+
 FATIGUES = ("high", "low")
-RESTS = range(0, 301, 15)
+RESTS = range(30, 301, 15)  # no trial of growth had shorter rests between sets
 
 
 def mean_quality(curves, seconds):
@@ -29,7 +31,7 @@ def test_high_fatigue_lifts_lose_more_to_a_short_rest(curves):
     assert all(curves.rest_quality(s, "high") < curves.rest_quality(s, "low") for s in RESTS)
 
 
-@pytest.mark.parametrize(("seconds", "high", "low"), [(60, 0.849, 0.920), (120, 0.955, 0.982), (180, 0.986, 0.996)])
+@pytest.mark.parametrize(("seconds", "high", "low"), [(60, 0.723, 0.805), (120, 0.945, 0.968), (180, 0.989, 0.995)])
 def test_the_curve_has_its_reckoned_values(curves, seconds, high, low):
     """1 - a*exp(-r/tau), arithmetic (D); a and tau are modelling choices within Singer et al. 2024."""
     assert curves.rest_quality(seconds, "high") == pytest.approx(high, abs=0.001)
@@ -39,12 +41,23 @@ def test_the_curve_has_its_reckoned_values(curves, seconds, high, low):
 def test_the_curve_stays_within_the_bounds_growth_allows(curves):
     """Bounds drawn (D) from Singer et al. 2024, doi 10.3389/fspor.2024.1429789, and Lopes et al. 2018.
 
-    A minute loses something but not much, two minutes lose next to nothing, and little is gained above 90 s (that
+    A minute loses about a quarter of a set, two minutes lose next to nothing, and little is gained above 90 s (that
     last bound of Singer et al. from memory, so it stands beside the classes tested below, never alone).
     """
-    assert 0.80 <= mean_quality(curves, 60) <= 0.95
+    assert 0.65 <= mean_quality(curves, 60) <= 0.85
     assert all(curves.rest_quality(120, fatigue) >= 0.94 for fatigue in FATIGUES)
-    assert all(curves.rest_quality(180, f) - curves.rest_quality(90, f) <= 0.10 for f in FATIGUES)
+    assert all(curves.rest_quality(180, f) - curves.rest_quality(90, f) <= 0.12 for f in FATIGUES)
+
+
+def test_a_minute_loses_about_what_the_pooled_trials_lost(curves, published):
+    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): 0.48 against 0.56 is 14 % of the growth.
+
+    Every set but none other than the rest apart: sets of 60 s against sets of 150 s, the mean of the two classes of
+    fatigue. The loss lies within a third of the published one.
+    """
+    told = 1 - published("singer-2024-short").value / published("singer-2024-longer").value
+    lost = 1 - curves.index(mean_quality(curves, 60)) / curves.index(mean_quality(curves, 150))
+    assert lost == pytest.approx(told, rel=1 / 3)
 
 
 def test_short_and_longer_rests_overlap_as_published(curves, published):
@@ -90,13 +103,14 @@ def test_rest_above_the_intermediate_class_buys_almost_nothing(curves, published
 
 
 @pytest.mark.parametrize("seconds", [30, 60])
-def test_session_load_at_short_rests_is_near_the_published_ratio(curves, published, seconds):
+def test_growth_at_short_rests_falls_no_less_than_the_load_lifted(curves, published, seconds):
     """Lopes et al. 2018, Asian J Sports Med 9:e57500 (D on A): load at 30 / 60 s against 120 s, 0.878 / 0.960.
 
-    10 men, 6 exercises x 4 sets; load is not growth: within 0.05.
+    10 men, 6 exercises x 4 sets. Load is not growth, and in Longo et al. 2022 growth fell by far more than that: the
+    reckoned growth of four sets lies at most 0.12 below the load's share and not above it.
     """
-    ratio = session_credit(curves, 4, seconds) / session_credit(curves, 4, 120)
-    assert ratio == pytest.approx(published(f"lopes-2018-{seconds}-s").value, abs=0.05)
+    load = published(f"lopes-2018-{seconds}-s").value
+    assert load - 0.12 <= reckoned_growth(curves, 4, seconds) / reckoned_growth(curves, 4, 120) <= load
 
 
 @pytest.mark.parametrize("half", ["lower", "upper"])
@@ -172,7 +186,10 @@ def test_the_published_session_loads_give_the_published_ratios(published):
         assert ratio == pytest.approx(published(f"lopes-2018-{seconds}-s").value, abs=0.0006)
 
 
-def test_the_first_set_of_an_exercise_needs_no_rest(curves):
-    """The rest curve applies to every set but the first: a modelling choice (D)."""
-    assert curves.effective(1, 0, "high", 0) == 1
-    assert curves.effective(3, 0, "high", 0) < curves.effective(3, 180, "high", 0) < 3
+def test_the_first_set_of_an_exercise_sees_its_rest_too(curves):
+    """A modelling choice (D): two sets of two lifts count as four of one at the same rests; q never falls below 0."""
+    two, four = (curves.effective(SetConditions(n, 60, 60, 2, 2), "high") for n in (2, 4))
+    assert four == pytest.approx(2 * two)
+    fresh, tired = (curves.effective(SetConditions(1, first, 60, 2, 2), "high") for first in (180, 60))
+    assert tired < fresh < 1
+    assert curves.rest_quality(0, "high") == curves.rest_quality(0, "low") == 0

@@ -37,13 +37,13 @@ def test_numbers_from_memory_say_so_and_drive_nothing(catalogue):
 @pytest.mark.parametrize(
     ("name", "low", "high"),
     [
-        ("rest-loss-high", 0.25, 0.75),
-        ("rest-loss-low", 0.10, 0.60),
+        ("rest-loss-high", 0.3, 2.5),
+        ("rest-loss-low", 0.2, 2.2),
         ("indirect-part", 0.25, 0.75),
         ("drop-credit", 0.25, 0.75),
         ("session-knee", 4, 8),
         ("week-exponent", 0.35, 0.65),
-        ("rir-slope", 0.017, 0.089),
+        ("rir-slope", 0.034, 0.17),
         ("week-slope", 1.05, 2.31),
     ],
 )

@@ -42,14 +42,14 @@ def test_the_drop_set_session_is_the_shortest(numbers, published, rest):
 
 def test_a_drop_set_never_credits_more_than_three_sets(curves, numbers):
     """The most is a modelling choice (D) within Ozaki et al. 2018: nothing larger was matched."""
-    assert [curves.credited(1, "drop", k) for k in range(8)] == [1, 1.5, 2, 2.5, 3, 3, 3, 3]
+    assert [curves.credited(1, "drop", k) for k in range(8)] == pytest.approx([1, 1.4, 1.8, 2.2, 2.6, 3, 3, 3])
     assert numbers["drop-credit-most"] == 3
 
 
 def test_a_technique_counts_on_the_last_set_only(curves):
     """n - 1 + t credited sets: a modelling choice (D)."""
-    assert curves.credited(3, "drop", 1) == 3.5
-    assert curves.credited(3, "rest-pause") == 4
+    assert curves.credited(3, "drop", 1) == pytest.approx(3.4)
+    assert curves.credited(3, "rest-pause") == pytest.approx(3.4)
     assert curves.credited(3) == 3
 
 
@@ -122,18 +122,18 @@ def test_each_drop_adds_its_lifting_and_its_stripping(numbers, work):
 
 
 def test_a_rest_pause_set_takes_its_reps_and_its_pauses(numbers, work):
-    """18 reps at 4 s and three pauses of 20 s (D on a convention)."""
-    assert technique_seconds(work, "rest-pause", 0, numbers) == 18 * 4 + 3 * 20 == 132
+    """18 reps at the clock's 3 s and three pauses of 20 s (D on a convention)."""
+    assert technique_seconds(work, "rest-pause", 0, numbers) == 18 * numbers["seconds-per-rep"] + 3 * 20 == 114
 
 
-def test_a_rest_pause_set_credits_two_sets_and_no_more_than_the_trials_allow(curves, published):
+def test_a_rest_pause_set_credits_no_more_than_the_trials_allow(curves, published):
     """Prestes et al. 2019, doi 10.1519/JSC.0000000000001923 (A, weak): thigh +11 % against +1 % for 3x6.
 
     The intervals of the two means overlap, so the trial does not show that rest-pause is worth more than three sets.
     Arm and chest were alike, and Enes et al. 2021, Appl Physiol Nutr Metab (A), found drop, rest-pause and straight
-    sets alike at equal volume: two sets credited is the cautious side of three.
+    sets alike at equal volume: what Enes et al. 2022 set against four sets is the cautious side of three.
     """
-    assert curves.credited(1, "rest-pause") == 2
+    assert curves.credited(1, "rest-pause") == pytest.approx(1.4)
     rest_pause, straight = published("prestes-2019-rest-pause"), published("prestes-2019-straight")
     assert rest_pause.value >= straight.value
     assert rest_pause.low < straight.high
