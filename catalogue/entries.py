@@ -73,6 +73,8 @@ class Kit:
     dumbbell_max: float | None = None
     cannot: tuple[str, ...] = ()
     """Muscles that nothing in this kit trains directly."""
+    cannot_fill: Mapping[str, str] = field(default_factory=dict)
+    """Movement -> why this kit has no lift for it."""
     aliases: tuple[str, ...] = ()
 
 

@@ -80,6 +80,7 @@ def parse_kit(f: Fields, items: Mapping[str, Item]) -> Kit:
         items=frozenset(held),
         dumbbell_max=f.optional_number("dumbbell_max"),
         cannot=f.texts("cannot"),
+        cannot_fill=f.sentences("cannot_fill"),
         aliases=f.texts("aliases"),
     )
 

@@ -600,7 +600,8 @@ def test_a_wider_movement_limit_gives_no_more_than_it_says() -> None:
 
 def test_a_close_press_waits_for_kit_priority_or_name() -> None:
     novice = {"client": {"experience": "novice"}, "muscles": {"arms": "priority"}}
-    poor = {"equipment": "bodyweight", "avoid": ["push-up", "feet-raised push-up", "hands-raised push-up"]}
+    others = ["push-up", "hands-raised push-up", "knee-push-up", "archer-push-up"]
+    poor = {"equipment": "bodyweight", "avoid": others}
     for name, brief in (
         ("neutral-grip-close-dumbbell-press", {"equipment": "home-dumbbells"}),
         ("close-grip-barbell-bench-press", novice),
