@@ -44,6 +44,7 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "at_most": (0, 40),
         "days_at_least": (1, 7),
         "keep_share": (0.5, 1),
+        "age": (13, 100),
         "sets": (1, 10),
         "dumbbell_max": (1, 200),
         "dumbbell_step": (0.25, 20),

@@ -14,6 +14,7 @@ from setwright.solver.evaluation.clock import (
     rest_seen,
     work_seconds,
 )
+from setwright.solver.evaluation.client_limits import long_enough
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 MOST_WITH_TECHNIQUE = 3
@@ -45,11 +46,11 @@ def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tu
 
 
 def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
-    """Repetitions in reserve: set by the kind of lift and the client, not solved."""
+    """Repetitions in reserve: set by the kind of lift and the client, not solved; a caution or an age may ask for more."""
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
-    if resolved.experience == "novice" or lone_pin:
-        return round(resolved.number("rir-novice"))
-    return round(resolved.number("rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"))
+    high = exercise.fatigue == "high"
+    key = "rir-novice" if resolved.experience == "novice" or lone_pin else "rir-high-fatigue" if high else "rir-other"
+    return max(round(resolved.number(key)), resolved.client_limits.rir_least)
 
 
 def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
@@ -60,10 +61,18 @@ def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 
 def set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
-    """Fewest and most sets of an exercise in a day."""
+    """Fewest and most sets of an exercise in a day; a caution may ask for fewer."""
+    least, most = _usual_set_span(resolved, exercise)
+    cap = resolved.client_limits.sets_most
+    return (least, most) if cap is None else (min(least, cap), min(most, cap))
+
+
+def _usual_set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
+    """Fewest and most sets of an exercise in a day, cautions left aside."""
     sets = resolved.catalogue.defaults.sets
     if resolved.minimum_dose:
-        return sets.minimum_dose
+        group = resolved.age_group
+        return group.dose_sets if group and group.dose_sets else sets.minimum_dose
     if exercise.once_a_week:
         return sets.once_a_week
     if exercise.movement in ("trunk", "trunk-side", "carry"):
@@ -82,8 +91,9 @@ def lift_kind(exercise: Exercise) -> str:
 
 
 def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
-    """The rests an unpaired exercise may have under the goal."""
-    return resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
+    """The rests an unpaired exercise may have under the goal; a caution may ask for longer ones."""
+    usual = resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
+    return long_enough(usual, resolved.client_limits.rest_least)
 
 
 def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
+from setwright.catalogue.cautions import AgeGroup, ClientLimits
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.curves import Curves
@@ -74,6 +75,10 @@ class ResolvedBrief:
     keep_share: float
     adjacent: tuple[tuple[int, int], ...]
     """Pairs of day indices (earlier, later) on consecutive dates, the week's turn included."""
+    client_limits: ClientLimits = ClientLimits()
+    """What the client's cautions and age ask of the week, as far as the rules that hold it are on."""
+    age_group: AgeGroup | None = None
+    """The age group of the client; None where no age is said, or one of which nothing is asked."""
     excluders: tuple[tuple[str, Excluder], ...] = field(default=(), repr=False, compare=False)
     """(rule id, what it excludes) of every rule that can close an exercise, in the rules' order."""
     _closed: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)

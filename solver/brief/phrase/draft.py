@@ -10,6 +10,7 @@ _LABELS = {
     "goal": "the goal",
     "pairs": "whether sets are paired",
     "techniques": "whether techniques are used",
+    "client.age": "the age",
     "client.experience": "the experience",
     "client.unit": "the unit",
     "reps": "the reps",
