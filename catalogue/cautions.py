@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 JOINTS = ("shoulder", "elbow", "wrist", "lower-back", "hip", "knee", "ankle", "neck")
@@ -75,6 +75,11 @@ class AgeGroup:
     """Days of direct work that a muscle at hold should have."""
     dose_sets: tuple[int, int] | None = None
     """Fewest and most sets of an exercise in a minimum dose, where they differ from the usual ones."""
+
+
+def age_group_of(age: int | None, groups: Mapping[str, AgeGroup]) -> AgeGroup | None:
+    """The group of an age in years; None where none is said, or one of which nothing is asked."""
+    return next((g for g in groups.values() if age is not None and g.youngest <= age <= g.oldest), None)
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,6 @@ from setwright.solver.evaluation.clock import (
     rest_seen,
     work_seconds,
 )
-from setwright.solver.evaluation.client_limits import long_enough
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 MOST_WITH_TECHNIQUE = 3
@@ -46,7 +45,7 @@ def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tu
 
 
 def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
-    """Repetitions in reserve: set by the kind of lift and the client, not solved; a caution or an age may ask for more."""
+    """Repetitions in reserve, set and not solved: by the kind of lift, or more where a caution or an age asks."""
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
     high = exercise.fatigue == "high"
     key = "rir-novice" if resolved.experience == "novice" or lone_pin else "rir-high-fatigue" if high else "rir-other"
@@ -93,7 +92,8 @@ def lift_kind(exercise: Exercise) -> str:
 def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     """The rests an unpaired exercise may have under the goal; a caution may ask for longer ones."""
     usual = resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
-    return long_enough(usual, resolved.client_limits.rest_least)
+    least = resolved.client_limits.rest_least
+    return tuple(rest for rest in usual if rest >= least) or (least,)
 
 
 def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:

@@ -75,9 +75,9 @@ class ResolvedBrief:
     keep_share: float
     adjacent: tuple[tuple[int, int], ...]
     """Pairs of day indices (earlier, later) on consecutive dates, the week's turn included."""
-    client_limits: ClientLimits = ClientLimits()
+    client_limits: ClientLimits
     """What the client's cautions and age ask of the week, as far as the rules that hold it are on."""
-    age_group: AgeGroup | None = None
+    age_group: AgeGroup | None
     """The age group of the client; None where no age is said, or one of which nothing is asked."""
     excluders: tuple[tuple[str, Excluder], ...] = field(default=(), repr=False, compare=False)
     """(rule id, what it excludes) of every rule that can close an exercise, in the rules' order."""

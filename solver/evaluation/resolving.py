@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from setwright.catalogue.cautions import AgeGroup, age_group_of
 from setwright.catalogue.defaults import Band, Defaults
-from setwright.catalogue.cautions import AgeGroup
 from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.client_limits import client_limits_of
 from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
-from setwright.solver.evaluation.client_limits import age_group_of, client_limits_of
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.curves import Curves
 from setwright.solver.evaluation.resolved_brief import Excluder, MuscleTarget, ResolvedBrief, ResolvedDay
@@ -33,7 +33,7 @@ def resolve_with(brief: Brief, catalogue: Catalogue, excluders: tuple[tuple[str,
     """A brief, whose words are already the catalogue's, with every default settled and the rules that exclude."""
     curves = Curves(clock_numbers(brief, catalogue))
     goal = brief.goal or "balanced"
-    limits, group = client_limits_of(brief, catalogue), age_group_of(brief, catalogue)
+    limits, group = client_limits_of(brief, catalogue), age_group_of(brief.client.age, catalogue.ages)
     days = tuple(resolved_day(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
     return ResolvedBrief(
         brief=brief,
@@ -84,6 +84,7 @@ def resolved_day(
     if brief.owned.safeties:
         items |= {"safeties"}
     warm_up = brief.clock.warm_up if brief.clock.warm_up is not None else warm_up_seconds(day.minutes, numbers)
+    kept = brief.client.cautions or age_group_of(brief.client.age, catalogue.ages)
     give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers["warm-up-least-seconds"]))
     own = brief.owned.dumbbell_max
     if own is not None and brief.client.unit == "lb":
@@ -94,7 +95,7 @@ def resolved_day(
         minutes=day.minutes,
         limit=60 * day.minutes - (brief.clock.spare or 0),
         warm_up=warm_up,
-        warm_up_give=0 if brief.client.cautions or age_group_of(brief, catalogue) else max(0, give),
+        warm_up_give=0 if kept else max(0, give),
         items=items,
         dumbbell_max=own if own is not None else heaviest,
         focus=None if day.focus == "full-body" else day.focus,

@@ -51,6 +51,10 @@ class BriefDraft:
         if value not in row:
             row.append(value)
 
+    def caution(self, tag: str) -> None:
+        """Add a caution; one that is said twice stands twice, so that the brief can say it was taken once."""
+        self.raw.setdefault("client", {}).setdefault("cautions", []).append({"tag": tag})
+
     def muscle(self, name: str, **ask: Any) -> None:
         """Ask something of a muscle or group, together with what was asked of it before."""
         table = self.raw.setdefault("muscles", {}).setdefault(name, {})

@@ -24,7 +24,12 @@ def age_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     named = _step_before(reader)
     shift = _side(reader)
     age = reader.number()
-    if age is None or reader.peek(1).sort == "range" or reader.peek(1).text in _OTHER_UNITS or reader.peek(1).text == "%":
+    if (
+        age is None
+        or reader.peek(1).sort == "range"
+        or reader.peek(1).text in _OTHER_UNITS
+        or reader.peek(1).text == "%"
+    ):
         if named and start + 1 == reader.position and (reader.done or reader.at_separator()):
             reader.fault(f"'{reader.text_from(start)}' names no age", "write for example age 64")
             return True
@@ -32,8 +37,7 @@ def age_clause(reader: TokenReader, draft: BriefDraft) -> bool:
         return False
     reader.position += 1
     if not (_years(reader) or named or shift or _plus(reader)):
-        reader.position = start
-        return False
+        return _years_of_training(reader, start)
     draft.set("client.age", int(age) + shift if age == int(age) else age)
     return True
 
@@ -65,6 +69,18 @@ def _years(reader: TokenReader) -> bool:
         return False
     while reader.take_any(_OLD):
         pass
+    return True
+
+
+def _years_of_training(reader: TokenReader, start: int) -> bool:
+    """Keep the fault of `5 years of training`, which is no age; False, moved back to the start, for anything else."""
+    if not reader.take_any(_YEARS):
+        reader.position = start
+        return False
+    while reader.peek().text in ("of", *_OF_WHAT):
+        reader.position += 1
+    said = reader.text_from(start)
+    reader.fault(f"'{said}' is no age", "write novice, intermediate or advanced for it, or for example 64 years old")
     return True
 
 

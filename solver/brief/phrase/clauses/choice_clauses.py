@@ -96,7 +96,7 @@ def caution_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
         if not reader.match(_CAUTIONS):
             reader.position += 1
     for match in take_names(reader, _CAUTIONS, word, "a caution"):
-        draft.add("client.cautions", {"tag": match.id})
+        draft.caution(match.id)
 
 
 def bare_caution(reader: TokenReader, draft: BriefDraft) -> bool:
@@ -111,7 +111,7 @@ def bare_caution(reader: TokenReader, draft: BriefDraft) -> bool:
     if other and other.length >= match.length:
         return False
     reader.position += match.length
-    draft.add("client.cautions", {"tag": match.id})
+    draft.caution(match.id)
     return True
 
 

@@ -2,20 +2,14 @@
 
 from __future__ import annotations
 
-from setwright.catalogue.cautions import AgeGroup, ClientLimits, strictest
+from setwright.catalogue.cautions import ClientLimits, age_group_of, strictest
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
 
 
-def age_group_of(brief: Brief, catalogue: Catalogue) -> AgeGroup | None:
-    """The age group of a brief's client; None where no age is said, or one of which nothing is asked."""
-    age = brief.client.age
-    return next((g for g in catalogue.ages.values() if age is not None and g.youngest <= age <= g.oldest), None)
-
-
 def client_limits_of(brief: Brief, catalogue: Catalogue) -> ClientLimits:
-    """The strictest of what the client's cautions and age ask; what a rule that is turned off would hold is left out."""
-    group = age_group_of(brief, catalogue)
+    """The strictest of what the client's cautions and age ask, without what a rule that is turned off would hold."""
+    group = age_group_of(brief.client.age, catalogue.ages)
     asked = [catalogue.cautions[caution.tag].limits for caution in brief.client.cautions]
     limits = strictest([*asked, *([group.limits] if group else [])])
 
@@ -31,8 +25,3 @@ def client_limits_of(brief: Brief, catalogue: Catalogue) -> ClientLimits:
         rest_least=limits.rest_least if on("caution-rest") else 0,
         sets_most=limits.sets_most if on("caution-sets") else None,
     )
-
-
-def long_enough(rests: tuple[int, ...], least: int) -> tuple[int, ...]:
-    """Those of the rests in seconds that are no shorter than the least; the least itself where none is."""
-    return tuple(rest for rest in rests if rest >= least) or (least,)
