@@ -11,7 +11,7 @@ from setwright.catalogue.cautions import ClientLimits
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
 
-HEAD = """| caution | RIR at least | techniques | rest at least | sets at most | closed: joints and positions | clearance |
+HEAD = """| caution | RIR | techniques | rest | sets | closed: joints and positions | clearance |
 |---|---|---|---|---|---|---|"""
 
 
