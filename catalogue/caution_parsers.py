@@ -56,6 +56,7 @@ def _limits(f: Fields) -> ClientLimits:
         closes_positions=frozenset(f.texts("closes_positions")),
         warns_positions=frozenset(f.texts("warns_positions")),
         rir_least=_whole(f, "rir_least", 0, 5) or 0,
+        reps_least=_whole(f, "reps_least", 0, 15) or 0,
         techniques_off=f.flag("techniques_off"),
         rest_least=_whole(f, "rest_least", 0, 300) or 0,
         sets_most=_whole(f, "sets_most", 2, 10),

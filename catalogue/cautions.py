@@ -20,6 +20,8 @@ class ClientLimits:
     """Ids of positions that stay open and are to be left when they make the client unwell."""
     rir_least: int = 0
     """The fewest repetitions in reserve."""
+    reps_least: int = 0
+    """The fewest repetitions at the lower end of a range, so that loads stay moderate; holds are left aside."""
     techniques_off: bool = False
     """Whether drop sets and rest-pause sets are left out."""
     rest_least: int = 0
@@ -37,6 +39,7 @@ def strictest(limits: Iterable[ClientLimits]) -> ClientLimits:
         closes_positions=frozenset().union(*(one.closes_positions for one in found)),
         warns_positions=frozenset().union(*(one.warns_positions for one in found)),
         rir_least=max((one.rir_least for one in found), default=0),
+        reps_least=max((one.reps_least for one in found), default=0),
         techniques_off=any(one.techniques_off for one in found),
         rest_least=max((one.rest_least for one in found), default=0),
         sets_most=min(most) if most else None,

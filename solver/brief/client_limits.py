@@ -21,6 +21,7 @@ def client_limits_of(brief: Brief, catalogue: Catalogue) -> ClientLimits:
         closes_positions=limits.closes_positions if on("caution-position") else frozenset(),
         warns_positions=limits.warns_positions,
         rir_least=limits.rir_least if on("caution-effort") else 0,
+        reps_least=limits.reps_least if on("caution-repetitions") else 0,
         techniques_off=limits.techniques_off and on("caution-technique"),
         rest_least=limits.rest_least if on("caution-rest") else 0,
         sets_most=limits.sets_most if on("caution-sets") else None,

@@ -36,7 +36,14 @@ class Prescription:
 
 
 def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
-    """The repetitions printed: the catalogue's range, moved by the client's liking or by light loads."""
+    """The repetitions printed: the catalogue's range, moved by liking, light loads, or a caution that asks for more."""
+    low, high = _usual_reps(resolved, exercise, day)
+    least = 0 if exercise.timed else resolved.client_limits.reps_least
+    return (low, high) if low >= least else next(r for r in RANGES if r[0] >= least)
+
+
+def _usual_reps(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
+    """The catalogue's range, moved by the client's liking or by light loads."""
     if resolved.light(exercise, day):
         return LIGHT_REPS
     shift = {"lower": -1, "usual": 0, "higher": 1}[resolved.brief.reps]

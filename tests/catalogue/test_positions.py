@@ -52,6 +52,7 @@ def test_what_a_setting_says_is_in_the_position(catalogue: Catalogue, position: 
         ("loaded-bend", "cable-crunch dumbbell-side-bend", "plank dead-bug barbell-romanian-deadlift back-extension"),
         ("loaded-twist", "cable-woodchop rotary-torso", "cable-anti-rotation-press band-anti-rotation-press"),
         ("under-the-load", "barbell-bench-press barbell-back-squat", "dumbbell-bench-press leg-press"),
+        ("loaded-shoulders", "smith-calf-raise standing-calf-raise", "leg-press-calf-raise hack-squat"),
         ("on-the-back", "dumbbell-bench-press crunch", "incline-dumbbell-press push-up"),
     ],
 )  # fmt: skip

@@ -11,8 +11,8 @@ from setwright.catalogue.cautions import ClientLimits
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.load import load_catalogue
 
-HEAD = """| caution | RIR | techniques | rest | sets | closed: joints and positions | clearance |
-|---|---|---|---|---|---|---|"""
+HEAD = """| caution | RIR | repetitions | techniques | rest | sets | closed: joints and positions | clearance |
+|---|---|---|---|---|---|---|---|"""
 
 
 def table(catalogue: Catalogue) -> str:
@@ -27,6 +27,7 @@ def _row(name: str, limits: ClientLimits, clearance: bool, catalogue: Catalogue)
     cells = (
         name,
         str(limits.rir_least or ""),
+        str(limits.reps_least or ""),
         "none" if limits.techniques_off else "",
         f"{limits.rest_least} s, no pairs" if limits.rest_least else "",
         str(limits.sets_most or ""),

@@ -113,7 +113,14 @@ def test_a_limit_is_off_with_its_rule() -> None:
     on = terms_of(days=days("mon", 60), client=both, goal="efficiency")
     assert (on.client_limits.rir_least, on.client_limits.rest_least, on.client_limits.sets_most) == (3, 90, 3)
     assert not on.pairs and not on.techniques
-    rules = ("caution-position", "caution-effort", "caution-technique", "caution-rest", "caution-sets")
+    rules = (
+        "caution-position",
+        "caution-effort",
+        "caution-repetitions",
+        "caution-technique",
+        "caution-rest",
+        "caution-sets",
+    )
     off = terms_of(days=days("mon", 60), client=both, goal="efficiency", rules=dict.fromkeys(rules, "off"))
     assert off.client_limits == ClientLimits()
     assert off.pairs and off.techniques
@@ -123,7 +130,7 @@ def test_the_strictest_of_several_holds() -> None:
     one = ClientLimits(closes_joints=frozenset({"knee"}), rir_least=2, rest_least=90)
     other = ClientLimits(closes_joints=frozenset({"hip"}), rir_least=3, techniques_off=True, sets_most=3)
     both = strictest((one, other))
-    assert both == ClientLimits(frozenset({"knee", "hip"}), frozenset(), frozenset(), 3, True, 90, 3)
+    assert both == ClientLimits(frozenset({"knee", "hip"}), frozenset(), frozenset(), 3, 0, True, 90, 3)
     assert strictest(()) == ClientLimits()
 
 
@@ -165,3 +172,18 @@ def test_from_sixty_the_minimum_dose_has_more_sets_and_the_warm_up_is_kept() -> 
 def test_an_age_is_in_its_group(age: int, group: str | None) -> None:
     found = terms_of(days=days("mon", 40), client={"age": age}).age_group
     assert (found.id if found else None) == group
+
+
+def test_repetitions_begin_where_a_caution_asks_and_holds_stay() -> None:
+    usual, sore = (terms_of(days=days("mon", 60), client={"cautions": [{"tag": tag}]}) for tag in ("knee", "pregnancy"))
+    for name, before, after in (
+        ("barbell-deadlift", (5, 8), (8, 10)),
+        ("barbell-bench-press", (6, 10), (8, 10)),
+        ("cable-curl", (10, 15), (10, 15)),
+        ("plank", (10, 15), (10, 15)),
+    ):
+        exercise = CATALOGUE.exercises[name]
+        assert reps_of(usual, exercise, usual.days[0]) == before, name
+        assert reps_of(sore, exercise, sore.days[0]) == after, name
+    lower = terms_of(days=days("mon", 60), client={"cautions": [{"tag": "pregnancy"}]}, reps="lower")
+    assert all(reps_of(lower, e, lower.days[0])[0] >= 8 for e in CATALOGUE.exercises.values() if not e.timed)

@@ -117,6 +117,14 @@ CASES = (
         idle={},
     ),
     Case(
+        "caution-repetitions",
+        ("barbell-deadlift 3 reps=5-8", ""),
+        ("barbell-deadlift 3 reps=8-10", ""),
+        ("barbell-deadlift 3 reps=6-8", ""),
+        {"client": {"cautions": [{"tag": "high-blood-pressure"}]}},
+        idle={},
+    ),
+    Case(
         "caution-technique",
         ("cable-curl 3 drop", ""),
         ("cable-curl 3", ""),

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from setwright.catalogue.cautions import Caution, ClientLimits, age_group_of
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
+from setwright.solver.sheets.common.words import listed
 
 SCREENING = "https://eparmedx.com"
 CAUTION = (
@@ -58,13 +59,19 @@ def _limit_words(limits: ClientLimits, catalogue: Catalogue) -> Iterator[str]:
     parts = []
     if limits.rir_least:
         parts.append(f"at least {limits.rir_least} RIR")
+    if limits.reps_least:
+        parts.append(f"at least {limits.reps_least} repetitions a set")
     if limits.techniques_off:
         parts.append("no drop sets or rest-pause")
     if limits.rest_least:
         parts.append(f"at least {limits.rest_least} s of rest after every set, so no pairs")
     if limits.sets_most is not None:
         parts.append(f"at most {limits.sets_most} sets of an exercise in a day")
-    parts += [f"no exercise with {catalogue.positions[p].name}" for p in sorted(limits.closes_positions)]
-    parts += [f"{catalogue.positions[p].name} only as long as it feels well" for p in sorted(limits.warns_positions)]
+    for said, positions in (
+        ("left out", limits.closes_positions),
+        ("left out as soon as it feels unwell", limits.warns_positions),
+    ):
+        if positions:
+            parts.append(f"{said}: {listed([catalogue.positions[p].name for p in sorted(positions)])}")
     if parts:
         yield f"In this week: {'; '.join(parts)}."
