@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.catalogue.cautions import JOINTS
+from setwright.catalogue.check_cautions import check_cautions
 from setwright.catalogue.check_values import check_defaults, check_numbers, unknown_words
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.faults import Fault
@@ -12,7 +14,6 @@ REP_RANGES = frozenset(
     {(5, 5), (5, 8), (6, 8), (6, 10), (8, 10), (8, 12), (10, 15), (12, 15), (12, 20), (15, 20), (15, 30)}
 )
 LOADS = ("barbell", "dumbbell", "stack", "plates", "bodyweight", "band", "kettlebell")
-JOINTS = ("shoulder", "elbow", "wrist", "lower-back", "hip", "knee", "ankle", "neck")
 TECHNIQUES = ("drop", "rest-pause")
 FOCUSES = ("upper", "lower", "push", "pull", "arms")
 LONGEST_LINE = 76
@@ -29,7 +30,9 @@ def check_catalogue(catalogue: Catalogue) -> Iterator[Fault]:
     yield from _check_aliases("muscle or group", muscles + groups)
     yield from _check_aliases("equipment", [(i.id, i.name, i.aliases) for i in catalogue.items.values()])
     yield from _check_aliases("kit", [(k.id, k.name, k.aliases) for k in catalogue.kits.values()])
+    yield from _check_aliases("caution", [(c.id, c.name, c.aliases) for c in catalogue.cautions.values()])
     yield from _check_words(catalogue)
+    yield from check_cautions(catalogue)
     yield from _check_kits(catalogue)
     yield from check_numbers(catalogue)
     yield from check_defaults(catalogue)
@@ -77,14 +80,12 @@ def _check_aliases(kind: str, entries: list[tuple[str, str, tuple[str, ...]]]) -
 
 
 def _check_words(catalogue: Catalogue) -> Iterator[Fault]:
-    """Words of slots, groups and cautions that are not known, and muscles that no exercise trains directly."""
+    """Words of slots and groups that are not known, and muscles that no exercise trains directly."""
     for slot in catalogue.slots.values():
         yield from unknown_words(f"slot {slot.id}", "focus", slot.focus, FOCUSES)
     for group in catalogue.groups.values():
         named = (*group.priority, *group.otherwise, *group.normal_when_priority)
         yield from unknown_words(f"group {group.id}", "muscle", named, catalogue.muscles)
-    for caution in catalogue.cautions.values():
-        yield from unknown_words(f"caution {caution.id}", "joint", caution.closes_joints, JOINTS)
     for muscle in catalogue.muscles:
         if not any(muscle in e.direct for e in catalogue.exercises.values()):
             yield Fault(f"muscle {muscle}", "nothing trains it directly", "add an exercise or drop the muscle")

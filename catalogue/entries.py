@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
+from setwright.catalogue.cautions import AgeGroup, Caution, Position
 from setwright.catalogue.defaults import Defaults
 
 Region = Literal["push", "pull", "lower", "arms", "other"]
@@ -75,18 +76,6 @@ class Kit:
     """Muscles that nothing in this kit trains directly."""
     cannot_fill: Mapping[str, str] = field(default_factory=dict)
     """Movement -> why this kit has no lift for it."""
-    aliases: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class Caution:
-    """A joint or condition tag: the exercises it closes and whether clearance comes first."""
-
-    id: str
-    name: str
-    closes_joints: tuple[str, ...]
-    needs_clearance: bool
-    sentence: str
     aliases: tuple[str, ...] = ()
 
 
@@ -203,6 +192,8 @@ class Catalogue:
     items: Mapping[str, Item]
     kits: Mapping[str, Kit]
     cautions: Mapping[str, Caution]
+    ages: Mapping[str, AgeGroup]
+    positions: Mapping[str, Position]
     exercises: Mapping[str, Exercise]
     evidence: Mapping[str, Number]
     rules: Mapping[str, RuleNumbers]

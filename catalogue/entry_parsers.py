@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from setwright.catalogue.entries import (
-    Caution,
     Group,
     Item,
     Kit,
@@ -81,18 +80,6 @@ def parse_kit(f: Fields, items: Mapping[str, Item]) -> Kit:
         dumbbell_max=f.optional_number("dumbbell_max"),
         cannot=f.texts("cannot"),
         cannot_fill=f.sentences("cannot_fill"),
-        aliases=f.texts("aliases"),
-    )
-
-
-def parse_caution(f: Fields) -> Caution:
-    """One caution from its [[caution]] table."""
-    return Caution(
-        id=f.text("id"),
-        name=f.text("name"),
-        closes_joints=f.texts("closes_joints"),
-        needs_clearance=f.flag("needs_clearance"),
-        sentence=f.text("sentence"),
         aliases=f.texts("aliases"),
     )
 

@@ -9,9 +9,9 @@ from typing import Any
 from setwright.catalogue.faults import CatalogueFault, Fault, shown
 from setwright.catalogue.near import did_you_mean
 
-LISTS = ("exercise", "kit", "caution", "muscle", "group")
+LISTS = ("exercise", "kit", "caution", "age", "muscle", "group")
 """The kinds of entry that are written as [[kind]] with an id."""
-TABLES = ("item", "slot", "number", "rule")
+TABLES = ("item", "slot", "position", "number", "rule")
 """The kinds of entry that are written as [kind.ID]."""
 CLOSED = ("number", "rule")
 """The kinds of which an overlay may change entries but add none."""

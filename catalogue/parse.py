@@ -6,9 +6,9 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any, TypeVar
 
+from setwright.catalogue.caution_parsers import parse_age_group, parse_caution, parse_position
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.entry_parsers import (
-    parse_caution,
     parse_group,
     parse_item,
     parse_kit,
@@ -31,6 +31,8 @@ KINDS = (
     "item",
     "kit",
     "caution",
+    "age",
+    "position",
     "exercise",
     "number",
     "published",
@@ -55,6 +57,8 @@ def parse_catalogue(tables: Mapping[str, Any], digest: str, changed: tuple[str, 
         items=items,
         kits=_listed(tables, "kit", lambda f: parse_kit(f, items), faults),
         cautions=_listed(tables, "caution", parse_caution, faults),
+        ages=_listed(tables, "age", parse_age_group, faults),
+        positions=_tabled(tables, "position", parse_position, faults),
         exercises=_listed(tables, "exercise", lambda f: parse_exercise(f, slots), faults),
         evidence=MappingProxyType(
             {

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any, Final, Literal
 
+from setwright.catalogue.cautions import age_group_of
 from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.client_limits import client_limits_of
 from setwright.solver.brief.schema import Brief
 
 NO_CAUTIONS: Final = "cautions: none"
@@ -32,6 +35,7 @@ def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: 
         *_of_muscles(settled, catalogue),
         *_of_other(raw),
         *_of_client(client, settled),
+        *_of_health(said, settled, catalogue),
     )
 
 
@@ -98,8 +102,23 @@ def _of_client(client: Mapping[str, Any], settled: Brief) -> Iterator[Assumption
         yield Assumption("plan", "trains alone: no")
     if "cautions" not in client:
         yield Assumption("plan", NO_CAUTIONS)
+    if "unit" not in client:
+        yield Assumption("plan", f"unit: {settled.client.unit}")
+
+
+def _of_health(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
+    """What is taken of the client's cautions and age, and what the brief asks for and they leave out."""
+    times = Counter(caution.tag for caution in said.client.cautions)
     for caution in settled.client.cautions:
         if not caution.said_by:
             yield Assumption("health", f"caution {caution.tag}: as the client says, not a diagnosis")
-    if "unit" not in client:
-        yield Assumption("plan", f"unit: {settled.client.unit}")
+        if times[caution.tag] > 1:
+            yield Assumption("health", f"caution {caution.tag}: said {times[caution.tag]} times, taken once")
+    age, limits = settled.client.age, client_limits_of(settled, catalogue)
+    if age is not None:
+        group = age_group_of(age, catalogue.ages)
+        yield Assumption("health", f"age {age}: {group.name.lower() if group else 'changes nothing in the week'}")
+    if settled.techniques and limits.techniques_off:
+        yield Assumption("health", "drop sets and rest-pause: asked for, left out for the client's cautions or age")
+    if settled.pairs and limits.rest_least:
+        yield Assumption("health", "pairs: asked for, left out because a caution asks for rest after every set")

@@ -44,6 +44,7 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "at_most": (0, 40),
         "days_at_least": (1, 7),
         "keep_share": (0.5, 1),
+        "age": (13, 100),
         "sets": (1, 10),
         "dumbbell_max": (1, 200),
         "dumbbell_step": (0.25, 20),
@@ -60,6 +61,11 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
     }
 )
 """The lowest and highest value of each field that has them (convention): counts, minutes, seconds or sets."""
+
+OUT_OF_LIMITS: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
+    {"age": ("this tool is not for children under 13, who train with somebody who teaches them", "check the number")}
+)
+"""The remedies for a field below and above its limits, where there is more to say than the limits."""
 
 FILE_BYTES: Final = 1_000_000
 """The largest brief read, in bytes: a brief is a page, so anything larger is the wrong file."""

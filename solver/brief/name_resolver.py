@@ -64,7 +64,7 @@ class NameResolver:
         if other:
             self.faults.append(Fault(where, f"{shown(value)} is {KIND_NAMES[other[0]]}, expected {wanted}"))
             return value
-        remedy = suggestion(self.lexicon.nearest(value, kinds))
+        remedy = suggestion(self.lexicon.nearest(value, kinds)) or self.lexicon.otherwise(kinds)
         self.faults.append(Fault(where, f"{shown(value)} is not in the catalogue, expected {wanted}", remedy))
         return value
 

@@ -16,7 +16,7 @@ from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.groups import expand_groups, nothing_to_train
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
-from setwright.solver.brief.schema import Brief
+from setwright.solver.brief.schema import Brief, CautionAsk
 from setwright.solver.brief.schema_errors import validation_faults
 from setwright.solver.brief.weekdays import weekdays_of
 
@@ -50,8 +50,11 @@ def parse_brief(
 
 
 def with_defaults(brief: Brief) -> Brief:
-    """The brief with goal, kit and weekdays filled in and its days in the order of the week."""
+    """The brief with goal, kit and weekdays filled in, its days in the order of the week and each caution once."""
     changes: dict[str, Any] = {"goal": brief.goal or defaults.GOAL}
+    cautions = _each_once(brief.client.cautions)
+    if cautions != brief.client.cautions:
+        changes["client"] = brief.client.model_copy(update={"cautions": cautions})
     if brief.equipment is None and any(day.equipment is None for day in brief.days):
         changes["equipment"] = defaults.KIT
     if not brief.any_order:
@@ -59,6 +62,16 @@ def with_defaults(brief: Brief) -> Brief:
         days = [day.model_copy(update={"weekday": on}) for day, on in zip(brief.days, weekdays, strict=True)]
         changes["days"] = tuple(sorted(days, key=lambda day: defaults.WEEKDAYS.index(day.weekday or "mon")))
     return brief.model_copy(update=changes)
+
+
+def _each_once(cautions: tuple[CautionAsk, ...]) -> tuple[CautionAsk, ...]:
+    """Each caution once: as somebody named said it, else as it was said first."""
+    found: dict[str, CautionAsk] = {}
+    for caution in cautions:
+        known = found.setdefault(caution.tag, caution)
+        if caution.said_by and not known.said_by:
+            found[caution.tag] = caution
+    return tuple(found.values())
 
 
 def raw_of(brief: Brief) -> dict[str, Any]:

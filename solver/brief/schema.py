@@ -136,6 +136,7 @@ class Client(Asked):
     """Who trains, by a code and never by name."""
 
     code: str = ""
+    age: int | None = _limits("age", default=None)
     experience: Experience = "intermediate"
     trains_alone: bool = False
     cautions: Annotated[tuple[CautionAsk, ...], Field(strict=False)] = ()

@@ -11,7 +11,7 @@ from pydantic_core import ErrorDetails
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief import schema
-from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.defaults import LIMITS, OUT_OF_LIMITS
 from setwright.solver.brief.fault_words import path_of, shown
 
 _MODELS: Mapping[tuple[str, ...], type[BaseModel]] = {
@@ -59,7 +59,9 @@ def _fault(detail: ErrorDetails) -> Fault:
     where, kind = path_of(loc), detail["type"]
     if kind == "extra_forbidden":
         fields = _fields_beside(loc)
-        remedy = did_you_mean(str(loc[-1]), fields) or f"the fields here: {', '.join(fields)}"
+        elsewhere = _table_of(str(loc[-1])) if len(loc) == 1 else ""
+        near = elsewhere or did_you_mean(str(loc[-1]), fields)
+        remedy = near or f"the fields here: {', '.join(fields)}"
         return Fault(where, "is not a field of a brief", remedy)
     if kind == "missing":
         return Fault(where, f"is missing, expected {_wanted(loc, detail)}")
@@ -69,7 +71,11 @@ def _fault(detail: ErrorDetails) -> Fault:
     value = detail["input"]
     # 40.0 where a whole number belongs is told with its point, which is what is wrong with it.
     got = repr(value) if isinstance(value, float) and kind.startswith("int_") else shown(value, "toml")
-    return Fault(where, f"got {got}, expected {_wanted(loc, detail)}", _near_literal(detail))
+    remedy = _near_literal(detail)
+    if kind in ("greater_than_equal", "less_than_equal"):
+        below, above = OUT_OF_LIMITS.get(str(loc[-1]), ("", ""))
+        remedy = below if kind == "greater_than_equal" else above
+    return Fault(where, f"got {got}, expected {_wanted(loc, detail)}", remedy)
 
 
 def _wanted(loc: tuple[int | str, ...], detail: ErrorDetails) -> str:
@@ -93,6 +99,14 @@ def _near_literal(detail: ErrorDetails) -> str:
     if detail["type"] != "literal_error" or not isinstance(detail["input"], str):
         return ""
     return did_you_mean(detail["input"], re.findall(r"'([^']*)'", str(detail["ctx"]["expected"])))
+
+
+def _table_of(field: str) -> str:
+    """The remedy for a field that stands beside the tables instead of in the one it belongs to; empty for others."""
+    for table in ("client", "owned", "clock"):
+        if field in _MODELS[table,].model_fields:
+            return f"write it as {table}.{field}"
+    return ""
 
 
 def _fields_beside(loc: tuple[int | str, ...]) -> tuple[str, ...]:

@@ -25,10 +25,13 @@ def brief_from(source: str, catalogue: Catalogue) -> ParsedBrief:
 
 
 def say_cautions(parsed: ParsedBrief, catalogue: Catalogue, as_document: bool) -> None:
-    """Say what the brief's cautions ask for; the week itself carries none of it unless asked."""
+    """Say what the brief's cautions and age ask for and what is taken of them; a week carries none of it unasked."""
     from setwright.solver.sheets.common.caution import CLEARANCE, caution_sentences, clearance_needed
 
     for sentence in caution_sentences(parsed.brief, catalogue):
         say(sentence)
+    for assumption in parsed.assumed:
+        if assumption.kind == "health":
+            say(assumption.text)
     if as_document and clearance_needed(parsed.brief, catalogue):
         say(CLEARANCE)

@@ -20,7 +20,7 @@ if TYPE_CHECKING:
     from setwright.solver.brief.parsed_brief import ParsedBrief
 
 WITHHELD: Final = (
-    "the week was written without its client's cautions, so exercises that they close would be open here; "
+    "the week was written without its client's cautions and age, so exercises that they close would be open here; "
     "name the brief with --brief, or write the week with --private"
 )
 WEEK_FILES: Final = (".json", ".csv", ".tsv", ".txt")

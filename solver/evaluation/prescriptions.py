@@ -43,7 +43,14 @@ class Prescription:
 
 
 def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
-    """The repetitions printed: the catalogue's range, moved by the client's liking or by light loads."""
+    """The repetitions printed: the catalogue's range, moved by liking, light loads, or a caution that asks for more."""
+    low, high = _usual_reps(resolved, exercise, day)
+    least = 0 if exercise.timed else resolved.client_limits.reps_least
+    return (low, high) if low >= least else next(r for r in RANGES if r[0] >= least)
+
+
+def _usual_reps(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
+    """The catalogue's range, moved by the client's liking or by light loads."""
     if resolved.light(exercise, day):
         return LIGHT_REPS
     shift = {"lower": -1, "usual": 0, "higher": 1}[resolved.brief.reps]
@@ -52,17 +59,17 @@ def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tu
 
 
 def usual_rir(resolved: ResolvedBrief, exercise: Exercise) -> int:
-    """The repetitions in reserve of this kind of lift and this experience, at which effort is credited in full.
+    """The repetitions in reserve of this kind of lift and this client, at which effort is credited in full.
 
     It is the reference of the effort curve, so that a lift is never chosen for the reserve that it is printed with.
     """
-    if resolved.experience == "novice":
-        return round(resolved.number("rir-novice"))
-    return round(resolved.number("rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"))
+    kind = "rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"
+    usual = resolved.number("rir-novice" if resolved.experience == "novice" else kind)
+    return max(round(usual), resolved.client_limits.rir_least)
 
 
 def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
-    """Repetitions in reserve: set by the kind of lift and the client, not solved."""
+    """Repetitions in reserve, set and not solved: by the kind of lift, or more where a caution or an age asks."""
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
     usual = usual_rir(resolved, exercise)
     return max(usual, round(resolved.number("rir-novice"))) if lone_pin else usual
@@ -76,10 +83,18 @@ def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 
 def set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
-    """Fewest and most sets of an exercise in a day."""
+    """Fewest and most sets of an exercise in a day; a caution may ask for fewer."""
+    least, most = _usual_set_span(resolved, exercise)
+    cap = resolved.client_limits.sets_most
+    return (least, most) if cap is None else (min(least, cap), min(most, cap))
+
+
+def _usual_set_span(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
+    """Fewest and most sets of an exercise in a day, cautions left aside."""
     sets = resolved.catalogue.defaults.sets
     if resolved.minimum_dose:
-        return sets.minimum_dose
+        group = resolved.age_group
+        return group.dose_sets if group and group.dose_sets else sets.minimum_dose
     if exercise.once_a_week:
         return sets.once_a_week
     if exercise.movement in ("trunk", "trunk-side", "carry"):
@@ -98,8 +113,10 @@ def lift_kind(exercise: Exercise) -> str:
 
 
 def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
-    """The rests an unpaired exercise may have under the goal."""
-    return resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
+    """The rests an unpaired exercise may have under the goal; a caution may ask for longer ones."""
+    usual = resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
+    least = resolved.client_limits.rest_least
+    return tuple(rest for rest in usual if rest >= least) or (least,)
 
 
 def pair_rests(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
+from setwright.catalogue.cautions import AgeGroup, ClientLimits
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.curves import Curves
@@ -74,6 +75,10 @@ class ResolvedBrief:
     keep_share: float
     adjacent: tuple[tuple[int, int], ...]
     """Pairs of day indices (earlier, later) on consecutive dates, the week's turn included."""
+    client_limits: ClientLimits
+    """What the client's cautions and age ask of the week, as far as the rules that hold it are on."""
+    age_group: AgeGroup | None
+    """The age group of the client; None where no age is said, or one of which nothing is asked."""
     excluders: tuple[tuple[str, Excluder], ...] = field(default=(), repr=False, compare=False)
     """(rule id, what it excludes) of every rule that can close an exercise, in the rules' order."""
     _closed: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
@@ -123,7 +128,12 @@ class ResolvedBrief:
     def forced(self, rule: str) -> bool:
         """Whether a scored rule is hard, because the brief says so or says nothing and the client is of those named."""
         said = self.brief.rules.get(rule)
-        return said == "hard" or (said is None and self.experience in self.catalogue.rules[rule].hard_for)
+        return said == "hard" or (said is None and not self._of_client.isdisjoint(self.catalogue.rules[rule].hard_for))
+
+    @cached_property
+    def _of_client(self) -> frozenset[str]:
+        """What the client is called where a rule is hard for some: the experience, and the age group's id."""
+        return frozenset((self.experience, self.age_group.id) if self.age_group else (self.experience,))
 
     def cost(self, rule: str, key: str | None = None) -> float:
         """The cost of one unit of a rule's breach in score units, scaled to the brief."""

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from setwright.catalogue.cautions import AgeGroup, age_group_of
 from setwright.catalogue.defaults import Band, Defaults
 from setwright.catalogue.entries import Catalogue
+from setwright.solver.brief.client_limits import client_limits_of
 from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.evaluation.clock import warm_up_seconds
@@ -31,18 +33,21 @@ def resolve_with(brief: Brief, catalogue: Catalogue, excluders: tuple[tuple[str,
     """A brief, whose words are already the catalogue's, with every default settled and the rules that exclude."""
     curves = Curves(clock_numbers(brief, catalogue))
     goal = brief.goal or "balanced"
+    limits, group = client_limits_of(brief, catalogue), age_group_of(brief.client.age, catalogue.ages)
     days = tuple(resolved_day(i, day, brief, catalogue, curves.numbers) for i, day in enumerate(brief.days))
     return ResolvedBrief(
         brief=brief,
         catalogue=catalogue,
         curves=curves,
         days=days,
-        muscles=muscle_targets(brief, catalogue, goal),
+        muscles=muscle_targets(brief, catalogue, goal, group),
         goal=goal,
-        pairs=brief.pairs if brief.pairs is not None else goal != "growth",
-        techniques=techniques_open(brief, goal),
+        pairs=pairs_open(brief, goal) and not limits.rest_least,
+        techniques=techniques_open(brief, goal) and not limits.techniques_off,
         keep_share=brief.keep_share if brief.keep_share is not None else catalogue.defaults.keep_share,
         adjacent=adjacent_days(brief),
+        client_limits=limits,
+        age_group=group,
         excluders=excluders,
     )
 
@@ -55,6 +60,11 @@ def clock_numbers(brief: Brief, catalogue: Catalogue) -> Mapping[str, float]:
         if said is not None:
             numbers[name] = float(said)
     return numbers
+
+
+def pairs_open(brief: Brief, goal: str) -> bool:
+    """Pairs: as asked, else not in growth."""
+    return brief.pairs if brief.pairs is not None else goal != "growth"
 
 
 def techniques_open(brief: Brief, goal: str) -> bool:
@@ -73,8 +83,9 @@ def resolved_day(
     items -= frozenset(brief.without)
     if brief.owned.safeties:
         items |= {"safeties"}
-    # Someone with a caution warms up as for growth, and gives nothing of it up.
-    goal = "growth" if brief.client.cautions else brief.goal or "balanced"
+    kept = brief.client.cautions or age_group_of(brief.client.age, catalogue.ages)
+    # Someone with a caution, or of an age group, warms up as for growth and gives nothing of it up.
+    goal = "growth" if kept else brief.goal or "balanced"
     said = brief.clock.warm_up
     warm_up = said if said is not None else warm_up_seconds(day.minutes, goal, numbers)
     give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers[f"warm-up-least-{goal}"]))
@@ -87,7 +98,7 @@ def resolved_day(
         minutes=day.minutes,
         limit=60 * day.minutes - (brief.clock.spare or 0),
         warm_up=warm_up,
-        warm_up_give=0 if brief.client.cautions else max(0, give),
+        warm_up_give=0 if kept else max(0, give),
         items=items,
         dumbbell_max=own if own is not None else heaviest,
         focus=None if day.focus == "full-body" else day.focus,
@@ -126,8 +137,10 @@ def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:
     return tuple((i, j) for i in range(count) for j in range(count) if i != j and (numbers[j] - numbers[i]) % 7 == 1)
 
 
-def muscle_targets(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, MuscleTarget]:
-    """Every muscle's emphasis, weight and band."""
+def muscle_targets(
+    brief: Brief, catalogue: Catalogue, goal: str, group: AgeGroup | None = None
+) -> dict[str, MuscleTarget]:
+    """Every muscle's emphasis, weight and band; an age group may ask that the band begin higher."""
     asked = expand_muscles(brief, catalogue)
     defaults, weights = catalogue.defaults, catalogue.defaults.weights
     bands = (defaults.novice_bands if brief.client.experience == "novice" else defaults.bands)[goal]
@@ -145,7 +158,8 @@ def muscle_targets(brief: Brief, catalogue: Catalogue, goal: str) -> dict[str, M
             target = MuscleTarget(muscle.id, emphasis, weights[emphasis], 0.0, WIDE_OPEN)
         if emphasis != "none" and not (ask is None and minor):
             low, high = band_of(muscle.id, emphasis, goal, bands, defaults, brief.client.experience)
-            target = replace(target, low=low, high=high)
+            low = max(low, group.least_sets if group else 0.0)
+            target = replace(target, low=low, high=max(low, high))
         if ask is not None:
             target = exact(target, ask.at_least, ask.at_most, ask.days_at_least or 0)
         found[muscle.id] = target

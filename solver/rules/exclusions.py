@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
+from setwright.catalogue.positions import positions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.linear.rule import Excludes, Rule, held_by_columns
 
@@ -24,12 +25,12 @@ def _is_avoided(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -
 
 
 def _loads_a_joint_under_caution(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
-    closed = {
-        joint
-        for caution in resolved.brief.client.cautions
-        for joint in resolved.catalogue.cautions[caution.tag].closes_joints
-    }
-    return any(joint in closed for joint in exercise.joints)
+    return not resolved.client_limits.closes_joints.isdisjoint(exercise.joints)
+
+
+def _is_in_a_closed_position(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    closed = resolved.client_limits.closes_positions
+    return bool(closed) and not closed.isdisjoint(positions_of(exercise, resolved.catalogue))
 
 
 def _serves_a_muscle_at_none(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -86,6 +87,12 @@ RULES = (
         _loads_a_joint_under_caution,
         "An exercise that loads a joint named in a caution is never used.",
         "take a swap, or have a professional set the limits",
+    ),
+    _exclusion(
+        "caution-position",
+        _is_in_a_closed_position,
+        "An exercise in a position that a caution closes, such as lying face down in pregnancy, is never used.",
+        "take a swap in another position, or have a professional set the limits",
     ),
     _exclusion(
         "muscle-none",

@@ -11,10 +11,12 @@ from setwright.solver.linear.rule import Rule, held_by_columns
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
-    """A finding for each line with another range of repetitions than its own."""
+    """A finding for each line with another range of repetitions than its own; see also caution-repetitions."""
+    least = evaluated.resolved.client_limits.reps_least
     for line in evaluated.lines:
         due = reps_of(evaluated.resolved, line.exercise, line.day)
-        if line.entry.reps != due:
+        told = not line.exercise.timed and line.entry.reps[0] < least
+        if line.entry.reps != due and not told:
             yield Finding(
                 "repetitions", amount=line.entry.reps, limit=due, days=(line.day.index,), exercise=line.exercise.id
             )

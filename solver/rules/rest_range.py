@@ -20,10 +20,11 @@ def rests_for(resolved: ResolvedBrief, line: Line) -> tuple[int, ...]:
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
-    """A finding for each line whose rest is not in its list."""
+    """A finding for each line whose rest is not in its list; see also caution-rest."""
+    least = evaluated.resolved.client_limits.rest_least
     for line in evaluated.lines:
         known = rests_for(evaluated.resolved, line)
-        if line.entry.rest not in known:
+        if line.entry.rest not in known and line.entry.rest >= least:
             yield Finding(
                 "rest-range",
                 amount=line.entry.rest,

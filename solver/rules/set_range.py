@@ -12,12 +12,13 @@ from setwright.solver.linear.rule import Rule, held_by_columns
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
-    """A finding for each line with more or fewer sets than its kind of lift has."""
+    """A finding for each line with more or fewer sets than its kind of lift has; see also caution-sets."""
+    cap = evaluated.resolved.client_limits.sets_most
     for line in evaluated.lines:
         least, most = set_span(evaluated.resolved, line.exercise)
         if line.entry.technique != "straight":
             most = min(most, MOST_WITH_TECHNIQUE)
-        if not least <= line.sets <= most:
+        if not least <= line.sets <= most and (cap is None or line.sets <= cap):
             yield Finding(
                 "set-range",
                 amount=line.sets,

@@ -11,7 +11,9 @@ from setwright.solver.linear.rule import Rule, held_by_columns
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
-    """A finding for each line that ends in a technique it may not have."""
+    """A finding for each line that ends in a technique it may not have; see also caution-technique."""
+    if evaluated.resolved.client_limits.techniques_off:
+        return
     for line in evaluated.lines:
         entry = line.entry
         if entry.technique == "straight" and entry.drops == 0:

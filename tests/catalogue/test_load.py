@@ -246,7 +246,7 @@ def test_a_wrong_section_names_the_nearest_and_every_other_fault(faults):
         "own.toml: exercises: is no part of a catalogue; did you mean 'exercise'?",
         'own.toml: kit: an entry has no id; give it id = "..."',
         "own.toml: colour: is no part of a catalogue; use one of "
-        "exercise, kit, caution, muscle, group, item, slot, number, rule",
+        "exercise, kit, caution, age, muscle, group, item, slot, position, number, rule",
     ]
 
 

@@ -69,7 +69,7 @@ def test_the_warm_up_grows_with_the_day_to_its_most(goal: str) -> None:
 
 
 def test_the_less_time_the_goal_asks_for_the_shorter_the_warm_up() -> None:
-    """Iversen et al. 2021, doi 10.1007/s40279-021-01490-1 (A): where time is short, the lift's own lighter sets alone."""
+    """Iversen et al. 2021, doi 10.1007/s40279-021-01490-1 (A): where time is short, the lift's lighter sets alone."""
     growth, balanced, efficiency = (warm_up_seconds(45, g, NUMBERS) for g in ("growth", "balanced", "efficiency"))
     assert growth > balanced > efficiency
     assert balanced <= 180 and efficiency <= 120 and NUMBERS["warm-up-least-efficiency"] == 0

@@ -57,7 +57,8 @@ def entry_of(resolved: ResolvedBrief, day: int, line: str) -> Entry:
     low, high = set_span(resolved, exercise)
     spoken = {"least": low, "under": low - 1, "most": high, "over": high + 1}
     rests = pair_rests(resolved, exercise) if "with" in said else rests_of(resolved, exercise)
-    rest = {"most": rests[-1], "over": rests[-1] + 1}.get(said.get("rest", ""), rests[0])
+    asked = said.get("rest", "")
+    rest = {"most": rests[-1], "over": rests[-1] + 1}.get(asked, int(asked) if asked.isdecimal() else rests[0])
     technique, drops = (techniques_of(resolved, exercise) or (("drop", 2),))[0] if "drop" in said else ("straight", 0)
     reps = reps_of(resolved, exercise, resolved.days[day])
     if "reps" in said:

@@ -10,6 +10,7 @@ _LABELS = {
     "goal": "the goal",
     "pairs": "whether sets are paired",
     "techniques": "whether techniques are used",
+    "client.age": "the age",
     "client.experience": "the experience",
     "client.unit": "the unit",
     "reps": "the reps",
@@ -49,6 +50,10 @@ class BriefDraft:
         row = table.setdefault(field, [])
         if value not in row:
             row.append(value)
+
+    def caution(self, tag: str) -> None:
+        """Add a caution; one that is said twice stands twice, so that the brief can say it was taken once."""
+        self.raw.setdefault("client", {}).setdefault("cautions", []).append({"tag": tag})
 
     def muscle(self, name: str, **ask: Any) -> None:
         """Ask something of a muscle or group, together with what was asked of it before."""

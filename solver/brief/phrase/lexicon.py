@@ -77,6 +77,13 @@ class Lexicon:
         whole = [word for word in words if set(key_of(text)) < set(key_of(word))]
         return min(whole, key=len) if whole and key_of(text) else None
 
+    def otherwise(self, kinds: Sequence[Kind]) -> str:
+        """The remedy for a word that no known one is near to: for cautions the list of them, else an empty text."""
+        if tuple(kinds) != ("caution",):
+            return ""
+        known = ", ".join(dict.fromkeys(self.ids["caution"].values()))
+        return f"the cautions are {known}; for any other ask a professional, and avoid the lifts that are not allowed"
+
 
 def _forms_of(key: Key) -> Iterator[Key]:
     """The key itself, then its last word in the singular; then the same with short words for equipment in full."""

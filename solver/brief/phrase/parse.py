@@ -9,6 +9,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.phrase.clauses import choice_clauses as choice
 from setwright.solver.brief.phrase.clauses import setting_clauses as setting
+from setwright.solver.brief.phrase.clauses.age_clauses import age_clause
 from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, days_clause
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, rest_between
 from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause
@@ -53,7 +54,7 @@ _HANDLERS: Mapping[str, Callable[[TokenReader, BriefDraft, str], None]] = {
     "spare": setting.time_clause,
     "rule": setting.rule_clause,
 }
-LEADERS = (*_EMPHASES, *_HANDLERS, *_SYNONYMS, "for", "with", "at", "in", "using", "on")
+LEADERS = (*_EMPHASES, *_HANDLERS, *_SYNONYMS, "age", "aged", "for", "with", "at", "in", "using", "on")
 """The words that begin a clause, besides numbers, weekdays and the catalogue's words."""
 
 
@@ -81,6 +82,7 @@ def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
     """Read one clause; whether any stood here."""
     return (
         rest_between(reader, draft)
+        or age_clause(reader, draft)
         or days_clause(reader, draft, days)
         or fixed_clause(reader, draft)
         or choice.bare_caution(reader, draft)

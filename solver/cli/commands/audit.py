@@ -69,8 +69,11 @@ def command(
     found = open_week(week, brief, open_catalogue(overlay), accept_near)
     with Stopping() as stopping, silent_engines():
         more, paragraphs = _further_answers(found, mend, best, limits_of(search, found.document), stopping)
-    if best and brief is None and found.document.get("private_left_out"):
-        say("the week was written without its client's cautions: --best does not know of them; name the --brief")
+    if brief is None and found.document.get("private_left_out"):
+        say(
+            "the week was written without its client's cautions and age: what they ask for may show as broken rules, "
+            "and --best does not know of it; name the --brief"
+        )
     as_document = wants_json(as_json, target)
     if as_document:
         deliver({**audit_document(found.audit), **more}, target, force)

@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
+from setwright.catalogue.cautions import Caution, ClientLimits, age_group_of
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
+from setwright.solver.sheets.common.words import listed
 
 SCREENING = "https://eparmedx.com"
 CAUTION = (
@@ -15,7 +19,8 @@ CAUTION = (
 CLEARANCE = (
     "BEFORE THE FIRST SESSION: what this brief says of the client calls for clearance by a doctor or another licensed "
     "practitioner, and none is recorded. Do not train this week before it is given. Then record who gave it, "
-    "when, and within which limits under client.clearance."
+    "when, and within which limits under client.clearance. Chest pain, fainting, sudden breathlessness, numbness "
+    "between the legs or a change of bladder or bowel is an emergency: call for urgent medical help."
 )
 
 
@@ -26,11 +31,47 @@ def clearance_needed(brief: Brief, catalogue: Catalogue) -> bool:
 
 
 def caution_sentences(brief: Brief, catalogue: Catalogue) -> tuple[str, ...]:
-    """What the brief's own cautions ask for; health notes, for the person who wrote the brief only."""
-    tags = dict.fromkeys(caution.tag for caution in brief.client.cautions)
-    said = [f"{catalogue.cautions[tag].name}: {catalogue.cautions[tag].sentence}" for tag in tags]
+    """What the brief's own cautions and age ask for; health notes, for the person who wrote the brief only."""
+    cautions = [catalogue.cautions[caution.tag] for caution in brief.client.cautions]
+    said = [_caution_words(caution, catalogue) for caution in dict.fromkeys(cautions)]
+    group = age_group_of(brief.client.age, catalogue.ages)
+    if group is not None:
+        said.append(" ".join((f"Age {brief.client.age}: {group.sentence}", *_limit_words(group.limits, catalogue))))
     clearance = brief.client.clearance
     if clearance is not None:
         limits = f", limits: {clearance.limits}" if clearance.limits else ""
         said.append(f"Cleared by {clearance.by} on {clearance.on}{limits}.")
     return tuple(said)
+
+
+def _caution_words(caution: Caution, catalogue: Catalogue) -> str:
+    """A caution's sentence, the signs with which somebody is seen first, and what it sets in the week."""
+    said = [f"{caution.name}: {caution.sentence}"]
+    if caution.see_first:
+        said.append(f"See a doctor or physiotherapist before any lifting with {caution.see_first}.")
+    if caution.emergency:
+        said.append(f"Call for urgent medical help with {caution.emergency}.")
+    return " ".join((*said, *_limit_words(caution.limits, catalogue)))
+
+
+def _limit_words(limits: ClientLimits, catalogue: Catalogue) -> Iterator[str]:
+    """What limits set in a week, as one sentence; nothing where they set nothing beyond closing joints."""
+    parts = []
+    if limits.rir_least:
+        parts.append(f"at least {limits.rir_least} RIR")
+    if limits.reps_least:
+        parts.append(f"at least {limits.reps_least} repetitions a set")
+    if limits.techniques_off:
+        parts.append("no drop sets or rest-pause")
+    if limits.rest_least:
+        parts.append(f"at least {limits.rest_least} s of rest after every set, so no pairs")
+    if limits.sets_most is not None:
+        parts.append(f"at most {limits.sets_most} sets of an exercise in a day")
+    for said, positions in (
+        ("left out", limits.closes_positions),
+        ("left out as soon as it feels unwell", limits.warns_positions),
+    ):
+        if positions:
+            parts.append(f"{said}: {listed([catalogue.positions[p].name for p in sorted(positions)])}")
+    if parts:
+        yield f"In this week: {'; '.join(parts)}."

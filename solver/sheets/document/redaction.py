@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from typing import Any, Final
 
@@ -11,29 +12,42 @@ from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.sheets.document.solved_week import PRIVATE
 
-TELLING: Final = ("caution", "injur", "rehab", "surgery", "clearance", "pain", "doctor", "physio", "pregnan")
-"""Beginnings of words that tell of health in a title or a name."""
+TELLING: Final = (
+    "caution", "injur", "rehab", "surgery", "clearance", "pain", "doctor", "physio", "pregnan",
+    "birth", "arthrit", "osteo", "elder", "pension", "retire", "senior", "teen", "menopau",
+)  # fmt: skip
+"""Beginnings of words that tell of health or of an age in a title or a name."""
+_AGE: Final = re.compile(
+    r"\bage[ds]? \d|\baged\b|\b\d+ ?(y|yo|yrs?|years?)\b"
+    r"|\b(over|under|above|below)( the age of)? \d+s?\b(?! (min|mins|minutes|hours|kg|lb|sets|reps|days)\b)"
+)
+"""An age in the plain words of a text: `aged 64`, `15 year old`, `over 60`."""
 
 
 def redacted(document: Mapping[str, Any], brief: Brief, catalogue: Catalogue) -> dict[str, Any]:
-    """A document without cautions and clearance, and without titles, names and rules that would tell of them.
+    """A document without age, cautions and clearance, and without titles, names and rules that would tell of them.
 
     `brief` is the document's own as it was read; written anew, it has every field, whatever the document left out.
     """
     document = _without_private({**document, "brief": raw_of(brief)})
     said = document["brief"]
     said["title"] = unless_telling(brief.title, catalogue)
-    said["rules"] = {key: value for key, value in said["rules"].items() if key != "caution"}
+    said["rules"] = {key: value for key, value in said["rules"].items() if not _of_cautions(key)}
     said["other"] = [{**row, "name": unless_telling(row["name"], catalogue)} for row in said["other"]]
-    withheld = {"private_left_out": True} if brief.client.cautions or brief.client.clearance else {}
+    withheld = {"private_left_out": True} if any(getattr(brief.client, field) for field in PRIVATE) else {}
     return {
         **document,
         **withheld,
         "assumed": [
             text for text in document.get("assumed", []) if text == NO_CAUTIONS or not tells_of_health(text, catalogue)
         ],
-        "overridden": [row for row in document.get("overridden", []) if row["id"] != "caution"],
+        "overridden": [row for row in document.get("overridden", []) if not _of_cautions(row["id"])],
     }
+
+
+def _of_cautions(rule: str) -> bool:
+    """Whether a rule holds what cautions and age ask, so that its name alone would tell of them."""
+    return rule == "caution" or rule.startswith("caution-")
 
 
 def unless_telling(text: str, catalogue: Catalogue) -> str:
@@ -42,11 +56,11 @@ def unless_telling(text: str, catalogue: Catalogue) -> str:
 
 
 def tells_of_health(text: str, catalogue: Catalogue) -> bool:
-    """Whether a text of the brief names a caution of the catalogue or tells of health in other words."""
+    """Whether a text of the brief names a caution of the catalogue or tells of health or an age in other words."""
     said = _words(text)
     known = (word for c in catalogue.cautions.values() for word in (c.id, c.name, *c.aliases) if word != "expecting")
     named = any(f" {_words(word)} " in f" {said} " for word in known)
-    return named or any(f" {word}" in f" {said}" for word in TELLING)
+    return named or any(f" {word}" in f" {said}" for word in TELLING) or _AGE.search(said) is not None
 
 
 def _words(text: str) -> str:

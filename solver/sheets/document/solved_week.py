@@ -23,8 +23,8 @@ if TYPE_CHECKING:
 
 UNPROVEN = math.inf
 """The bound of a week of which nothing was proven; documents say null."""
-PRIVATE = ("cautions", "clearance")
-"""The client's fields that are health notes."""
+PRIVATE = ("age", "cautions", "clearance")
+"""The client's fields that are health notes or as personal as these."""
 
 
 def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
@@ -57,7 +57,7 @@ def brief_and_week(parsed: ParsedBrief, audit: Audit, private: bool) -> dict[str
         "swaps_digest": swaps_digest(lines),
         "overridden": overridden(resolved),
         "clearance_needed": clearance_needed(parsed.brief, resolved.catalogue),
-        "private_left_out": not private and bool(client.cautions or client.clearance),
+        "private_left_out": not private and any(bool(getattr(client, field)) for field in PRIVATE),
     }
 
 

@@ -21,6 +21,7 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
         "band-low": "fewer weekly sets than aimed for{below}",
         "band-high": "more weekly sets than aimed for{above}, as a helper in other lifts",
         "priority-days": "a muscle that comes first is trained directly on one day only",
+        "hold-days": "a muscle that is only held is trained directly on one day",
         "priority-variety": "a muscle that comes first has few different exercises",
         "priority-isolation": "a muscle that comes first gets most of its work from lifts that it shares with others",
         "disliked": "an exercise that you like less stands in the week",

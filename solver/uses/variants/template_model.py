@@ -99,6 +99,7 @@ class SharedClient(BaseModel):
     model_config = ConfigDict(frozen=True, extra="allow", defer_build=True)
 
     code: OfOnePerson = None
+    age: OfOnePerson = None
     cautions: OfOnePerson = None
     clearance: OfOnePerson = None
 

@@ -16,6 +16,8 @@ _LIKED: tuple[Kind, ...] = ("item", "exercise")
 _CAUTIONS: tuple[Kind, ...] = ("caution",)
 _JOINTS = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck")
 """Cautions whose word alone says too little: a movement or a place may be meant."""
+_HAVING = ("with", "has", "have", "having", "had", "on", "a", "an", "the", "some", "mild")
+"""Words before a condition that change nothing of it."""
 
 
 def no_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
@@ -96,14 +98,25 @@ def caution_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
         if not reader.match(_CAUTIONS):
             reader.position += 1
     for match in take_names(reader, _CAUTIONS, word, "a caution"):
-        draft.add("client.cautions", {"tag": match.id})
+        draft.caution(match.id)
 
 
 def bare_caution(reader: TokenReader, draft: BriefDraft) -> bool:
-    """Read a condition said by itself, `pregnant` or `knee pain`; whether one stood here.
+    """Read a condition said by itself, `pregnant`, `with a hernia` or `knee pain`; whether one stood here.
 
     A joint alone says too little and is no condition.
     """
+    start = reader.position
+    while reader.take_any(_HAVING):
+        pass
+    if _take_condition(reader, draft):
+        return True
+    reader.position = start
+    return False
+
+
+def _take_condition(reader: TokenReader, draft: BriefDraft) -> bool:
+    """Step over a condition; whether one stood here."""
     match = reader.match(_CAUTIONS)
     if match is None or (match.length == 1 and match.text == match.id and match.id in _JOINTS):
         return False
@@ -111,7 +124,7 @@ def bare_caution(reader: TokenReader, draft: BriefDraft) -> bool:
     if other and other.length >= match.length:
         return False
     reader.position += match.length
-    draft.add("client.cautions", {"tag": match.id})
+    draft.caution(match.id)
     return True
 
 

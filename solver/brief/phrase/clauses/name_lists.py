@@ -77,4 +77,5 @@ def _fault_wrong_name(reader: TokenReader, kinds: Sequence[Kind], word: str, wan
         reader.fault(f"'{other.text}' is {KIND_NAMES[other.kind]}, but '{word}' takes {wanted}")
         return
     text = reader.take_unknown()
-    reader.fault(f"'{text}' is not {wanted}", suggestion(reader.lexicon.nearest(text, kinds)))
+    remedy = suggestion(reader.lexicon.nearest(text, kinds)) or reader.lexicon.otherwise(kinds)
+    reader.fault(f"'{text}' is not {wanted}", remedy)
