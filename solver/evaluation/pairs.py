@@ -44,6 +44,7 @@ MISFITS: Mapping[str, str] = MappingProxyType(
         "heavy-alone": "{others} tires much and goes only with an opposing push or pull",
         "single-stations": "the two would hold two stations of which there is one each",
         "one-bar": "one bar cannot hold two loads",
+        "two-places": "the two stand at two places and do not oppose each other",
         "busy": "at peak hour a pair stays at one place",
         "same-region": "the two work the same region",
     }
@@ -78,6 +79,8 @@ def unfit(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> Iterator[Misfit]
         yield Misfit("single-stations")
     if any(bar in a.needs and bar in b.needs for bar in BARS):
         yield Misfit("one-bar")
+    if walk_between(resolved, a, b) and not opposing(a, b):
+        yield Misfit("two-places")
     if resolved.brief.owned.busy and two_places(resolved, a, b):
         yield Misfit("busy")
     if same_work(a, b):
@@ -97,9 +100,15 @@ def holds_two_single_stations(resolved: ResolvedBrief, a: Exercise, b: Exercise)
     return bool(mine - others) and bool(others - mine)
 
 
+def opposing(a: Exercise, b: Exercise) -> bool:
+    """Whether two exercises are a push and a pull, or train muscles that oppose each other."""
+    push_and_pull = {a.region, b.region} == {"push", "pull"}
+    return push_and_pull or any(frozenset((m, n)) in OPPOSING for m in a.direct for n in b.direct)
+
+
 def same_work(a: Exercise, b: Exercise) -> bool:
     """Whether two exercises are of one region without working opposing muscles."""
-    if any(frozenset((m, n)) in OPPOSING for m in a.direct for n in b.direct):
+    if opposing(a, b):
         return False
     if a.region == b.region == "other":
         return a.movement == b.movement

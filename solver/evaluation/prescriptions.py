@@ -122,9 +122,10 @@ def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
 def pair_rests(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     """The rests in seconds that a pair with this exercise may have under the goal; the two must have one in common."""
     defaults, goal = resolved.catalogue.defaults, resolved.goal
+    heavy = defaults.heavy_pair_rests.get(goal, ())
     if exercise.fatigue == "high":
-        return defaults.heavy_pair_rests.get(goal, ())
-    return defaults.pair_rests[goal] + (() if exercise.multi_joint else defaults.single_pair_rests.get(goal, ()))
+        return heavy
+    return defaults.pair_rests[goal] + (heavy if exercise.multi_joint else defaults.single_pair_rests.get(goal, ()))
 
 
 def pairable(resolved: ResolvedBrief, exercise: Exercise) -> bool:
