@@ -279,6 +279,13 @@ SAYS: tuple[tuple[str, list[dict[str, Any]], dict[str, Any]], ...] = (
     ("3x40 at home, bodyweight and bands", [{"minutes": 40}] * 3, {"equipment": "bodyweight-and-bands"}),
     ("3x40 machines only", [{"minutes": 40}] * 3, {"equipment": "machine-gym"}),
     ("3x40 no equipment", [{"minutes": 40}] * 3, {"equipment": "bodyweight"}),
+    ("3x40 at home, nothing", [{"minutes": 40}] * 3, {"equipment": "bodyweight"}),
+    ("3x40 bodyweight with straps", [{"minutes": 40}] * 3, {"equipment": "bodyweight-bar-and-step"}),
+    (
+        "3x40 bands, avoid RDLs, like DB rows",
+        [{"minutes": 40}] * 3,
+        {"equipment": "bands", "avoid": ["barbell-romanian-deadlift"], "like": ["one-arm-dumbbell-row"]},
+    ),
     ("3 x 40 min full body", [{"minutes": 40, "focus": "full-body"}] * 3, {}),
     (
         "on mon and thu 60 min for growth",

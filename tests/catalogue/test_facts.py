@@ -146,6 +146,12 @@ def test_only_deadlifts_from_the_floor_are_held_to_once_a_week(catalogue):
     assert {e.slot.id for e in catalogue.exercises.values() if e.once_a_week} == {"deadlift"}
 
 
+def test_a_straight_bar_is_lifted_from_the_floor_in_one_way_a_week(catalogue):
+    """A second form beside the first would make the once a week of each of them two heavy days."""
+    bars = [e for e in in_slots(catalogue, "deadlift") if "barbell" in e.needs]
+    assert [e.id for e in bars if e.rank <= 2] == ["barbell-deadlift"]
+
+
 def test_holds_and_reaches_on_the_floor_count_half(catalogue):
     """They load the trunk by the body's own weight; common practice, no source."""
     for name in ("dead-bug", "plank", "bird-dog", "hollow-hold"):

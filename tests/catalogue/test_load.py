@@ -190,7 +190,8 @@ def test_all_faults_of_form_come_at_once(faults):
 
 def test_all_contradictions_come_at_once(faults):
     text = sled(needs='"barbel"', reps="[7, 9]", aliases='"pull-up"')
-    text += '[[kit]]\nid = "bodyweight-bar-and-step"\ncannot = ["side-delts", "spinal-erectors", "upper-traps", "forearms", "chest"]\n'
+    cannot = '["side-delts", "spinal-erectors", "upper-traps", "forearms", "chest"]'
+    text += f'[[kit]]\nid = "bodyweight-bar-and-step"\ncannot = {cannot}\n'
     assert len(faults(text)) == 4
 
 

@@ -116,7 +116,7 @@ WRITTEN = {
     "hip thrusts": "barbell-hip-thrust",
     "BB hip thrust": "barbell-hip-thrust",
     "DB hip thrusts": "dumbbell-hip-thrust",
-    "glute bridges": "single-leg-bridge",
+    "glute bridges": "floor-glute-bridge",
     "donkey kicks": "floor-glute-kickback",
     "cable kickbacks": "cable-glute-kickback",
     "hyperextensions": "back-extension",
