@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+import pytest
+
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.evaluation.finding import ClashMember, Wish
