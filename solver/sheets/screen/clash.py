@@ -139,7 +139,7 @@ def _excluders(resolved: ResolvedBrief, wish: Wish | None) -> list[str]:
 
 
 def _limits_passed(resolved: ResolvedBrief, wish: Wish | None) -> list[str]:
-    """The rules of cautions that a pin itself breaks: more sets than they allow, or a pair where each set has a rest."""
+    """The rules of cautions that a pin itself breaks: more sets than they allow, or a pair where sets have a rest."""
     if wish is None or wish.rule != "pinned":
         return []
     limits = resolved.client_limits
