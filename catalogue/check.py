@@ -97,9 +97,8 @@ def _check_kits(catalogue: Catalogue) -> Iterator[Fault]:
         where = f"kit {kit.id}"
         yield from unknown_words(where, "equipment", sorted(kit.items), catalogue.items)
         yield from unknown_words(where, "muscle", kit.cannot, catalogue.muscles)
-        trained = {
-            m for e in catalogue.exercises.values() if kit.items.issuperset(e.needs) and e.rank < 5 for m in e.direct
-        }
+        able = [e for e in catalogue.exercises.values() if kit.items.issuperset(e.needs) and e.rank < 5]
+        trained = {m for e in able for m in e.direct}
         for muscle in catalogue.muscles:
             if muscle not in trained and muscle not in kit.cannot:
                 yield Fault(
@@ -109,3 +108,8 @@ def _check_kits(catalogue: Catalogue) -> Iterator[Fault]:
                 )
             if muscle in trained and muscle in kit.cannot:
                 yield Fault(where, f"`cannot` lists {muscle}, yet an exercise trains it", "take it out of `cannot`")
+        yield from unknown_words(where, "movement", kit.cannot_fill, {s.movement for s in catalogue.slots.values()})
+        for movement in sorted({e.movement for e in able} & kit.cannot_fill.keys()):
+            yield Fault(
+                where, f"`cannot_fill` lists {movement}, yet an exercise fills it", "take it out of `cannot_fill`"
+            )

@@ -64,6 +64,11 @@ class Defaults:
     """Goal -> rests after a round of a pair."""
     single_pair_rests: Rests
     """Goal -> further rests of a pair whose two lifts are of one joint; a goal without any is absent."""
+    heavy_pair_rests: Rests
+    """Goal -> rests of a pair with a high-fatigue lift, whose partner of several joints may rest so too.
+
+    A goal under which such lifts stand alone is absent.
+    """
     sets: SetSpans
     drops: tuple[int, ...]
     """How many drops a drop set may have."""

@@ -74,6 +74,8 @@ class Kit:
     dumbbell_max: float | None = None
     cannot: tuple[str, ...] = ()
     """Muscles that nothing in this kit trains directly."""
+    cannot_fill: Mapping[str, str] = field(default_factory=dict)
+    """Movement -> why this kit has no lift for it."""
     aliases: tuple[str, ...] = ()
 
 
@@ -173,6 +175,8 @@ class RuleNumbers:
     more: Mapping[str, float]
     unit: str
     origin: str
+    hard_for: tuple[str, ...] = ()
+    """Clients for whom a scored rule is hard unless the brief says otherwise: novice, older, under-age."""
 
 
 @dataclass(frozen=True, eq=False)

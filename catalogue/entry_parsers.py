@@ -79,6 +79,7 @@ def parse_kit(f: Fields, items: Mapping[str, Item]) -> Kit:
         items=frozenset(held),
         dumbbell_max=f.optional_number("dumbbell_max"),
         cannot=f.texts("cannot"),
+        cannot_fill=f.sentences("cannot_fill"),
         aliases=f.texts("aliases"),
     )
 
@@ -106,4 +107,5 @@ def parse_rule(key: str, f: Fields) -> RuleNumbers:
         more=f.numbers("more"),
         unit=f.text("unit"),
         origin=f.optional_text("origin") or "convention",
+        hard_for=f.texts("hard-for"),
     )

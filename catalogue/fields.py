@@ -69,6 +69,16 @@ class Fields:
                 found[name] = number
         return MappingProxyType(found)
 
+    def sentences(self, key: str) -> Mapping[str, str]:
+        """A table of texts by name, empty where it is left out."""
+        found: dict[str, str] = {}
+        for name, value in self._take(key, dict, "a table", {}).items():
+            if isinstance(value, str) and value:
+                found[name] = value
+            else:
+                self.fault(f"{key}.{name} is {shown(value)}", "expected a text")
+        return MappingProxyType(found)
+
     def flag(self, key: str) -> bool:
         """True or false; false where it is left out."""
         return bool(self._take(key, bool, "true or false", False))

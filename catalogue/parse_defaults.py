@@ -51,9 +51,8 @@ def parse_defaults(tables: Mapping[str, Any], faults: list[Fault]) -> Defaults:
         minor_growth=MinorBand(minor.texts("muscles"), _band(minor, "normal")),
         rests=MappingProxyType({goal: _rests(rests.table(goal), LIFT_KINDS) for goal in GOALS}),
         pair_rests=_rests(pair_rests, GOALS),
-        single_pair_rests=MappingProxyType(
-            {goal: pair_rests.wholes(f"{goal}-single") for goal in GOALS if f"{goal}-single" in pair_rests.row}
-        ),
+        single_pair_rests=_some_goals(pair_rests, "single"),
+        heavy_pair_rests=_some_goals(pair_rests, "heavy"),
         sets=SetSpans(
             multi=sets.span("multi"),
             multi_most=sets.whole("multi-most"),
@@ -86,13 +85,18 @@ def _rests(table: Fields, keys: tuple[str, ...]) -> Rests:
     return MappingProxyType({key: table.wholes(key) for key in keys})
 
 
+def _some_goals(table: Fields, kind: str) -> Rests:
+    """The rests of a kind of pair, for the goals that have any."""
+    return MappingProxyType({goal: table.wholes(f"{goal}-{kind}") for goal in GOALS if f"{goal}-{kind}" in table.row})
+
+
 def _check_rests(found: Defaults, rests: Fields, pair_rests: Fields) -> None:
     """A fault for every rest that is not on the list of round ones."""
     listed = rests.wholes("round")
     for goal, kinds in found.rests.items():
         for kind, seconds in kinds.items():
             _check_round(rests, f"{goal}.{kind}", seconds, listed)
-    for paired in (found.pair_rests, found.single_pair_rests):
+    for paired in (found.pair_rests, found.single_pair_rests, found.heavy_pair_rests):
         for goal, seconds in paired.items():
             _check_round(pair_rests, goal, seconds, listed)
 

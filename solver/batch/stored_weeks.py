@@ -49,7 +49,7 @@ def solved_again(document: Mapping[str, Any], catalogue: Catalogue, where: str) 
         limits=replace(SEARCHES[DEFAULT], name=document["made_by"]["limits"]["search"]),
         shortest=cut
         and ShortestWeek(found, _units(cut["best_score"]), _units(cut["floor"]), cut["seconds"], cut["least_seconds"]),
-        pairs_would_add=document["pairs_would_add"],
+        best_without_pairs=document["best_without_pairs"],
     )
 
 

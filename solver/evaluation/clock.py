@@ -78,7 +78,7 @@ def pair_seconds(
     return rounds * (work_a + pair_change + work_b + rest) + max(0, change_a - rest) + max(0, change_b - rest)
 
 
-def warm_up_seconds(minutes: int, numbers: Mapping[str, float]) -> int:
-    """The general warm-up of a day: short up to 30 minutes, then half of each further second, at most long."""
+def warm_up_seconds(minutes: int, goal: str, numbers: Mapping[str, float]) -> int:
+    """The general warm-up of a day under a goal: short up to 30 minutes, then half of each further second."""
     extra = max(0, 60 * minutes - 60 * round(numbers["warm-up-short-day-minutes"])) // 2
-    return min(round(numbers["warm-up-short-seconds"]) + extra, round(numbers["warm-up-long-seconds"]))
+    return min(round(numbers[f"warm-up-short-{goal}"]) + extra, round(numbers[f"warm-up-long-{goal}"]))

@@ -10,6 +10,24 @@ from setwright.catalogue.entries import Catalogue, Fatigue
 
 
 @dataclass(frozen=True)
+class SetConditions:
+    """What an exercise's sets on one day are credited by: rests in seconds, repetitions in reserve, a technique."""
+
+    sets: int
+    first_rest: float
+    """The rest that the first set sees: the change-over from the exercise before, or that exercise's last rest."""
+    rest: float
+    """The rest that each further set sees."""
+    rir: float
+    usual_rir: float
+    """The repetitions in reserve of this kind of lift, at which effort is credited in full."""
+    extra: float = 0.0
+    """Sets that a technique adds to the last one."""
+    partner_loss: float = 0.0
+    """The share of every set that is lost because the other exercise of a pair tires the same things."""
+
+
+@dataclass(frozen=True)
 class Curves:
     """Rest, effort, session and week curves over the numbers given (evidence ids to values)."""
 
@@ -21,13 +39,16 @@ class Curves:
         return Curves({key: number.value for key, number in catalogue.evidence.items()})
 
     def rest_quality(self, seconds: float, fatigue: Fatigue) -> float:
-        """The growth credit q of a set that follows a rest of so many seconds (Singer et al. 2024, read as a curve)."""
+        """The credit q, 0 to 1 set, of a set that follows a rest of so many seconds (Singer et al. 2024)."""
         loss, tau = self.numbers[f"rest-loss-{fatigue}"], self.numbers[f"rest-tau-{fatigue}"]
-        return 1.0 - loss * math.exp(-seconds / tau)
+        return max(0.0, 1.0 - loss * math.exp(-seconds / tau))
 
-    def effort(self, rir: float) -> float:
-        """The credit of a set stopped with so many repetitions in reserve (Robinson et al. 2024, refit)."""
-        return 1.0 - self.numbers["rir-slope"] * rir
+    def effort(self, rir: float, usual: float) -> float:
+        """The credit of a set stopped with so many repetitions in reserve, 1 at the number usual for its kind of lift.
+
+        Robinson et al. 2024, refit, on the scale of sets.
+        """
+        return 1.0 - self.numbers["rir-slope"] * (rir - usual)
 
     def session(self, sets: float) -> float:
         """The part of one session's sets that counts for the week: all up to the knee, less and less above."""
@@ -39,17 +60,26 @@ class Curves:
         good: float = max(weekly, 0.0) / self.numbers["index-reference"]
         return float(100.0 * good ** self.numbers["week-exponent"])
 
-    def credited(self, sets: int, technique: str = "straight", drops: int = 0) -> float:
-        """The sets an entry counts as: n, or n - 1 + t where a technique ends the last one."""
+    def extra(self, technique: str = "straight", drops: int = 0) -> float:
+        """The sets that a technique adds to the last one: a drop set's drops, or the parts of a rest-pause set."""
         if technique == "drop":
-            last = min(1.0 + self.numbers["drop-credit"] * drops, self.numbers["drop-credit-most"])
-            return sets - 1 + last
+            return min(self.numbers["drop-credit"] * drops, self.numbers["drop-credit-most"] - 1.0)
         if technique == "rest-pause":
-            return sets - 1 + self.numbers["rest-pause-credit"]
-        return float(sets)
+            return self.numbers["rest-pause-credit"] - 1.0
+        return 0.0
 
-    def effective(self, credited: float, rest_seen: float, fatigue: Fatigue, rir: float) -> float:
-        """The good sets of one exercise on one day: e(RIR) * (1 + q(rest seen) * (credited - 1))."""
-        if credited <= 0:
+    def effective(self, done: SetConditions, fatigue: Fatigue) -> float:
+        """The good sets of one exercise on one day: each set by the rest before it, times the effort of all.
+
+        The first set is credited for the rest that it sees too, and what a technique adds asks for no rest.
+        """
+        if done.sets <= 0:
             return 0.0
-        return self.effort(rir) * (1.0 + self.rest_quality(rest_seen, fatigue) * (credited - 1.0))
+        first = self.rest_quality(done.first_rest, fatigue)
+        others = self.rest_quality(done.rest, fatigue) * (done.sets - 1)
+        whole = first + others + done.extra
+        return self.effort(done.rir, done.usual_rir) * (1.0 - done.partner_loss) * whole
+
+    def credited(self, sets: int, technique: str = "straight", drops: int = 0) -> float:
+        """The sets an entry counts as in a band: n, and what a technique adds to the last one."""
+        return sets + self.extra(technique, drops)

@@ -7,7 +7,10 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.prescriptions import Prescription, make
+from setwright.solver.evaluation.curves import SetConditions
+from setwright.solver.evaluation.pairs import effect_of_partner
+from setwright.solver.evaluation.partner_effect import NO_EFFECT, PartnerEffect
+from setwright.solver.evaluation.prescriptions import Prescription, conditions, make
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 
@@ -24,6 +27,10 @@ class Line:
     day: ResolvedDay
     place: int
     prescription: Prescription
+    done: SetConditions
+    """What its sets are credited by."""
+    partner: PartnerEffect
+    """What the other exercise of its pair takes from it; nothing where it stands alone."""
 
     @property
     def sets(self) -> int:
@@ -48,10 +55,12 @@ class EvaluatedWeek:
 
     def _line(self, entry: Entry, day: ResolvedDay, place: int) -> Line:
         exercise = self.resolved.catalogue.exercises[entry.exercise]
-        paired = entry.partner is not None
-        way = (entry.sets, entry.rest, entry.technique, entry.drops, paired)
-        prescription = make(self.resolved, exercise, day, *way, entry.reps, entry.rir)
-        return Line(entry, exercise, day, place, prescription)
+        other = None if entry.partner is None else self.resolved.catalogue.exercises.get(entry.partner)
+        effect = NO_EFFECT if other is None else effect_of_partner(self.resolved, exercise, other)
+        way = (entry.sets, entry.rest, entry.technique, entry.drops, entry.partner is not None)
+        said = (*way, entry.reps, entry.rir, effect)
+        prescription = make(self.resolved, exercise, day, *said)
+        return Line(entry, exercise, day, place, prescription, conditions(self.resolved, exercise, day, *said), effect)
 
     @cached_property
     def lines(self) -> tuple[Line, ...]:
@@ -185,15 +194,15 @@ def ramp_seconds(resolved: ResolvedBrief, region: str, lifts: list[Exercise], da
 def ramp_levels(
     resolved: ResolvedBrief, region: str, day: ResolvedDay
 ) -> tuple[tuple[Callable[[Exercise], bool], int], ...]:
-    """What lifts ask for in ramp-up seconds, the least first: any, a loaded one, in efficiency one on the spine."""
+    """What lifts ask for in ramp-up seconds, the least first: one easier set, half of a bar's ramp-up, a bar's.
+
+    In efficiency only a bar that loads the spine gets all of it. Each level's lifts are among those of the one before.
+    """
     full = round(resolved.number(f"ramp-{region}-seconds"))
-    light = round(resolved.number("ramp-light-seconds"))
-    usual = full // 2 if resolved.goal == "efficiency" else full
-    # Each level's lifts are among those of the level before: the model adds up the steps between them.
-    levels: list[tuple[Callable[[Exercise], bool], int]] = [
-        (lambda e: True, min(light, usual)),
-        (lambda e: not resolved.ramps_lightly(e, day), usual),
-    ]
-    if usual < full:
-        levels.append((lambda e: not resolved.ramps_lightly(e, day) and e.axial >= 2, full))
-    return tuple(levels)
+    light = min(round(resolved.number("ramp-light-seconds")), full)
+    on_the_spine = 2 if resolved.goal == "efficiency" else 0
+    return (
+        (lambda e: True, light),
+        (lambda e: not resolved.ramps_lightly(e, day), max(light, full // 2)),
+        (lambda e: not resolved.ramps_lightly(e, day) and e.barbell and e.axial >= on_the_spine, full),
+    )

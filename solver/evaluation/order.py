@@ -113,7 +113,10 @@ def hinders(last: Exercise, following: Exercise) -> bool:
 
 
 def priority_early(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:
-    """The blocks with work for a priority muscle among the first two, where the day has any."""
+    """The blocks with work for a priority muscle among the first two, where the day has any.
+
+    Curls and grip work never go before a hinge or a main row, which need the grip and the arms fresh.
+    """
 
     def serves(block: Block) -> bool:
         return any(m in resolved.priorities for e in block for m in e.direct)
@@ -121,5 +124,12 @@ def priority_early(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:
     places = [i for i, block in enumerate(done) if serves(block)]
     if places and places[0] > 1:
         block = done.pop(places[0])
-        done.insert(1, block)
+        spent = any(e.region == "arms" or e.grip_limited for e in block) and not heavy(block)
+        fresh = [i for i, other in enumerate(done[: places[0]]) if spent and any(needs_grip(e) for e in other)]
+        done.insert(max([1, *(i + 1 for i in fresh)]), block)
     return done
+
+
+def needs_grip(exercise: Exercise) -> bool:
+    """Whether tired arms or a tired grip spoil an exercise: a hinge, or a pull that is a main lift."""
+    return exercise.movement == "hinge" or (exercise.main_lift and exercise.region == "pull")

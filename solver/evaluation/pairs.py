@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.partner_effect import PartnerEffect
 from setwright.solver.evaluation.prescriptions import pairable
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
@@ -39,10 +40,11 @@ MISFITS: Mapping[str, str] = MappingProxyType(
         "not-for-pairs": "{others} is not for pairs",
         "prime-mover": "the two share a prime mover",
         "grip": "both are limited by grip",
-        "fixed-stations": "both need a fixed station",
+        "one-station": "both need the same station",
+        "heavy-alone": "{others} tires much and goes only with an opposing push or pull",
         "single-stations": "the two would hold two stations of which there is one each",
-        "carried-weights": "{others} would carry weights to a station",
         "one-bar": "one bar cannot hold two loads",
+        "two-places": "the two stand at two places and do not oppose each other",
         "busy": "at peak hour a pair stays at one place",
         "same-region": "the two work the same region",
     }
@@ -67,23 +69,28 @@ def unfit(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> Iterator[Misfit]
         yield Misfit("prime-mover")
     if a.grip_limited and b.grip_limited:
         yield Misfit("grip")
-    fixed_a, fixed_b = places(resolved, a, "fixed"), places(resolved, b, "fixed")
-    if fixed_a and fixed_b:
-        yield Misfit("fixed-stations")
+    if places(resolved, a, "fixed") & places(resolved, b, "fixed"):
+        yield Misfit("one-station")
+    if {a.region, b.region} != {"push", "pull"}:
+        for exercise in (a, b):
+            if exercise.fatigue == "high":
+                yield Misfit("heavy-alone", exercise.id)
     if holds_two_single_stations(resolved, a, b):
         yield Misfit("single-stations")
-    for fixed, other in ((fixed_a, b), (fixed_b, a)):
-        if fixed and any(item in WEIGHTS for item in other.needs):
-            yield Misfit("carried-weights", other.id)
     if any(bar in a.needs and bar in b.needs for bar in BARS):
         yield Misfit("one-bar")
-    if (
-        resolved.brief.owned.busy
-        and len(places(resolved, a, "fixed", "place") | places(resolved, b, "fixed", "place")) > 1
-    ):
+    if walk_between(resolved, a, b) and not opposing(a, b):
+        yield Misfit("two-places")
+    if resolved.brief.owned.busy and two_places(resolved, a, b):
         yield Misfit("busy")
     if same_work(a, b):
         yield Misfit("same-region")
+
+
+def two_places(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> bool:
+    """Whether a pair holds two places at once, or carries weights to a station."""
+    held = places(resolved, a, "fixed", "place") | places(resolved, b, "fixed", "place")
+    return len(held) > 1 or walk_between(resolved, a, b)
 
 
 def holds_two_single_stations(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> bool:
@@ -93,9 +100,15 @@ def holds_two_single_stations(resolved: ResolvedBrief, a: Exercise, b: Exercise)
     return bool(mine - others) and bool(others - mine)
 
 
+def opposing(a: Exercise, b: Exercise) -> bool:
+    """Whether two exercises are a push and a pull, or train muscles that oppose each other."""
+    push_and_pull = {a.region, b.region} == {"push", "pull"}
+    return push_and_pull or any(frozenset((m, n)) in OPPOSING for m in a.direct for n in b.direct)
+
+
 def same_work(a: Exercise, b: Exercise) -> bool:
     """Whether two exercises are of one region without working opposing muscles."""
-    if any(frozenset((m, n)) in OPPOSING for m in a.direct for n in b.direct):
+    if opposing(a, b):
         return False
     if a.region == b.region == "other":
         return a.movement == b.movement
@@ -107,6 +120,20 @@ def fits(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> bool:
     return next(unfit(resolved, a, b), None) is None
 
 
-def shared_indirect(a: Exercise, b: Exercise) -> tuple[str, ...]:
-    """The muscles that both train indirectly."""
-    return tuple(sorted((a.muscles - a.direct) & (b.muscles - b.direct)))
+def walk_between(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> bool:
+    """Whether two exercises stand at two fixed stations, or one at a station to which the other's weights go."""
+    fixed_a, fixed_b = places(resolved, a, "fixed"), places(resolved, b, "fixed")
+    if fixed_a and fixed_b:
+        return fixed_a != fixed_b
+    return any(fixed and any(item in WEIGHTS for item in other.needs) for fixed, other in ((fixed_a, b), (fixed_b, a)))
+
+
+def effect_of_partner(resolved: ResolvedBrief, a: Exercise, b: Exercise) -> PartnerEffect:
+    """What two exercises done in turn take from each other: muscles, grip and breath that both use, and a walk."""
+    both_large = a.multi_joint and b.multi_joint
+    return PartnerEffect(
+        shared_muscles=len((a.muscles - a.direct) & (b.muscles - b.direct)),
+        grip=(a.grip_limited or b.grip_limited) and "forearms" in a.muscles & b.muscles,
+        large_lifts=both_large * (1 + ("high" in (a.fatigue, b.fatigue))),
+        apart=walk_between(resolved, a, b),
+    )

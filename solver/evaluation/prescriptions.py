@@ -14,6 +14,13 @@ from setwright.solver.evaluation.clock import (
     rest_seen,
     work_seconds,
 )
+from setwright.solver.evaluation.curves import SetConditions
+from setwright.solver.evaluation.partner_effect import (
+    NO_EFFECT,
+    PartnerEffect,
+    pair_change_seconds,
+    pair_rest_seen,
+)
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 MOST_WITH_TECHNIQUE = 3
@@ -51,12 +58,21 @@ def _usual_reps(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -
     return RANGES[min(max(place, 0), len(RANGES) - 1)]
 
 
+def usual_rir(resolved: ResolvedBrief, exercise: Exercise) -> int:
+    """The repetitions in reserve of this kind of lift and this client, at which effort is credited in full.
+
+    It is the reference of the effort curve, so that a lift is never chosen for the reserve that it is printed with.
+    """
+    kind = "rir-high-fatigue" if exercise.fatigue == "high" else "rir-other"
+    usual = resolved.number("rir-novice" if resolved.experience == "novice" else kind)
+    return max(round(usual), resolved.client_limits.rir_least)
+
+
 def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
     """Repetitions in reserve, set and not solved: by the kind of lift, or more where a caution or an age asks."""
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
-    high = exercise.fatigue == "high"
-    key = "rir-novice" if resolved.experience == "novice" or lone_pin else "rir-high-fatigue" if high else "rir-other"
-    return max(round(resolved.number(key)), resolved.client_limits.rir_least)
+    usual = usual_rir(resolved, exercise)
+    return max(usual, round(resolved.number("rir-novice"))) if lone_pin else usual
 
 
 def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
@@ -103,24 +119,23 @@ def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     return tuple(rest for rest in usual if rest >= least) or (least,)
 
 
-def pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
-    """The rests in seconds that a pair may have under the goal."""
-    return resolved.catalogue.defaults.pair_rests[resolved.goal]
-
-
-def single_pair_rests(resolved: ResolvedBrief) -> tuple[int, ...]:
-    """Rests a pair may have only when both are single-joint."""
-    return resolved.catalogue.defaults.single_pair_rests.get(resolved.goal, ())
+def pair_rests(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
+    """The rests in seconds that a pair with this exercise may have under the goal; the two must have one in common."""
+    defaults, goal = resolved.catalogue.defaults, resolved.goal
+    heavy = defaults.heavy_pair_rests.get(goal, ())
+    if exercise.fatigue == "high":
+        return heavy
+    return defaults.pair_rests[goal] + (heavy if exercise.multi_joint else defaults.single_pair_rests.get(goal, ()))
 
 
 def pairable(resolved: ResolvedBrief, exercise: Exercise) -> bool:
-    """Whether an exercise may be a member of a pair at all."""
-    return (
-        exercise.fatigue == "low"
-        and exercise.axial == 0
-        and exercise.limb != "each, rest after each"
-        and exercise.slot.id not in ("hinge", "deadlift")
-    )
+    """Whether an exercise may be a member of a pair at all, by the goal: in growth lifts of one joint only."""
+    if exercise.axial or exercise.limb == "each, rest after each" or exercise.slot.id in ("hinge", "deadlift"):
+        return False
+    if resolved.goal == "growth":
+        return not exercise.multi_joint and exercise.fatigue == "low"
+    heavy_upper_body = exercise.region in ("push", "pull") and bool(pair_rests(resolved, exercise))
+    return exercise.fatigue == "low" or heavy_upper_body
 
 
 def techniques_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[tuple[str, int], ...]:
@@ -144,25 +159,61 @@ def make(
     paired: bool,
     reps: tuple[int, int] | None = None,
     rir: int | None = None,
+    partner: PartnerEffect = NO_EFFECT,
 ) -> Prescription:
     """One prescription with its seconds and credits, whether or not a rule allows it.
 
-    `reps` and `rir` are those printed on a line; unsaid they are the brief's own.
+    `reps` and `rir` are those printed on a line; unsaid they are the brief's own. `partner` is what the other exercise
+    of a pair takes from this one; unsaid nothing, which is the most that a pair can give.
     """
     numbers = resolved.curves.numbers
-    work = work_seconds(reps or reps_of(resolved, exercise, day), exercise.alternating, numbers["seconds-per-rep"])
-    change = change_over(resolved, exercise)
+    work, change = _work_seconds(resolved, exercise, day, reps), change_over(resolved, exercise)
     if paired:
-        pair_change = round(numbers["pair-change-seconds"])
+        pair_change = pair_change_seconds(resolved, partner.apart)
         halves = half_pair_half_seconds(pair_work(work, exercise.limb), sets, rest, change, pair_change)
-        seen = rest + pair_change + round(numbers["pair-seen-extra-seconds"])
     else:
         halves = 2 * exercise_seconds(work, exercise.limb, sets, rest, change, technique, drops, numbers)
-        seen = rest_seen(work, exercise.limb, rest)
     credited = resolved.curves.credited(sets, technique, drops)
-    left = rir_of(resolved, exercise) if rir is None else rir
-    effective = resolved.curves.effective(credited, seen, exercise.fatigue, left)
+    done = conditions(resolved, exercise, day, sets, rest, technique, drops, paired, reps, rir, partner)
+    effective = resolved.curves.effective(done, exercise.fatigue)
     return Prescription(sets, rest, technique, drops, paired, halves, round(100 * credited), round(1000 * effective))
+
+
+def conditions(
+    resolved: ResolvedBrief,
+    exercise: Exercise,
+    day: ResolvedDay,
+    sets: int,
+    rest: int,
+    technique: str,
+    drops: int,
+    paired: bool,
+    reps: tuple[int, int] | None = None,
+    rir: int | None = None,
+    partner: PartnerEffect = NO_EFFECT,
+) -> SetConditions:
+    """What the sets of one prescription are credited by; the arguments are those of `make`.
+
+    The first set sees the change-over, or the rest of the exercise before, which is taken to be its own.
+    """
+    if paired:
+        seen = pair_rest_seen(resolved, rest, partner.apart)
+    else:
+        seen = rest_seen(_work_seconds(resolved, exercise, day, reps), exercise.limb, rest)
+    return SetConditions(
+        sets=sets,
+        first_rest=max(seen, change_over(resolved, exercise)),
+        rest=seen,
+        rir=rir_of(resolved, exercise) if rir is None else rir,
+        usual_rir=usual_rir(resolved, exercise),
+        extra=resolved.curves.extra(technique, drops),
+        partner_loss=partner.loss(resolved.curves.numbers),
+    )
+
+
+def _work_seconds(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay, reps: tuple[int, int] | None) -> int:
+    per_rep = resolved.curves.numbers["seconds-per-rep"]
+    return work_seconds(reps or reps_of(resolved, exercise, day), exercise.alternating, per_rep)
 
 
 def prescriptions_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[Prescription, ...]:
@@ -180,8 +231,7 @@ def all_prescriptions(resolved: ResolvedBrief, exercise: Exercise, day: Resolved
                 for technique, drops in techniques_of(resolved, exercise):
                     yield make(resolved, exercise, day, sets, rest, technique, drops, False)
         if resolved.pairs and pairable(resolved, exercise):
-            rests = pair_rests(resolved) + (() if exercise.multi_joint else single_pair_rests(resolved))
-            for rest in rests:
+            for rest in pair_rests(resolved, exercise):
                 yield make(resolved, exercise, day, sets, rest, "straight", 0, True)
 
 

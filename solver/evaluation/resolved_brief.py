@@ -126,8 +126,14 @@ class ResolvedBrief:
         return self.brief.rules.get(rule) == "off"
 
     def forced(self, rule: str) -> bool:
-        """Whether the brief makes a scored rule hard."""
-        return self.brief.rules.get(rule) == "hard"
+        """Whether a scored rule is hard, because the brief says so or says nothing and the client is of those named."""
+        said = self.brief.rules.get(rule)
+        return said == "hard" or (said is None and not self._of_client.isdisjoint(self.catalogue.rules[rule].hard_for))
+
+    @cached_property
+    def _of_client(self) -> frozenset[str]:
+        """What the client is called where a rule is hard for some: the experience, and the age group's id."""
+        return frozenset((self.experience, self.age_group.id) if self.age_group else (self.experience,))
 
     def cost(self, rule: str, key: str | None = None) -> float:
         """The cost of one unit of a rule's breach in score units, scaled to the brief."""
@@ -215,9 +221,8 @@ class ResolvedBrief:
         return day.dumbbell_max < share * exercise.light_below
 
     def ramps_lightly(self, exercise: Exercise, day: ResolvedDay) -> bool:
-        """Whether one easier set is ramp-up enough: body weight or a band that tires little, or light dumbbells."""
-        easy = exercise.load in ("bodyweight", "band") and exercise.fatigue == "low"
-        return easy or self.light(exercise, day)
+        """Whether one easier set is ramp-up enough: a lift without a bar that tires little, or with light dumbbells."""
+        return (exercise.fatigue == "low" and not exercise.barbell) or self.light(exercise, day)
 
     def rank(self, exercise: Exercise, day: ResolvedDay) -> int:
         """The exercise's rank on that day: where loads are light, one-limb forms come first."""

@@ -63,8 +63,8 @@ def clock_numbers(brief: Brief, catalogue: Catalogue) -> Mapping[str, float]:
 
 
 def pairs_open(brief: Brief, goal: str) -> bool:
-    """Pairs: as asked, else in efficiency."""
-    return brief.pairs if brief.pairs is not None else goal == "efficiency"
+    """Pairs: as asked, else not in growth."""
+    return brief.pairs if brief.pairs is not None else goal != "growth"
 
 
 def techniques_open(brief: Brief, goal: str) -> bool:
@@ -78,14 +78,17 @@ def resolved_day(
     index: int, day: DayAsk, brief: Brief, catalogue: Catalogue, numbers: Mapping[str, float]
 ) -> ResolvedDay:
     """One day with its kit, warm-up and limits in seconds."""
-    said = day.equipment if day.equipment is not None else brief.equipment
-    items, heaviest = equipment_of(said, catalogue)
+    kit = day.equipment if day.equipment is not None else brief.equipment
+    items, heaviest = equipment_of(kit, catalogue)
     items -= frozenset(brief.without)
     if brief.owned.safeties:
         items |= {"safeties"}
-    warm_up = brief.clock.warm_up if brief.clock.warm_up is not None else warm_up_seconds(day.minutes, numbers)
     kept = brief.client.cautions or age_group_of(brief.client.age, catalogue.ages)
-    give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers["warm-up-least-seconds"]))
+    # Someone with a caution, or of an age group, warms up as for growth and gives nothing of it up.
+    goal = "growth" if kept else brief.goal or "balanced"
+    said = brief.clock.warm_up
+    warm_up = said if said is not None else warm_up_seconds(day.minutes, goal, numbers)
+    give = min(round(numbers["warm-up-give-seconds"]), warm_up - round(numbers[f"warm-up-least-{goal}"]))
     own = brief.owned.dumbbell_max
     if own is not None and brief.client.unit == "lb":
         own *= KG_IN_LB

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from setwright.solver.evaluation.clock import rest_seen, work_seconds
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 
 if TYPE_CHECKING:
@@ -20,6 +19,10 @@ DRAWN = (
     "week-exponent",
     "indirect-part",
     "drop-credit",
+    "rest-pause-credit",
+    "pair-loss-shared",
+    "pair-loss-grip",
+    "pair-loss-large",
 )
 DRAWS = 1000
 SEED = 5
@@ -91,24 +94,23 @@ def indices(evaluated: EvaluatedWeek, draws: dict[str, Values]) -> dict[str, Val
 
 
 def effective_draws(line: Line, evaluated: EvaluatedWeek, draws: dict[str, Values]) -> Values:
-    """The effective sets of one line in every draw."""
+    """The effective sets of one line in every draw: what `Curves.effective` says, with draws for its numbers."""
     import numpy
 
-    exercise, entry = line.exercise, line.entry
-    credited: Any
-    numbers = evaluated.resolved.curves.numbers
-    if entry.partner is not None:
-        seen = entry.rest + numbers["pair-change-seconds"] + numbers["pair-seen-extra-seconds"]
-    else:
-        work = work_seconds(entry.reps, exercise.alternating, numbers["seconds-per-rep"])
-        seen = rest_seen(work, exercise.limb, entry.rest)
-    if entry.technique == "drop":
-        most = numbers["drop-credit-most"]
-        credited = entry.sets - 1 + numpy.minimum(1.0 + draws["drop-credit"] * entry.drops, most)
-    elif entry.technique == "rest-pause":
-        credited = entry.sets - 1 + draws["rest-pause-credit"]
-    else:
-        credited = entry.sets
-    quality = 1.0 - draws[f"rest-loss-{exercise.fatigue}"] * numpy.exp(-seen / draws[f"rest-tau-{exercise.fatigue}"])
-    effective: Values = (1.0 - draws["rir-slope"] * entry.rir) * (1.0 + quality * (credited - 1))
+    done, numbers = line.done, evaluated.resolved.curves.numbers
+    fatigue = line.exercise.fatigue
+
+    def quality(seconds: float) -> Values:
+        lost = draws[f"rest-loss-{fatigue}"] * numpy.exp(-seconds / draws[f"rest-tau-{fatigue}"])
+        credit: Values = numpy.maximum(0.0, 1.0 - lost)
+        return credit
+
+    extra: Any = 0.0
+    if line.entry.technique == "drop":
+        extra = numpy.minimum(draws["drop-credit"] * line.entry.drops, numbers["drop-credit-most"] - 1.0)
+    elif line.entry.technique == "rest-pause":
+        extra = draws["rest-pause-credit"] - 1.0
+    whole = quality(done.first_rest) + quality(done.rest) * (done.sets - 1) + extra
+    effort = 1.0 - draws["rir-slope"] * (done.rir - done.usual_rir)
+    effective: Values = effort * (1.0 - line.partner.loss(draws)) * whole
     return effective

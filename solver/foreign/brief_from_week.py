@@ -46,7 +46,7 @@ def fewest_minutes(resolved: ResolvedBrief, week: Week, where: str) -> list[int]
     faults = []
     for day in resolved.days:
         work, numbers = evaluated.work_seconds(day.index), resolved.curves.numbers
-        able = [m for m in range(low, high + 1) if work + warm_up_seconds(m, numbers) <= 60 * m]
+        able = [m for m in range(low, high + 1) if work + warm_up_seconds(m, resolved.goal, numbers) <= 60 * m]
         if not able:
             said = f"takes {math.ceil(work / 60)} min, at most {high} are read"
             faults.append(Fault(f"{where}: {day.name}", said, "is a rest in minutes?"))

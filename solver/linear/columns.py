@@ -72,12 +72,21 @@ def single_columns(instance: Instance, groups: tuple[DayGroup, ...], halves: boo
 
 
 def pair_columns(instance: Instance, group: DayGroup, halves: list[Assignment]) -> Iterator[Column]:
-    """The pairs that some halves of pairs in a group of days can make."""
+    """The pairs that some halves of pairs in a group of days can make.
+
+    A half alone is credited as beside the best of partners, so halves relax real pairs.
+    """
     for i, a in enumerate(halves):
         for b in halves[i + 1 :]:
             same = (a.prescription.sets, a.prescription.rest) == (b.prescription.sets, b.prescription.rest)
             if same and a.cls != b.cls and _slots_differ(instance, a, b) and instance.fit(a.cls, b.cls):
-                yield Column(group.index, (a, b) if a.cls < b.cls else (b, a))
+                yield paired_column(instance, group.index, group.like, (a, b))
+
+
+def paired_column(instance: Instance, group: int, like: int, halves: tuple[Assignment, Assignment]) -> Column:
+    """The column of two halves of a pair, each credited and timed as its partner lets it be."""
+    a, b = sorted(halves, key=lambda half: half.cls)
+    return Column(group, (instance.beside(like, a, b.cls), instance.beside(like, b, a.cls)))
 
 
 def _slots_differ(instance: Instance, a: Assignment, b: Assignment) -> bool:

@@ -6,8 +6,9 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.pairs import WEIGHTS, fits, places
-from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
+from setwright.solver.evaluation.pairs import WEIGHTS, effect_of_partner, fits, places
+from setwright.solver.evaluation.partner_effect import NO_EFFECT
+from setwright.solver.evaluation.prescriptions import Prescription, make, prescriptions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
 
@@ -65,6 +66,22 @@ class Instance:
         if key not in self._fits:
             self._fits[key] = fits(self.resolved, self.classes[a].exercise, self.classes[b].exercise)
         return self._fits[key]
+
+    def beside(self, like: int, half: Assignment, partner: int) -> Assignment:
+        """A half of a pair with what an exercise of the partner's class takes from it, on days of one group."""
+        key = (like, half, partner)
+        if key not in self._beside:
+            one, other = self.classes[half.cls].exercise, self.classes[partner].exercise
+            effect = effect_of_partner(self.resolved, one, other)
+            p = half.prescription
+            way = (p.sets, p.rest, p.technique, p.drops, p.paired)
+            beside = make(self.resolved, one, self.day(like), *way, partner=effect) if effect != NO_EFFECT else p
+            self._beside[key] = Assignment(half.cls, beside)
+        return self._beside[key]
+
+    @cached_property
+    def _beside(self) -> dict[tuple[int, Assignment, int], Assignment]:
+        return {}
 
     @cached_property
     def _fits(self) -> dict[tuple[int, int], bool]:

@@ -26,8 +26,8 @@ class Solved:
     limits: Limits
     shortest: ShortestWeek | None = None
     """In efficiency: the best score before the minutes were cut, and what was proven of the minutes."""
-    pairs_would_add: float | None = None
-    """Index points that a quick search with pairs found above this week's stimulus, where pairs are off."""
+    best_without_pairs: float | None = None
+    """The score in index points that no week of the brief without pairs can pass, where this week has pairs."""
 
     @property
     def stimulus(self) -> float:
@@ -48,6 +48,12 @@ class Solved:
     def proven_units(self) -> int:
         """The score that the bound speaks of, in score units."""
         return self.audit.score_units if self.shortest is None else self.shortest.best_units
+
+    @property
+    def pairs_bring(self) -> float | None:
+        """Index points of score that pairs bring at least; None where the week has none or it is not known."""
+        without = self.best_without_pairs
+        return None if without is None else max(0.0, self.proven_units / UNITS - without)
 
     @property
     def gap(self) -> float:

@@ -7,13 +7,14 @@ from dataclasses import replace
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.engines.infeasibility import conflict_of
+from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning.delivery import check, delivered
 from setwright.solver.planning.ends import Clash, End, OutOfTime, Solved
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import Outcome, search
-from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.bounding import relaxation_bound
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse_weeks
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
@@ -87,8 +88,8 @@ def _planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -
         return end, outcome
     if end.resolved.goal == "efficiency":
         end = _shortest(end, outcome.lns, options)
-    if options.pairs_note and not end.resolved.pairs and end.resolved.goal == "balanced":
-        end = replace(end, pairs_would_add=_pairs_gain(end, catalogue, options))
+    if options.pairs_note and any(line.entry.partner for line in end.audit.evaluated.lines):
+        end = replace(end, best_without_pairs=_best_without_pairs(end, catalogue))
     return end, outcome
 
 
@@ -115,11 +116,7 @@ def _shortest(end: Solved, lns: NeighbourhoodSearch, options: SolveOptions) -> S
     return replace(end, audit=found.audit, shortest=found)
 
 
-def _pairs_gain(end: Solved, catalogue: Catalogue, options: SolveOptions) -> float:
-    """What a quick search with pairs allowed adds to the stimulus, in index points."""
-    brief = end.parsed.brief.model_copy(update={"pairs": True})
-    quick = SolveOptions(SEARCHES["quick"], workers=options.workers, stopped=options.stopped)
-    outcome = search(instance_of(resolve(brief, catalogue)), quick)
-    if outcome.best is None:
-        return 0.0
-    return max(0.0, outcome.best.stimulus - end.stimulus)
+def _best_without_pairs(end: Solved, catalogue: Catalogue) -> float:
+    """The score, in index points, that no week of the same brief without pairs can pass."""
+    brief = end.parsed.brief.model_copy(update={"pairs": False})
+    return relaxation_bound(instance_of(resolve(brief, catalogue))) / UNITS

@@ -13,7 +13,7 @@ from setwright.solver.linear.weekly_sets import direct_sets_of, sets_of
 
 def hard(evaluated: EvaluatedWeek, muscle: str, day: int) -> bool:
     """Whether a day counts as hard for a muscle."""
-    direct = evaluated.direct_day_sets(muscle, day) > WHOLE * evaluated.resolved.limit("hard-days")
+    direct = evaluated.direct_day_sets(muscle, day) > WHOLE * evaluated.resolved.limit("hard-days", "direct")
     return direct or evaluated.day_sets(muscle, day) > WHOLE * evaluated.resolved.limit("hard-days", "fractional")
 
 
@@ -22,32 +22,39 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
     for earlier, later in evaluated.resolved.adjacent:
         for muscle in evaluated.resolved.muscles:
             if hard(evaluated, muscle, earlier) and hard(evaluated, muscle, later):
-                yield Finding("hard-days", subject=muscle, days=(earlier, later))
+                cost = 0 if evaluated.resolved.forced("hard-days") else evaluated.resolved.penalty("hard-days", 1)
+                yield Finding("hard-days", cost, subject=muscle, days=(earlier, later))
 
 
 def post(model: LinearModel) -> None:
-    """Forbid two consecutive hard days; exact where the model knows its days, silent where it does not."""
+    """Charge two consecutive hard days; exact where the model knows its days, silent where it does not."""
     if not model.daily:
         return
     resolved = model.resolved
-    ends = (round(resolved.limit("hard-days") * WHOLE), round(resolved.limit("hard-days", "fractional") * WHOLE))
+    ends = (
+        round(resolved.limit("hard-days", "direct") * WHOLE),
+        round(resolved.limit("hard-days", "fractional") * WHOLE),
+    )
     cap = round(resolved.day_cap * WHOLE)
     for earlier, later in resolved.adjacent:
         for muscle in resolved.muscles:
             parts = [(direct_sets_of(model, muscle, d), sets_of(model, muscle, d)) for d in (earlier, later)]
             if not all(every for _, every in parts):
                 continue
-            second = model.variable(1)
+            # `second` says which of the two days may be hard; a breach lets the later one be hard as well.
+            second, breach = model.variable(1), model.violation("hard-days", 1, resolved.cost("hard-days"))
             for (direct, every), sign, constant in zip(parts, (1, -1), (0, 1), strict=True):
                 for found, limit in ((direct, ends[0]), (every, ends[1])):
                     room = cap - limit
-                    model.constrain("hard-days", combined(found, {second: sign * -room}), high=limit + constant * room)
+                    free = {breach: -room} if constant else {}
+                    held = combined(found, {second: sign * -room}, free)
+                    model.constrain("hard-days", held, high=limit + constant * room)
 
 
 RULE = Rule(
     id="hard-days",
-    kind="hard",
-    sentence="No muscle gets more than {limit:g} direct or {fractional:g} fractional sets on both of two consecutive days.",
+    kind="scored",
+    sentence="A muscle should not get more than {direct:g} direct or {fractional:g} fractional sets on both of two consecutive days; a novice never does.",
     remedy="move its work a day, or cut one of the two",
     post=post,
     check=check,

@@ -28,6 +28,14 @@ def _is_second_choice(resolved: ResolvedBrief, exercise: Exercise, sets: int, da
     return resolved.second_choice(exercise, day)
 
 
+def _cannot_be_loaded_further(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
+    if exercise.load != "bodyweight" or not exercise.multi_joint or exercise.ability or exercise.id in resolved.named:
+        return False
+    return resolved.can(
+        day, lambda e: e.movement == exercise.movement and e.load not in ("bodyweight", "band") and e.rank < 3
+    )
+
+
 def _has_token_sets(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     return (
         exercise.multi_joint
@@ -90,6 +98,13 @@ RULES = (
         "An exercise should be the best-ranked one of its movement that is available.",
         "take the first choice of the movement",
         "is a second choice",
+    ),
+    _rule(
+        "loadable",
+        _cannot_be_loaded_further,
+        "A lift by body weight that cannot be made heavier should give way to one of its movement that can, where one is available.",
+        "take a lift whose load can be raised",
+        "cannot be made heavier",
     ),
     _rule(
         "token-sets",

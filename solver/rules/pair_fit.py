@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterator, Mapping
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.pairs import MISFITS, Misfit, places, unfit
+from setwright.solver.evaluation.pairs import MISFITS, Misfit, unfit
 from setwright.solver.evaluation.prescriptions import Prescription
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import REGIONS
@@ -79,7 +79,6 @@ def _match(model: LinearModel, group: int, halves: list[int]) -> None:
     for muscle in resolved.muscles:
         at_most_one_partner(lambda e, m=muscle: 2 if m in e.direct else 1 if m in e.muscles else 0)
     at_most_one_partner(lambda e: 2 if e.grip_limited else 0)
-    at_most_one_partner(lambda e: 2 if places(resolved, e, "fixed") else 0)
     for region in REGIONS:
         at_most_one_partner(lambda e, r=region: 2 if e.region == r and r in ("push", "pull") else 0)
     _partners(model, halves)
@@ -99,11 +98,10 @@ def _partners(model: LinearModel, halves: list[int]) -> None:
 
 
 def _families(mates: Mapping[int, set[int]], model: LinearModel) -> list[list[int]]:
-    """Each class alone, and the classes that share what no pair may: a prime mover, grip, a fixed station, a region."""
+    """Each class alone, and the classes that share what no pair may: a prime mover, grip, a region."""
     resolved, classes = model.resolved, sorted(mates)
     kinds: list[Callable[[Exercise], bool]] = [
         lambda e: e.grip_limited,
-        lambda e: bool(places(resolved, e, "fixed")),
         *(lambda e, r=region: e.region == r for region in ("push", "pull")),
         *(lambda e, m=muscle: m in e.direct for muscle in resolved.muscles),
     ]
@@ -118,7 +116,7 @@ def _families(mates: Mapping[int, set[int]], model: LinearModel) -> list[list[in
 RULE = Rule(
     id="pair-fit",
     kind="hard",
-    sentence="Two exercises are paired only if they have the same sets and rests, tire little, do not load the spine, share no prime mover, are not both limited by grip, do not need two fixed stations or two stations of which there is one each, need no weights carried to a station, and train different regions or opposing muscles.",
+    sentence="Two exercises are paired only if they have the same sets and rests, do not load the spine, share no prime mover, are not both limited by grip, do not need the same station nor two stations of which there is one each, train different regions or opposing muscles, and tire little; at two places, with a walk between, only a push and a pull or opposing muscles; under the goal efficiency a press and a pull that tire much may be a pair, under growth only single-joint lifts. At a peak hour a pair stays at one place.",
     remedy="pair it with another exercise, or make both straight sets",
     post=post,
     check=check,

@@ -66,6 +66,12 @@ def leg_curl(resolved: ResolvedBrief) -> Iterator[tuple[str, Serves]]:
         yield "leg curl", lambda e, day: e.movement == "knee-flexion"
 
 
+def leg_extension(resolved: ResolvedBrief) -> Iterator[tuple[str, Serves]]:
+    """A leg extension, where quads are a priority and the kit has one: presses and squats spare the rectus femoris."""
+    if "quads" in resolved.priorities and resolved.can_somewhere(lambda e: e.movement == "knee-extension"):
+        yield "leg extension", lambda e, day: e.movement == "knee-extension"
+
+
 def flat_press(resolved: ResolvedBrief) -> Iterator[tuple[str, Serves]]:
     """A flat press or a dip, where chest is sought and the kit has one."""
     if resolved.sought("chest") and resolved.can_somewhere(lambda e: e.slot.id in ("flat-press", "dip")):
@@ -144,6 +150,12 @@ RULES = (
         leg_curl,
         "A week in which hamstrings are at normal or priority emphasis should have a leg curl.",
         "give the week a leg curl",
+    ),
+    _rule(
+        "knee-extension",
+        leg_extension,
+        "A week in which quads are at priority emphasis should have a leg extension.",
+        "give the week a leg extension",
     ),
     _rule(
         "flat-press",

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.prescriptions import pair_rests, rests_of, single_pair_rests
+from setwright.solver.evaluation.prescriptions import pair_rests, rests_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.rule import Rule, held_by_columns
 
@@ -15,9 +15,8 @@ def rests_for(resolved: ResolvedBrief, line: Line) -> tuple[int, ...]:
     """The rests in seconds that a line may have, alone or in its pair."""
     if line.entry.partner is None:
         return rests_of(resolved, line.exercise)
-    both = (line.exercise, resolved.catalogue.exercises[line.entry.partner])
-    single = () if any(e.multi_joint for e in both) else single_pair_rests(resolved)
-    return pair_rests(resolved) + single
+    others = pair_rests(resolved, resolved.catalogue.exercises[line.entry.partner])
+    return tuple(rest for rest in pair_rests(resolved, line.exercise) if rest in others)
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:

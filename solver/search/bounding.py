@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from setwright.solver.engines import highs
-from setwright.solver.engines.build import pattern_model
+from setwright.solver.engines.build import pattern_model, week_model
 from setwright.solver.engines.highs import LinearRelaxation
 from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import LinearModel
@@ -74,6 +74,14 @@ def relax_patterns(instance: Instance, bound: Bound) -> PatternModel:
     relaxed = highs.relax(model)
     bound.lower(highs.outward(relaxed.value))
     return PatternModel(model, relaxed)
+
+
+def relaxation_bound(instance: Instance) -> float:
+    """The score in score units that no week of a brief can pass, by its two relaxations alone: quick, and wide."""
+    bound = Bound()
+    bound.lower(highs.outward(highs.relax(week_model(instance)).value))
+    relax_patterns(instance, bound)
+    return bound.value
 
 
 def prove_patterns(instance: Instance, patterns: PatternModel, options: SolveOptions, bound: Bound) -> None:

@@ -100,9 +100,11 @@ def _best_pairs(
     """Pairs of the best halves, best sum first."""
     pinned = [a for a in halves[HALVES:] if instance.classes[a.cls].exercise.id in instance.resolved.pinned]
     found = pair_columns(instance, group, halves[:HALVES] + pinned)
+    # A half beside its partner is another prescription than the half alone, which the relaxation knows.
+    alone = {(a.cls, a.prescription.sets, a.prescription.rest): value[group.like, a] for a in halves}
 
     def order(column: Column) -> tuple[float, list[tuple[int, object]]]:
-        total = sum(value[group.like, a] for a in column.assignments)
+        total = sum(alone[a.cls, a.prescription.sets, a.prescription.rest] for a in column.assignments)
         return -total, [(a.cls, a.prescription) for a in column.assignments]
 
     return sorted(found, key=order)

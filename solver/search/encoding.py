@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import Column
+from setwright.solver.linear.columns import Column, paired_column
 from setwright.solver.linear.instance import Assignment, Instance
 
 
@@ -17,7 +17,10 @@ def columns_of(instance: Instance, week: Week) -> tuple[Column, ...]:
             here = [assignment for name in names if (assignment := assignments.get(name)) is not None]
             if len(here) < len(names):
                 return ()
-            found.setdefault(Column(day, tuple(sorted(here, key=lambda assignment: assignment.cls))))
+            if len(here) == 2:
+                found.setdefault(paired_column(instance, day, instance.like_of[day], (here[0], here[1])))
+            else:
+                found.setdefault(Column(day, tuple(here)))
     return tuple(found)
 
 

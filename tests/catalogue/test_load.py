@@ -117,15 +117,32 @@ def test_a_name_that_stands_for_another_exercise(faults):
 
 
 def test_a_kit_that_disclaims_a_muscle_it_trains(faults):
-    cannot = '["side-delts", "upper-traps", "forearms", "chest"]'
-    assert faults(f'[[kit]]\nid = "bodyweight"\ncannot = {cannot}\n') == [
-        "kit bodyweight: `cannot` lists chest, yet an exercise trains it; take it out of `cannot`"
+    cannot = '["side-delts", "spinal-erectors", "upper-traps", "forearms", "chest"]'
+    assert faults(f'[[kit]]\nid = "bodyweight-bar-and-step"\ncannot = {cannot}\n') == [
+        "kit bodyweight-bar-and-step: `cannot` lists chest, yet an exercise trains it; take it out of `cannot`"
     ]
 
 
 def test_a_kit_that_does_not_say_what_it_cannot_train(faults):
-    found = faults('[[kit]]\nid = "bodyweight"\ncannot = ["side-delts", "upper-traps"]\n')
-    assert found == ["kit bodyweight: nothing in it trains forearms directly; add an exercise, or list it in `cannot`"]
+    found = faults(
+        '[[kit]]\nid = "bodyweight-bar-and-step"\ncannot = ["side-delts", "spinal-erectors", "upper-traps"]\n'
+    )
+    said = "nothing in it trains forearms directly; add an exercise, or list it in `cannot`"
+    assert found == [f"kit bodyweight-bar-and-step: {said}"]
+
+
+def test_a_kit_that_says_it_cannot_fill_what_it_fills(faults):
+    found = faults('[[kit]]\nid = "bands"\n[kit.cannot_fill]\nrow = "nothing to pull"\nrows = "no such movement"\n')
+    assert found == [
+        "kit bands: movement 'rows' is not known; did you mean 'row'?",
+        "kit bands: `cannot_fill` lists row, yet an exercise fills it; take it out of `cannot_fill`",
+    ]
+
+
+def test_a_reason_why_a_kit_cannot_fill_a_movement_is_a_text(faults):
+    assert faults('[[kit]]\nid = "bands"\n[kit.cannot_fill]\ncarry = 3\n') == [
+        "own.toml: kit bands: cannot_fill.carry is 3; expected a text"
+    ]
 
 
 def test_an_unknown_field_names_the_nearest(faults):
@@ -173,7 +190,7 @@ def test_all_faults_of_form_come_at_once(faults):
 
 def test_all_contradictions_come_at_once(faults):
     text = sled(needs='"barbel"', reps="[7, 9]", aliases='"pull-up"')
-    text += '[[kit]]\nid = "bodyweight"\ncannot = ["side-delts", "upper-traps", "forearms", "chest"]\n'
+    text += '[[kit]]\nid = "bodyweight-bar-and-step"\ncannot = ["side-delts", "spinal-erectors", "upper-traps", "forearms", "chest"]\n'
     assert len(faults(text)) == 4
 
 

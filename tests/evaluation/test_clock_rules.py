@@ -58,13 +58,21 @@ def test_two_halves_are_a_pair(rounds, changes) -> None:
     assert sum(halves) == 2 * pair_seconds(a, b, rounds, 60, *changes, 15)
 
 
-def test_the_warm_up_grows_with_the_day_to_its_most() -> None:
+@pytest.mark.parametrize("goal", ["growth", "balanced", "efficiency"])
+def test_the_warm_up_grows_with_the_day_to_its_most(goal: str) -> None:
     short, least, most = (
-        round(NUMBERS[f"warm-up-{k}"]) for k in ("short-day-minutes", "short-seconds", "long-seconds")
+        round(NUMBERS[f"warm-up-{k}"]) for k in ("short-day-minutes", f"short-{goal}", f"long-{goal}")
     )
-    assert warm_up_seconds(short, NUMBERS) == warm_up_seconds(10, NUMBERS) == least
-    assert warm_up_seconds(short + 1, NUMBERS) == least + 30
-    assert warm_up_seconds(240, NUMBERS) == most
+    assert warm_up_seconds(short, goal, NUMBERS) == warm_up_seconds(10, goal, NUMBERS) == least
+    assert warm_up_seconds(short + 1, goal, NUMBERS) == min(least + 30, most)
+    assert warm_up_seconds(240, goal, NUMBERS) == most
+
+
+def test_the_less_time_the_goal_asks_for_the_shorter_the_warm_up() -> None:
+    """Iversen et al. 2021, doi 10.1007/s40279-021-01490-1 (A): where time is short, the lift's lighter sets alone."""
+    growth, balanced, efficiency = (warm_up_seconds(45, g, NUMBERS) for g in ("growth", "balanced", "efficiency"))
+    assert growth > balanced > efficiency
+    assert balanced <= 180 and efficiency <= 120 and NUMBERS["warm-up-least-efficiency"] == 0
 
 
 def test_a_day_adds_up_by_hand() -> None:
@@ -89,13 +97,15 @@ def test_ramp_up_is_once_a_region_and_more_for_a_second_heavy_bar() -> None:
     assert two == one + round(NUMBERS["ramp-second-seconds"])
 
 
-def test_body_weight_bands_and_light_dumbbells_ask_for_one_easier_set() -> None:
+def test_lifts_without_a_bar_that_tire_little_ask_for_one_easier_set() -> None:
+    """A bar asks for the whole ramp-up, what tires much without one for half of it."""
     resolved = terms_of(days=days("mon", 60))
-    light, loaded, strong = (
+    light, machine, strong, bar = (
         EvaluatedWeek(resolved, week_of(resolved, (day,))).ramp_up[0, "push"]
-        for day in ("push-up 3", "push-up 3, machine-chest-press 3", "parallel-bar-dip 3")
+        for day in ("push-up 3", "push-up 3, machine-chest-press 3", "parallel-bar-dip 3", "barbell-bench-press 3")
     )
-    assert light == round(NUMBERS["ramp-light-seconds"]) < loaded == strong == round(NUMBERS["ramp-push-seconds"])
+    assert light == machine == round(NUMBERS["ramp-light-seconds"])
+    assert bar == round(NUMBERS["ramp-push-seconds"]) == 2 * strong
     own = terms_of(days=days("mon", 60), clock={"ramp_light": 25})
     assert EvaluatedWeek(own, week_of(own, ("push-up 3",))).ramp_up[0, "push"] == 25
 

@@ -56,7 +56,7 @@ def entry_of(resolved: ResolvedBrief, day: int, line: str) -> Entry:
     said = dict(word.split("=") if "=" in word else (word, "") for word in more)
     low, high = set_span(resolved, exercise)
     spoken = {"least": low, "under": low - 1, "most": high, "over": high + 1}
-    rests = pair_rests(resolved) if "with" in said else rests_of(resolved, exercise)
+    rests = pair_rests(resolved, exercise) if "with" in said else rests_of(resolved, exercise)
     asked = said.get("rest", "")
     rest = {"most": rests[-1], "over": rests[-1] + 1}.get(asked, int(asked) if asked.isdecimal() else rests[0])
     technique, drops = (techniques_of(resolved, exercise) or (("drop", 2),))[0] if "drop" in said else ("straight", 0)

@@ -2,8 +2,10 @@
 
 import pytest
 
+from setwright.solver.evaluation.curves import SetConditions
+
 FATIGUES = ("high", "low")
-RESTS = range(0, 301, 15)
+RESTS = range(30, 301, 15)  # no trial of growth had shorter rests between sets
 
 
 def mean_quality(curves, seconds):
@@ -25,11 +27,11 @@ def test_quality_rises_with_rest_and_never_passes_a_full_set(curves, fatigue):
 
 
 def test_high_fatigue_lifts_lose_more_to_a_short_rest(curves):
-    """The gap between the classes is a convention, in the direction of practice (C) and ACSM 2009 (B)."""
+    """The gap between the classes is a convention, in the direction of practice (C)."""
     assert all(curves.rest_quality(s, "high") < curves.rest_quality(s, "low") for s in RESTS)
 
 
-@pytest.mark.parametrize(("seconds", "high", "low"), [(60, 0.849, 0.920), (120, 0.955, 0.982), (180, 0.986, 0.996)])
+@pytest.mark.parametrize(("seconds", "high", "low"), [(60, 0.723, 0.805), (120, 0.945, 0.968), (180, 0.989, 0.995)])
 def test_the_curve_has_its_reckoned_values(curves, seconds, high, low):
     """1 - a*exp(-r/tau), arithmetic (D); a and tau are modelling choices within Singer et al. 2024."""
     assert curves.rest_quality(seconds, "high") == pytest.approx(high, abs=0.001)
@@ -39,12 +41,23 @@ def test_the_curve_has_its_reckoned_values(curves, seconds, high, low):
 def test_the_curve_stays_within_the_bounds_growth_allows(curves):
     """Bounds drawn (D) from Singer et al. 2024, doi 10.3389/fspor.2024.1429789, and Lopes et al. 2018.
 
-    A minute loses something but not much, two minutes lose next to nothing, and little is gained above 90 s (that
+    A minute loses about a quarter of a set, two minutes lose next to nothing, and little is gained above 90 s (that
     last bound of Singer et al. from memory, so it stands beside the classes tested below, never alone).
     """
-    assert 0.80 <= mean_quality(curves, 60) <= 0.95
+    assert 0.65 <= mean_quality(curves, 60) <= 0.85
     assert all(curves.rest_quality(120, fatigue) >= 0.94 for fatigue in FATIGUES)
-    assert all(curves.rest_quality(180, f) - curves.rest_quality(90, f) <= 0.10 for f in FATIGUES)
+    assert all(curves.rest_quality(180, f) - curves.rest_quality(90, f) <= 0.12 for f in FATIGUES)
+
+
+def test_a_minute_loses_about_what_the_pooled_trials_lost(curves, published):
+    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): 0.48 against 0.56 is 14 % of the growth.
+
+    Every set but none other than the rest apart: sets of 60 s against sets of 150 s, the mean of the two classes of
+    fatigue. The loss lies within a third of the published one.
+    """
+    told = 1 - published("singer-2024-short").value / published("singer-2024-longer").value
+    lost = 1 - curves.index(mean_quality(curves, 60)) / curves.index(mean_quality(curves, 150))
+    assert lost == pytest.approx(told, rel=1 / 3)
 
 
 def test_short_and_longer_rests_overlap_as_published(curves, published):
@@ -63,9 +76,16 @@ def test_short_and_longer_rests_overlap_as_published(curves, published):
 
 
 def test_the_gain_from_longer_rest_is_no_more_than_arm_and_thigh_show(curves, published):
-    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): arm 0.13, thigh 0.17, both spanning 0."""
+    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): arm 0.13, thigh 0.17, whole body -0.08.
+
+    All three intervals hold 0, and all three hold the reckoned gain.
+    """
     gain = published("singer-2024-longer").value * (1 - session_credit(curves, 3, 60) / session_credit(curves, 3, 150))
     assert 0 < gain <= max(published("singer-2024-arm").value, published("singer-2024-thigh").value)
+    for name in ("arm", "thigh", "whole-body"):
+        effect = published(f"singer-2024-{name}")
+        assert effect.low < 0 < effect.high
+        assert effect.low < gain < effect.high
 
 
 def test_rest_above_the_intermediate_class_buys_almost_nothing(curves, published):
@@ -83,13 +103,14 @@ def test_rest_above_the_intermediate_class_buys_almost_nothing(curves, published
 
 
 @pytest.mark.parametrize("seconds", [30, 60])
-def test_session_load_at_short_rests_is_near_the_published_ratio(curves, published, seconds):
-    """Lopes et al. 2018, Asian J Sports Med 9:e57500 (B): load at 30 / 60 s against 120 s, 0.878 / 0.960.
+def test_growth_at_short_rests_falls_no_less_than_the_load_lifted(curves, published, seconds):
+    """Lopes et al. 2018, Asian J Sports Med 9:e57500 (D on A): load at 30 / 60 s against 120 s, 0.878 / 0.960.
 
-    10 men, 6 exercises x 4 sets; load is not growth and the ratios are second-hand: within 0.05.
+    10 men, 6 exercises x 4 sets. Load is not growth, and in Longo et al. 2022 growth fell by far more than that: the
+    reckoned growth of four sets lies at most 0.12 below the load's share and not above it.
     """
-    ratio = session_credit(curves, 4, seconds) / session_credit(curves, 4, 120)
-    assert ratio == pytest.approx(published(f"lopes-2018-{seconds}-s").value, abs=0.05)
+    load = published(f"lopes-2018-{seconds}-s").value
+    assert load - 0.12 <= reckoned_growth(curves, 4, seconds) / reckoned_growth(curves, 4, 120) <= load
 
 
 @pytest.mark.parametrize("half", ["lower", "upper"])
@@ -103,17 +124,72 @@ def test_growth_falls_less_than_repetitions_do(curves, published, half):
     assert two / five < share < 1
 
 
-def test_recommended_rests_keep_nearly_a_full_set(curves, published):
-    """ACSM 2009, Med Sci Sports Exerc 41:687 (B): 2-3 min for multi-joint, 1-2 min for single-joint lifts.
+def reckoned_growth(curves, sets, seconds, fatigues=FATIGUES):
+    """The index of one exercise at that rest: growth goes with the root of what its sets are worth."""
+    return curves.index(session_credit(curves, sets, seconds, fatigues))
 
-    The least rest named for each kind keeps at least nine tenths of the next set; the most, at least 0.98.
+
+def test_a_minute_grows_less_than_three_and_not_nothing(curves, published):
+    """Schoenfeld et al. 2016, J Strength Cond Res 30:1805, doi 10.1519/JSC.0000000000001272 (A): 1 against 3 min.
+
+    3 sets of 7 exercises: the thigh grew more with 3 min, triceps by a trend (P = 0.06), arm flexors not clearly. The
+    abstract has no amounts, so only the direction is asked for, and that most of the growth remains.
     """
-    for kind, fatigue in (("multi", "high"), ("single", "low")):
-        assert curves.rest_quality(published(f"acsm-2009-rest-{kind}-least").value, fatigue) >= 0.90
-        assert curves.rest_quality(published(f"acsm-2009-rest-{kind}-most").value, fatigue) >= 0.98
+    short, long = (published(f"schoenfeld-2016-{name}").value for name in ("short", "long"))
+    ratio = reckoned_growth(curves, 3, short) / reckoned_growth(curves, 3, long)
+    assert 0.5 < ratio < 0.99
 
 
-def test_the_first_set_of_an_exercise_needs_no_rest(curves):
-    """The rest curve applies to every set but the first: a modelling choice (D)."""
-    assert curves.effective(1, 0, "high", 0) == 1
-    assert curves.effective(3, 0, "high", 0) < curves.effective(3, 180, "high", 0) < 3
+@pytest.mark.parametrize(
+    ("short", "long", "seconds"),
+    [("longo-2022-1-min", "longo-2022-3-min", 180), ("buresh-2009-short", "buresh-2009-long", 150)],
+)
+def test_the_curve_claims_no_more_for_long_rests_than_trials_that_favour_them(curves, published, short, long, seconds):
+    """Longo et al. 2022, doi 10.1519/JSC.0000000000003668 (A): 6.8 against 13.1 %, 1 and 3 min, the same 3 sets (M).
+
+    Buresh et al. 2009, doi 10.1519/JSC.0b013e318185f14a (A): arm 5.1 against 12.3 %, 1 and 2.5 min. Both are far
+    above the pooled effect of Singer et al. 2024, which the curve follows: it stays between no effect and theirs.
+    """
+    found = published(short).value / published(long).value
+    ratio = reckoned_growth(curves, 3, 60, ("low",)) / reckoned_growth(curves, 3, seconds, ("low",))
+    assert found < ratio < 1
+
+
+def test_further_sets_make_up_for_a_short_rest(curves, published):
+    """Longo et al. 2022, doi 10.1519/JSC.0000000000003668 (A): with the work made equal, 1 min grew like 3 min.
+
+    12.9 against 13.1 %. One or two further sets at a minute must reach three sets at three minutes.
+    """
+    equal = published("longo-2022-1-min-more-sets").value / published("longo-2022-3-min").value
+    assert equal == pytest.approx(1, abs=0.02)
+    three_minutes = reckoned_growth(curves, 3, 180, ("low",))
+    assert reckoned_growth(curves, 3, 60, ("low",)) < three_minutes <= reckoned_growth(curves, 5, 60, ("low",))
+
+
+def test_a_minute_and_a_half_keeps_nearly_the_growth_of_longer_rests(curves, published):
+    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): the class around 90 s did no worse than the longer ones.
+
+    Its interval holds the means of both longer classes, and theirs hold its own: at 90 s the reckoned growth of three
+    sets lies within a twentieth of that at three minutes.
+    """
+    middle = published("singer-2024-class-intermediate")
+    for name in ("long", "very-long"):
+        longer = published(f"singer-2024-class-{name}")
+        assert middle.low < longer.value <= middle.value < longer.high
+    assert reckoned_growth(curves, 3, 90) >= 0.95 * reckoned_growth(curves, 3, 180)
+
+
+def test_the_published_session_loads_give_the_published_ratios(published):
+    """Lopes et al. 2018, Asian J Sports Med 9:e57500 (A): 26,382, 28,864.5 and 30,064.4 kg at 30, 60 and 120 s."""
+    for seconds in (30, 60):
+        ratio = published(f"lopes-2018-load-{seconds}-s").value / published("lopes-2018-load-120-s").value
+        assert ratio == pytest.approx(published(f"lopes-2018-{seconds}-s").value, abs=0.0006)
+
+
+def test_the_first_set_of_an_exercise_sees_its_rest_too(curves):
+    """A modelling choice (D): two sets of two lifts count as four of one at the same rests; q never falls below 0."""
+    two, four = (curves.effective(SetConditions(n, 60, 60, 2, 2), "high") for n in (2, 4))
+    assert four == pytest.approx(2 * two)
+    fresh, tired = (curves.effective(SetConditions(1, first, 60, 2, 2), "high") for first in (180, 60))
+    assert tired < fresh < 1
+    assert curves.rest_quality(0, "high") == curves.rest_quality(0, "low") == 0

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -12,6 +13,7 @@ sys.path.insert(0, str(Path(__file__).parents[1] / "uses"))
 from side_weeks import view_of
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.week import Week
 from setwright.solver.uses.compare.rank_stability import ranking_of
 
 LIFTS = ("leg-extension", "cable-curl")
@@ -25,13 +27,13 @@ def resting(seconds: int) -> EvaluatedWeek:
 def test_three_minutes_over_one_at_equal_sets(published) -> None:
     """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): longer rests a little better, intervals overlapping.
 
-    The index goes with the root of the good sets, so its ratio squared is the ratio of effects: within 0.10.
+    The ratio of the two indices is a ratio of growth; its distance from 1 lies within a third of the published one.
     """
     order = ranking_of([resting(60), resting(180)])
     assert order.ranked == (1, 0)
     short, longer = published("singer-2024-short"), published("singer-2024-longer")
-    ratio = (resting(60).stimulus / resting(180).stimulus) ** 2
-    assert ratio == pytest.approx(short.value / longer.value, abs=0.10)
+    lost = 1 - resting(60).stimulus / resting(180).stimulus
+    assert lost == pytest.approx(1 - short.value / longer.value, rel=1 / 3)
     assert order.pairs[0].share > 0.99
 
 
@@ -52,11 +54,13 @@ def spread(sets: int, days: int) -> EvaluatedWeek:
 def test_more_days_at_equal_sets_change_the_index_a_little_and_never_down(sets: int) -> None:
     """ACSM position stand 2026 (B), Pelland et al. 2024, doi 10.51224/SRXIV.460 (B): frequency matters little.
 
-    Rest between sets is part of the reckoning: a first set of a day needs none, so more days may gain a little more
-    than the session curve alone gives; still at most 10 %.
+    The first set of a day sees a rest like the others, so days differ by the session curve and by the rounding of good
+    sets to thousandths; at most by 10 %.
     """
     one, two, three = (spread(sets, days).stimulus for days in (1, 2, 3))
-    assert one <= two <= three <= 1.10 * one
+    rounding = 0.01
+    assert one <= two + rounding and two <= three + rounding
+    assert three <= 1.10 * one
 
 
 @pytest.mark.parametrize(("few", "many"), [(2, 4), (3, 5)])
@@ -70,12 +74,20 @@ def test_more_sets_are_better_in_every_draw_with_diminishing_returns(few: int, m
 def test_effort_nearer_to_failure_counts_for_a_little_more(published) -> None:
     """Robinson et al. 2024, Sports Med 54:2209 (refit second-hand): about 5 % of a set a RIR, 1.7 to 8.9 %.
 
-    A novice keeps two repetitions in reserve where others keep one; the same sets are worth that much less.
+    One repetition more in reserve than is usual for the lifts: the same sets are worth that much less. Growth goes with
+    the root of the sets, so the loss of growth squared back is the loss of sets.
     """
+    usual = view_of((tuple((lift, 3, 120) for lift in LIFTS),))
+    entries = tuple(replace(entry, rir=entry.rir + 1) for entry in usual.week.days[0])
+    easier = EvaluatedWeek(usual.resolved, Week((entries,)))
+    slope = published("rir-slope")
+    lost = 1 - (easier.stimulus / usual.stimulus) ** 2
+    assert slope.low <= lost <= slope.high
+
+
+def test_what_is_usual_for_a_client_is_credited_in_full() -> None:
+    """A convention of this planner: a novice's usual reserve costs nothing, so no lift is chosen for its reserve."""
     days = (tuple((lift, 3, 120) for lift in LIFTS),)
     usual, novice = view_of(days), view_of(days, client={"experience": "novice"})
-    assert {entry.rir for entry in usual.week.entries} == {1}
-    assert {entry.rir for entry in novice.week.entries} == {2}
-    slope = published("rir-slope")
-    lost = 1 - (novice.stimulus / usual.stimulus) ** 2
-    assert slope.low <= lost <= slope.high
+    assert {e.rir for e in usual.week.entries} == {1} and {e.rir for e in novice.week.entries} == {2}
+    assert novice.stimulus == usual.stimulus

@@ -51,6 +51,11 @@ def several(names: str, rule: str, over: int, key: str | None = None, tail: str 
     return lambda t: (", ".join(f"{n} {tail}" for n in names.split()[: round(t.limit(rule, key)) + over]), "")
 
 
+def hard_curls(*over: int) -> Lines:
+    """Curls on days that follow each other, so many sets above what a hard day begins after."""
+    return lambda t: tuple(f"cable-curl {round(t.limit('hard-days', 'direct')) + n}" for n in over)
+
+
 MANY = (
     "barbell-back-squat barbell-bench-press wide-grip-pulldown barbell-curl rope-pushdown leg-extension "
     "seated-leg-curl machine-side-raise cable-crunch standing-calf-raise"
@@ -258,10 +263,10 @@ CASES = (
         {"pairs": True},
     ),
     Case(
-        "pair-shared",
-        ("dumbbell-curl 3, dumbbell-shrug 3", ""),
-        ("dumbbell-curl 3 with=dumbbell-side-raise, dumbbell-side-raise 3 with=dumbbell-curl", ""),
-        ("dumbbell-curl 3 with=dumbbell-shrug, dumbbell-shrug 3 with=dumbbell-curl", ""),
+        "pair-walk",
+        ("seated-leg-curl 3, leg-extension 3", ""),
+        ("dumbbell-curl 3 with=dumbbell-overhead-extension, dumbbell-overhead-extension 3 with=dumbbell-curl", ""),
+        ("seated-leg-curl 3 with=leg-extension, leg-extension 3 with=seated-leg-curl", ""),
         {"pairs": True},
     ),
     Case(
@@ -378,6 +383,14 @@ CASES = (
         idle={"muscles": {"hamstrings": "none"}},
     ),
     Case(
+        "knee-extension",
+        ("leg-press 3", ""),
+        ("leg-extension 2", ""),
+        ("barbell-back-squat 3", ""),
+        {"muscles": {"quads": "priority"}},
+        idle={},
+    ),
+    Case(
         "flat-press",
         EMPTY,
         ("", "parallel-bar-dip 3"),
@@ -466,9 +479,9 @@ CASES = (
     ),
     Case(
         "hard-days",
-        lambda t: (f"cable-curl {round(t.limit('hard-days')) + 1}",) * 2,
-        lambda t: (f"cable-curl {round(t.limit('hard-days')) + 1}", f"cable-curl {round(t.limit('hard-days'))}"),
-        lambda t: (f"cable-curl {round(t.limit('hard-days')) + 1}",) * 2,
+        hard_curls(1, 1),
+        hard_curls(1, 0),
+        hard_curls(1, 1),
         {"days": NEXT},
         idle={},
         about="biceps",
@@ -516,6 +529,26 @@ CASES = (
         ("barbell-back-squat 3", ""),
         ("smith-squat 3", ""),
         idle={"equipment": ["smith"]},
+    ),
+    Case(
+        "loadable",
+        ("slow-bodyweight-squat 3", ""),
+        ("pull-up 3", "leg-press 3"),
+        ("slow-bodyweight-squat 3", ""),
+        idle={"equipment": "bodyweight-and-bands"},
+    ),
+    Case(
+        "split-squat-second",
+        ("dumbbell-split-squat 3", ""),
+        ("barbell-back-squat 3, dumbbell-split-squat 3", ""),
+        ("dumbbell-split-squat 3", "barbell-back-squat 3"),
+        idle={"equipment": "home-dumbbells"},
+    ),
+    Case(
+        "hinge-and-row",
+        ("barbell-row-to-chest 3", ""),
+        ("barbell-romanian-deadlift 3, chest-supported-dumbbell-row 3", "barbell-row-to-chest 3"),
+        ("barbell-romanian-deadlift 3, barbell-row-to-chest 3", ""),
     ),
     Case(
         "token-sets",
@@ -624,7 +657,8 @@ def test_a_wider_movement_limit_gives_no_more_than_it_says() -> None:
 
 def test_a_close_press_waits_for_kit_priority_or_name() -> None:
     novice = {"client": {"experience": "novice"}, "muscles": {"arms": "priority"}}
-    poor = {"equipment": "bodyweight", "avoid": ["push-up", "feet-raised push-up", "hands-raised push-up"]}
+    others = ["push-up", "hands-raised push-up", "knee-push-up", "archer-push-up"]
+    poor = {"equipment": "bodyweight", "avoid": others}
     for name, brief in (
         ("neutral-grip-close-dumbbell-press", {"equipment": "home-dumbbells"}),
         ("close-grip-barbell-bench-press", novice),

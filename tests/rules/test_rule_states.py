@@ -48,7 +48,7 @@ WEEKS = 3
 @lru_cache(maxsize=300)
 def place(name: str, rule: str | None, state: str | None) -> Place:
     rules = {} if rule is None else {rule: state}
-    whole = place_of(**SMALL[name], **WISHES, avoid=only(*KEPT), rules=rules)
+    whole = place_of(**SMALL[name], **WISHES, avoid=only(*KEPT), pairs=False, rules=rules)
     return Place(whole.instance, tuple(c for c in whole.columns if shortest(whole, c)))
 
 

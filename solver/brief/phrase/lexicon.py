@@ -26,6 +26,8 @@ KIND_NAMES: Mapping[Kind, str] = {
 ALL_KINDS: tuple[Kind, ...] = ("muscle", "group", "item", "exercise", "kit", "movement", "caution")
 NEAR = 0.74
 """The least likeness (0 to 1) at which another word is offered; below it `please` would be taken for a plate."""
+SHORT: Mapping[str, str] = {"db": "dumbbell", "bb": "barbell", "kb": "kettlebell"}
+"""Short words for equipment, as they stand in the names of lifts."""
 _WORD = re.compile(r"[^\W\d_]+(?:'[^\W\d_]+)*|\d+(?:\.\d+)?")
 
 
@@ -52,8 +54,8 @@ class Lexicon:
     longest: int
 
     def find(self, key: Key, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
-        """The first kind that knows the key, with the id; a plural in s stands for its singular."""
-        for candidate in _numbers_of(key):
+        """The first kind that knows the key, with the id; a plural stands for its singular, db for dumbbell."""
+        for candidate in _forms_of(key):
             for kind in kinds:
                 if candidate in self.ids[kind]:
                     return kind, self.ids[kind][candidate]
@@ -83,11 +85,23 @@ class Lexicon:
         return f"the cautions are {known}; for any other ask a professional, and avoid the lifts that are not allowed"
 
 
-def _numbers_of(key: Key) -> Iterator[Key]:
-    """The key itself, then its last word without a plural s."""
-    yield key
-    if key and key[-1].endswith("s") and len(key[-1]) > 3:
-        yield (*key[:-1], key[-1][:-1])
+def _forms_of(key: Key) -> Iterator[Key]:
+    """The key itself, then its last word in the singular; then the same with short words for equipment in full."""
+    full = tuple(SHORT.get(word, word) for word in key)
+    for words in dict.fromkeys((key, full)):
+        yield words
+        for one in _singulars(words[-1]) if words else ():
+            yield (*words[:-1], one)
+
+
+def _singulars(word: str) -> Iterator[str]:
+    """What a plural may be the plural of: rows of row, presses of press, carries of carry, flyes of fly."""
+    if word.endswith("s") and len(word) > 2:
+        yield word[:-1]
+    if word.endswith(("sses", "ches", "shes", "yes")):
+        yield word[:-2]
+    if word.endswith("ies"):
+        yield f"{word[:-3]}y"
 
 
 @lru_cache(maxsize=4)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line, ramp_levels
 
 Step = tuple[int, int]
 """(hundredths of the working load, repetitions)."""
@@ -22,9 +22,14 @@ def ramp_ups(evaluated: EvaluatedWeek, day: int) -> dict[int, tuple[Step, ...]]:
         later = [x for x in lifts if _heavy(x)][1:]
         first = evaluated.ramp_up[day, region] - second * len(later)
         found |= {x.place: _usual(evaluated)[1:2] for x in later if second}
-        loaded = (x for x in lifts if not evaluated.resolved.ramps_lightly(x.exercise, x.day))
-        found |= {next(loaded, lifts[0]).place: _steps(evaluated, first)} if first > 0 else {}
+        found |= {_heaviest(evaluated, region, lifts).place: _steps(evaluated, first)} if first > 0 else {}
     return dict(sorted(found.items()))
+
+
+def _heaviest(evaluated: EvaluatedWeek, region: str, lifts: list[Line]) -> Line:
+    """The first of the lifts that ask for the most ramp-up: it gets the region's sets."""
+    levels = ramp_levels(evaluated.resolved, region, lifts[0].day)
+    return max(lifts, key=lambda x: (max(s for wanted, s in levels if wanted(x.exercise)), -x.place))
 
 
 def _heavy(line: Line) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from setwright.solver.evaluation.clock import pair_work, technique_seconds, work_seconds
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.partner_effect import pair_change_seconds
 from setwright.solver.evaluation.prescriptions import change_over
 from setwright.solver.sheets.common.words import whole_minutes
 
@@ -40,4 +41,4 @@ def _changing_half_seconds(evaluated: EvaluatedWeek, line: Line) -> int:
     moving = 2 * max(0, change_over(evaluated.resolved, line.exercise) - line.entry.rest)
     if line.entry.partner is None:
         return moving
-    return moving + line.entry.sets * round(evaluated.resolved.number("pair-change-seconds"))
+    return moving + line.entry.sets * pair_change_seconds(evaluated.resolved, line.partner.apart)

@@ -40,6 +40,6 @@ def changed_week_document(document: Mapping[str, Any], parsed: ParsedBrief, audi
         "gap": None,
         "gap_share": None,
         "ended_by": ENDED_BY,
-        "pairs_would_add": None,
+        "best_without_pairs": None,
         "shortened": None,
     }

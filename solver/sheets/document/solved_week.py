@@ -38,7 +38,7 @@ def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
         "gap": rounded(solved.gap) if proven else None,
         "gap_share": rounded(solved.gap_share, 6) if proven else None,
         "ended_by": solved.ended_by,
-        "pairs_would_add": None if solved.pairs_would_add is None else rounded(solved.pairs_would_add),
+        "best_without_pairs": None if solved.best_without_pairs is None else rounded(solved.best_without_pairs),
         "shortened": shortened_part(solved),
     }
 

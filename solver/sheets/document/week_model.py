@@ -144,6 +144,6 @@ class WeekDocument(Part):
     missed: Many[Missed] = ()
     clearance_needed: bool = False
     private_left_out: bool = False
-    pairs_would_add: float | None = None
+    best_without_pairs: float | None = None
     shortened: Shortened | None = None
     alternatives: Many[Alternative] = ()

@@ -17,7 +17,7 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
         "seventh": "a short day holds a seventh exercise",
         "muscle-day-cram": "one day holds more work for a single muscle than is usual",
         "day-sets": "one day is longer in sets than is usual",
-        "pair-shared": "two exercises done in turn tire one muscle that both use",
+        "pair-walk": "two exercises done in turn stand at two places",
         "band-low": "fewer weekly sets than aimed for{below}",
         "band-high": "more weekly sets than aimed for{above}, as a helper in other lifts",
         "priority-days": "a muscle that comes first is trained directly on one day only",

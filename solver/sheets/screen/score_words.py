@@ -20,7 +20,7 @@ ENDS = {
 ENDING_GAP = 0.01
 """The smallest gap shown, in hundredths of the stimulus."""
 LEAST_GAIN = 0.05
-"""Index points below which what pairs would add is not worth a line."""
+"""Points of score below which what pairs bring is not worth a number."""
 
 
 def ended_words(ended_by: str) -> str:
@@ -29,7 +29,7 @@ def ended_words(ended_by: str) -> str:
 
 
 def score_lines(solved: Solved, width: int) -> list[str]:
-    """The week index, the minutes, the score with what is proven of it, and what pairs would add."""
+    """The week index, the minutes, the score with what is proven of it, and what pairs bring."""
     evaluated = solved.audit.evaluated
     low, high = week_interval(evaluated)
     lines = [
@@ -37,10 +37,18 @@ def score_lines(solved: Solved, width: int) -> list[str]:
         "week.",
         *wrapped(f"{_proven_score(solved)}{_proven_minutes(solved)}", width, "  "),
     ]
-    if solved.pairs_would_add is not None and solved.pairs_would_add >= LEAST_GAIN:
-        text = f"Pairs (two exercises done in turn) would add about {solved.pairs_would_add:.1f} index points "
-        lines += wrapped(f"{text}in the same minutes: add 'with pairs' to the brief.", width, "  ")
+    if solved.pairs_bring is not None:
+        lines += wrapped(_pairs_words(solved.pairs_bring), width, "  ")
     return lines
+
+
+def _pairs_words(points: float) -> str:
+    """What pairs bring and what they cost: they feel harder (Andersen et al. 2022, doi 10.3389/fpsyg.2022.912368)."""
+    least = f"at least {points:.1f} points of score" if points >= LEAST_GAIN else "little that could be proven"
+    return (
+        f"Pairs (two exercises done in turn) bring {least} in the same minutes; such sessions feel somewhat harder. "
+        "For a week without them add 'no pairs' to the brief."
+    )
 
 
 def _proven_score(solved: Solved) -> str:

@@ -47,7 +47,7 @@ def _rules(clashing: ClashingBrief) -> Iterator[Relaxation]:
     """A rule made hard that costs instead, or a rule of order turned off."""
     for rule in dict.fromkeys(c.rule for c in clashing.conflicts if not c.wish):
         change: BriefChange
-        if clashing.resolved.forced(rule):
+        if clashing.brief.rules.get(rule) == "hard":
             rules = {r: v for r, v in clashing.brief.rules.items() if r != rule}
             change = PriceRule(rule)
         elif rule in MAY_BE_DROPPED:
