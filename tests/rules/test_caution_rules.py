@@ -147,7 +147,7 @@ def test_a_caution_about_rest_leaves_out_pairs_that_are_asked_for() -> None:
 
 
 def test_from_sixty_bands_begin_where_holding_takes_them() -> None:
-    """Bickel et al. 2011, Med Sci Sports Exerc: from 60 small doses no longer hold size. 6 sets on 2 days: convention."""
+    """Bickel et al. 2011, Med Sci Sports Exerc: from 60 small doses no longer hold size. Six sets: a convention."""
     asked = {"biceps": "hold", "chest": {"at_least": 3.0}, "triceps": "none"}
     at = {age: terms_of(days=days("mon thu", 60), client={"age": age}, muscles=asked).muscles for age in (59, 60)}
     assert (at[59]["biceps"].low, at[60]["biceps"].low) == (2, 6)
