@@ -147,7 +147,7 @@ def test_a_caution_about_rest_leaves_out_pairs_that_are_asked_for() -> None:
 
 
 def test_from_sixty_bands_begin_where_holding_takes_them() -> None:
-    """Bickel et al. 2011, Med Sci Sports Exerc: from 60 a small dose no longer holds size; six sets on two days (M)."""
+    """Bickel et al. 2011, Med Sci Sports Exerc: from 60 small doses no longer hold size. Six sets: a convention."""
     asked = {"biceps": "hold", "chest": {"at_least": 3.0}, "triceps": "none"}
     at = {age: terms_of(days=days("mon thu", 60), client={"age": age}, muscles=asked).muscles for age in (59, 60)}
     assert (at[59]["biceps"].low, at[60]["biceps"].low) == (2, 6)
@@ -158,7 +158,7 @@ def test_from_sixty_bands_begin_where_holding_takes_them() -> None:
 
 
 def test_from_sixty_the_minimum_dose_has_more_sets_and_the_warm_up_is_kept() -> None:
-    """Spiering et al. 2021, J Strength Cond Res 35:1449: older people held with 2-3 sets, younger ones with 1."""
+    """Spiering et al. 2021, J Strength Cond Res 35:1449: older people held size with 2-3 sets, younger ones with 1."""
     exercise = CATALOGUE.exercises["leg-press"]
     spans = {}
     for age in (40, 60):

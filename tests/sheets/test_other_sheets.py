@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+import pytest
+
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.evaluation.finding import ClashMember, Wish
@@ -54,6 +56,27 @@ def test_a_wish_that_the_kit_cannot_meet_names_what_closes_it(catalogue: Catalog
     assert "This cannot be met" in text
     assert "closed by equipment" in text
     assert clash_document(clash)["conflicts"][0]["closed_by"][0] == "equipment"
+
+
+@pytest.mark.parametrize(
+    ("phrase", "rule", "wish"),
+    [
+        ("2x40, pin leg press 4 sets, long inactivity", "caution-sets", Wish("pinned", "leg-press", 4.0)),
+        (
+            "2x40, pin barbell curl with rope pushdown, high blood pressure",
+            "caution-rest",
+            Wish("pinned", "barbell-curl", 0.0, "", "rope-pushdown"),
+        ),
+        ("2x40, pin lying leg curl, pregnant", "caution-position", Wish("pinned", "lying-leg-curl")),
+    ],
+)
+def test_a_pin_that_a_caution_leaves_no_room_for_names_it(
+    phrase: str, rule: str, wish: Wish, catalogue: Catalogue
+) -> None:
+    parsed = parse_phrase(phrase, catalogue)
+    clash = Clash(parsed, resolve(parsed.brief, catalogue), (ClashMember("pinned", wish),))
+    assert clash_document(clash)["conflicts"][0]["closed_by"] == [rule]
+    assert f"closed by {rule}: " in clash_text(clash, 80)
 
 
 def test_every_exercise_is_listed_and_can_be_shown(catalogue: Catalogue) -> None:

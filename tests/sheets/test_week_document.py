@@ -12,9 +12,11 @@ import pytest
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved
+from setwright.solver.sheets.common.caution import position_warnings
 from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.card_labels import letter_of
 from setwright.solver.sheets.document.solved_week import week_document
+from setwright.solver.sheets.screen.week_table import week_text
 
 KEYS = {
     "schema", "made_by", "brief", "assumed", "goal", "stimulus", "interval", "score", "bound", "gap", "gap_share",
@@ -120,3 +122,17 @@ def test_a_bound_that_was_never_lowered_is_null(solved: Solved) -> None:
 def test_rules_said_by_the_brief_are_listed(solved_as: Callable[..., Solved]) -> None:
     document = week_document(solved_as("mon thu 40 min, with pairs, rule third-day off"))
     assert [(row["id"], row["said"]) for row in document["overridden"]] == [("third-day", "off")]
+
+
+def test_lifts_in_a_position_that_is_warned_of_are_named_to_the_coach_alone(
+    catalogue: Catalogue, solved_as: Callable[..., Solved]
+) -> None:
+    raw = {"days": [{"weekday": "mon", "minutes": 30}], "client": {"cautions": [{"tag": "pregnancy"}]}}
+    days = ((("dumbbell-bench-press", 3, 120), ("machine-chest-press", 3, 90)),)
+    solved = solved_as(days=days, parsed=parse_brief(raw, catalogue))
+    told = "In this week lying flat on the back: Dumbbell bench press (Monday); change any that feels unwell."
+    assert position_warnings(solved.audit.evaluated) == (told,)
+    assert told in " ".join(week_text(solved, private=True).split())
+    assert "flat on the back" not in week_text(solved)
+    well = solved_as(days=days, parsed=parse_brief({"days": raw["days"]}, catalogue))
+    assert position_warnings(well.audit.evaluated) == ()

@@ -159,6 +159,8 @@ def _result_of(
 
     match end:
         case Solved():
+            if as_document or not private:
+                _say_position_warnings(end)
             found = _week_document(end, private, asked) if as_document else _week_text(end, private, asked)
             return found, ExitCode.DONE
         case Clash():
@@ -172,6 +174,13 @@ def _result_of(
             return None, ExitCode.OUT_OF_TIME
         case _:
             assert_never(end)
+
+
+def _say_position_warnings(solved: Solved) -> None:
+    from setwright.solver.sheets.common.caution import position_warnings
+
+    for sentence in position_warnings(solved.audit.evaluated):
+        say(sentence)
 
 
 def _week_document(solved: Solved, private: bool, asked: AlternativesAsked) -> dict[str, Any]:

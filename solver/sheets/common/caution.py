@@ -6,8 +6,10 @@ from collections.abc import Iterator
 
 from setwright.catalogue.cautions import Caution, ClientLimits, age_group_of
 from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.positions import is_in
 from setwright.solver.brief.schema import Brief
-from setwright.solver.sheets.common.words import listed
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.sheets.common.words import day_name, listed
 
 SCREENING = "https://eparmedx.com"
 CAUTION = (
@@ -42,6 +44,18 @@ def caution_sentences(brief: Brief, catalogue: Catalogue) -> tuple[str, ...]:
         limits = f", limits: {clearance.limits}" if clearance.limits else ""
         said.append(f"Cleared by {clearance.by} on {clearance.on}{limits}.")
     return tuple(said)
+
+
+def position_warnings(evaluated: EvaluatedWeek) -> tuple[str, ...]:
+    """The week's lifts in each position that a caution leaves open and warns of; health notes, as above."""
+    resolved = evaluated.resolved
+    found = []
+    for position in sorted(resolved.client_limits.warns_positions):
+        place = resolved.catalogue.positions[position]
+        lifts = [f"{x.exercise.name} ({day_name(x.day)})" for x in evaluated.lines if is_in(x.exercise, place)]
+        if lifts:
+            found.append(f"In this week {place.name}: {listed(lifts)}; change any that feels unwell.")
+    return tuple(found)
 
 
 def _caution_words(caution: Caution, catalogue: Catalogue) -> str:

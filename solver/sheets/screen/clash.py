@@ -32,7 +32,7 @@ def clash_document(clash: Clash, relaxations: Relaxations | None = None) -> dict
             "words": wish_words(c.wish, resolved) if c.wish else "",
             "sentence": sentence_of(c.rule, resolved),
             "remedy": RULES[c.rule].remedy,
-            "closed_by": _excluders(resolved, c.wish),
+            "closed_by": [*_excluders(resolved, c.wish), *_limits_passed(resolved, c.wish)],
             "why": _pair_misfits(resolved, c.wish),
         }
         for c in clash.conflicts
@@ -72,7 +72,7 @@ def clash_text(clash: Clash, width: int = 100, relaxations: Relaxations | None =
         lines += wrapped(
             f"  - asked for: {wish_words(wish, resolved)} ({sentence_of(wish.rule, resolved)})", width, "    "
         )
-        for rule in _excluders(resolved, wish):
+        for rule in (*_excluders(resolved, wish), *_limits_passed(resolved, wish)):
             said = f"{sentence_of(rule, resolved)} Remedy: {RULES[rule].remedy}"
             lines += wrapped(f"    closed by {rule}: {said}", width, "      ")
         for reason in _pair_misfits(resolved, wish):
@@ -136,6 +136,15 @@ def _excluders(resolved: ResolvedBrief, wish: Wish | None) -> list[str]:
                 return []
             closed.update(by)
     return [rule for rule, _ in closed.most_common()]
+
+
+def _limits_passed(resolved: ResolvedBrief, wish: Wish | None) -> list[str]:
+    """The rules of cautions that a pin itself breaks: more sets than they allow, or a pair where sets have a rest."""
+    if wish is None or wish.rule != "pinned":
+        return []
+    limits = resolved.client_limits
+    sets = ["caution-sets"] if limits.sets_most is not None and wish.amount > limits.sets_most else []
+    return sets + (["caution-rest"] if wish.partner and limits.rest_least else [])
 
 
 def _exercises_for(resolved: ResolvedBrief, wish: Wish | None) -> list[Exercise]:

@@ -6,7 +6,13 @@ from typing import TYPE_CHECKING
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, caution_sentences, clearance_needed
+from setwright.solver.sheets.common.caution import (
+    CAUTION,
+    CLEARANCE,
+    caution_sentences,
+    clearance_needed,
+    position_warnings,
+)
 from setwright.solver.sheets.common.costs import points, shown
 from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.document.solved_week import assumed_of, overridden
@@ -55,7 +61,8 @@ def _before(solved: Solved, width: int, private: bool) -> list[str]:
     """What is said before the week: clearance that is missing, and the brief's own cautions when private."""
     brief, catalogue = solved.parsed.brief, solved.resolved.catalogue
     lines = wrapped(CLEARANCE, width) if clearance_needed(brief, catalogue) else []
-    for sentence in caution_sentences(brief, catalogue) if private else ():
+    notes = (*caution_sentences(brief, catalogue), *position_warnings(solved.audit.evaluated)) if private else ()
+    for sentence in notes:
         lines += wrapped(sentence, width, "  ")
     return lines
 
