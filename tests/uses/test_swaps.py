@@ -84,10 +84,10 @@ def test_what_is_refused_breaks_a_rule() -> None:
 
 
 def test_a_stand_in_comes_up_once_the_better_one_is_out() -> None:
-    """In a garage the only loaded calf raise is the bar's; without it the body's own is the next."""
+    """In a garage the press overhead is the standing bar's; without it the seated one and the push press are next."""
     resolved = terms_of(days=days("mon", 45), equipment="barbell-garage")
-    found = audited(resolved, ("barbell-row-to-chest 3, barbell-calf-raise 2",))
-    able = swaps(found, line(found, "barbell-calf-raise"))
+    found = audited(resolved, ("barbell-row-to-chest 3, barbell-overhead-press 3",))
+    able = swaps(found, line(found, "barbell-overhead-press"))
     assert able and all(swap.named for swap in able)
     assert all(swap.exercise.rank in (3, 4) for swap in able)
     after = able[0].effect.after
