@@ -73,7 +73,7 @@ def test_exercises_are_filtered_by_kit_muscle_and_movement(run: Run) -> None:
     rows = json.loads(run("exercises", "--kit", "bands", "--muscle", "back", "--movement", "row", "--json").stdout)
     assert rows["exercises"]
     for row in rows["exercises"]:
-        assert set(row["needs"]) <= {"band"}
+        assert set(row["needs"]) <= {"band", "anchor"}
         assert row["movement"] == "row"
     assert run("exercises", "Back squat").stdout.startswith("Barbell back squat\n")
 

@@ -67,7 +67,7 @@ def test_an_overlay_says_what_it_changed_on_stderr(run: Run, tmp_path: Path) -> 
     own = tmp_path / "own.toml"
     own.write_text("[number.rir-slope]\nvalue = 0.06\n")
     result = run("evidence", "rir-slope", "--catalogue", str(own))
-    assert "own.toml changes number rir-slope: value 0.053 -> 0.06" in result.stderr
+    assert "own.toml changes number rir-slope: value 0.103 -> 0.06" in result.stderr
     assert "0.06" in result.stdout
 
 

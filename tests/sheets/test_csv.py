@@ -81,7 +81,7 @@ def test_it_is_utf8_with_crlf_and_the_documented_columns() -> None:
 def test_numbers_are_numbers_and_reps_are_no_date() -> None:
     rows = list(csv.DictReader(io.StringIO(csv_bytes(handed()).decode("utf-8-sig"))))
     assert all(row[name].isdecimal() for row in rows for name in ("sets", "RIR", "rest"))
-    assert rows[0]["reps"] == "6 to 8"
+    assert rows[0]["reps"] == "8 to 12"
 
 
 @pytest.mark.parametrize("name", NAMES)

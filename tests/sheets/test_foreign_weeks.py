@@ -147,10 +147,10 @@ def test_repetitions_as_coaches_write_them(said: str, heard: object) -> None:
 
 
 def test_lines_are_reckoned_as_printed_not_as_planned(catalogue: Catalogue) -> None:
-    """Effort 1 - 0.053*RIR (evidence.md 3): 5 RIR on every line takes the index down by sqrt(0.735/0.947)."""
+    """Effort 1 - slope*(RIR - 1): 5 RIR on every line takes the index down by the root of 1 - 4*slope."""
     near, far = (read(f"day,exercise,sets,RIR\nmon,Dumbbell curl,3,{rir}\n", catalogue) for rir in (1, 5))
     indices = [audit(resolve(r.parsed.brief, catalogue), r.week).evaluated.index("biceps") for r in (near, far)]
-    assert indices[1] / indices[0] == pytest.approx((0.735 / 0.947) ** 0.5, abs=1e-3)
+    assert indices[1] / indices[0] == pytest.approx((1 - 4 * catalogue.evidence["rir-slope"].value) ** 0.5, abs=1e-3)
     few, many = (read(f"day,exercise,sets,reps\nmon,Dumbbell curl,3,{reps}\n", catalogue) for reps in (5, 15))
     times = [audit(resolve(r.parsed.brief, catalogue), r.week).evaluated.work_seconds(0) for r in (few, many)]
     assert times[1] - times[0] == 3 * 10 * 3

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 import pytest
-from handed import document
 
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.foreign.cells import hold_seconds
 from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.planning import Solved
 from setwright.solver.sheets.common.words import breaths, held_seconds, sets_by_reps
+from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.html.exercise_plan import line_plan
 
@@ -59,10 +62,9 @@ def test_a_week_from_elsewhere_may_say_seconds() -> None:
     assert [entry.reps for entry in entries] == [(10, 15), (10, 12), (8, 12)]
 
 
-def test_schema_org_has_how_long_a_hold_lasts() -> None:
-    raw = document()
-    raw["days"][0]["entries"][-1] |= {"exercise": "plank", "reps": [10, 15], "paired_with": None, "swaps": []}
-    line = handout_of(raw, CATALOGUE).sessions[0].lines[-1]
+def test_schema_org_has_how_long_a_hold_lasts(solved_as: Callable[..., Solved]) -> None:
+    week = week_document(solved_as("mon 40 min", ((("plank", 3, 60),),)))
+    line = handout_of(week, CATALOGUE).sessions[0].lines[-1]
     assert (line.timed, line.reps) == (True, "30-45 s")
     said = line_plan(1, line)
     assert "repetitions" not in said

@@ -81,9 +81,13 @@ def test_clearance_comes_before_the_week(solved_as: Callable[..., Solved], catal
     assert "Cleared by Dr Q on 2026-01-02, limits: no straining." in week_text(well, private=True)
 
 
-def test_what_pairs_would_add_is_said_when_it_is_something(solved: Solved) -> None:
-    assert "would add about 2.3 index points" in week_text(replace(solved, pairs_would_add=2.34))
-    assert "would add" not in week_text(replace(solved, pairs_would_add=0.01))
+def test_what_pairs_bring_and_cost_is_said(solved: Solved) -> None:
+    without = solved.proven_units / 10_000
+    much = " ".join(week_text(replace(solved, best_without_pairs=without - 2.34)).split())
+    assert "bring at least 2.3 points of score" in much and "feel somewhat harder" in much
+    little = " ".join(week_text(replace(solved, best_without_pairs=without + 1.0)).split())
+    assert "bring little that could be proven" in little
+    assert "Pairs (" not in week_text(replace(solved, best_without_pairs=None))
 
 
 def test_an_empty_day_is_said(solved_as: Callable[..., Solved]) -> None:

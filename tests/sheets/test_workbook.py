@@ -93,11 +93,11 @@ def test_any_numbers_in_the_boxes_come_back_or_are_faulted(boxes: list[tuple[flo
         sheet = book.worksheets[1]
         keys, rows = places(sheet)
         for number, (load, reps) in enumerate(boxes, 1):
-            sheet.cell(rows["parallel-bar-dip"], keys[log_keys.load_key(number)]).value = load
-            sheet.cell(rows["parallel-bar-dip"], keys[log_keys.reps_key(number)]).value = reps
+            sheet.cell(rows["pull-up"], keys[log_keys.load_key(number)]).value = load
+            sheet.cell(rows["pull-up"], keys[log_keys.reps_key(number)]).value = reps
 
     done = read_workbook(filled(handed(), write))
-    found = [(s.number, s.load, s.reps) for s in done.sessions[0].sets if s.exercise == "parallel-bar-dip"]
+    found = [(s.number, s.load, s.reps) for s in done.sessions[0].sets if s.exercise == "pull-up"]
     assert found == [(n, load, reps) for n, (load, reps) in enumerate(boxes, 1) if reps is not None]
     assert len(done.faults) == sum(load is not None and reps is None for load, reps in boxes)
 
@@ -112,7 +112,7 @@ def test_an_empty_copy_has_nothing_done() -> None:
 def test_a_done_set_knows_its_cell() -> None:
     done = read_workbook(filled(handed()))
     first = done.sessions[0].sets[0]
-    assert first == DoneSet("barbell-back-squat", 1, 20.5, 8, first.where)
+    assert first == DoneSet("hack-squat", 1, 20.5, 8, first.where)
     sheet, cell = first.where.split("!")
     assert openpyxl.load_workbook(io.BytesIO(filled(handed())))[sheet][cell].value == 8
 
@@ -121,13 +121,13 @@ def test_every_cell_that_is_amiss_is_named_and_the_rest_is_read() -> None:
     def spoil(book: Any) -> None:
         sheet = book.worksheets[1]
         keys, rows = places(sheet)
-        row, load, reps = rows["barbell-back-squat"], keys["load-1"], keys["reps-1"]
+        row, load, reps = rows["hack-squat"], keys["load-1"], keys["reps-1"]
         sheet.cell(row, load, "heavy")
         sheet.cell(row, reps + 2, 8.5)
         sheet.cell(rows["pull-up"], load, "22,5")
         sheet.cell(rows["pull-up"], reps + 2).value = None
-        sheet.cell(rows["curl-bar-curl"], reps, -1)
-        sheet.cell(rows["machine-reverse-fly"], reps, True)
+        sheet.cell(rows["hanging-knee-raise"], reps, -1)
+        sheet.cell(rows["seated-dumbbell-shoulder-press"], reps, True)
         sheet.cell(rows[log_keys.DATE], load, "yesterday")
         sheet.cell(rows[log_keys.HARD], load, 11)
 
