@@ -106,7 +106,8 @@ def _days_in_order(used: list[str], asked: ParsedBrief | None, where: str) -> li
 def _entry(line: TableLine, resolved: ResolvedBrief, day: int) -> Entry:
     """One line as the week's own value; what it does not say is as the brief would have it."""
     exercise = resolved.catalogue.exercises[line.exercise]
-    rests = pair_rests(resolved, exercise) if line.pair else rests_of(resolved, exercise)
+    in_pairs = pair_rests(resolved, exercise) if line.pair else ()
+    rests = in_pairs or rests_of(resolved, exercise)
     low, high = line.reps or reps_of(resolved, exercise, resolved.days[day])
     return Entry(
         exercise=line.exercise,

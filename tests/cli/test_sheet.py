@@ -188,7 +188,7 @@ def test_only_the_json_of_private_carries_them(run: Run, tmp_path: Path) -> None
 
 def due() -> dict[str, Any]:
     said = copy.deepcopy(noted())
-    said["brief"]["client"]["cautions"].append({"tag": "heart-disease"})
+    said["brief"]["client"]["cautions"].append({"tag": "kidney-disease"})
     del said["brief"]["client"]["clearance"]
     said["clearance_needed"] = True
     return said

@@ -61,7 +61,7 @@ def test_why_this_week_names_the_priority_muscles_and_their_sets() -> None:
     rows = {row["muscle"]: row for row in document()["muscles"]}
     for muscle, name in (("side-delts", "side delts"), ("rear-delts", "rear delts")):
         row = rows[muscle]
-        assert f"{name} with {row['sets']:g} weekly sets on {row['direct_days']} days" in first
+        assert f"{name} with {row['sets']:g} weekly sets on {row['days']} days" in first
     working = sum(e["sets"] for d in document()["days"] for e in d["entries"])
     assert f"120 minutes a week hold {working} working sets in 3 sessions" in minutes
     assert minutes.endswith(("short of them: calves.", "short of them: abs."))
@@ -130,7 +130,7 @@ def test_a_week_that_needs_clearance_is_refused() -> None:
 
 def test_a_caution_in_the_document_outweighs_its_flag() -> None:
     said = document()
-    said["brief"]["client"]["cautions"] = [{"tag": "heart-disease"}]
+    said["brief"]["client"]["cautions"] = [{"tag": "kidney-disease"}]
     with pytest.raises(SetwrightError, match="clearance is missing"):
         handout_of(said, shipped())
     said["brief"]["client"]["clearance"] = {"by": "a physician", "on": "2026-01-02"}
