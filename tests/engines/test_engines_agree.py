@@ -31,6 +31,7 @@ CATALOGUE = load_catalogue()
 
 def terms_of(**raw):
     raw.setdefault("equipment", "home-dumbbells")
+    raw.setdefault("pairs", raw.get("goal") == "efficiency")
     return resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)
 
 
@@ -153,7 +154,7 @@ CLASHES = {
 
 @pytest.mark.parametrize("name", CLASHES)
 def test_a_clash_names_parts_that_clash(name) -> None:
-    parsed = parse_brief({"equipment": "home-dumbbells", **CLASHES[name]}, CATALOGUE, "test")
+    parsed = parse_brief({"equipment": "home-dumbbells", "pairs": False, **CLASHES[name]}, CATALOGUE, "test")
     end = plan(parsed, CATALOGUE, CHEAP)
     assert isinstance(end, Clash)
     assert end.conflicts

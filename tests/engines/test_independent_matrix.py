@@ -90,14 +90,17 @@ def own_best(resolved: ResolvedBrief) -> float:
             own.constrain({j: 1.0 for j, e, _ in here if e.slot.id == slot}, high=1.0)
         seconds = {j: o.half_seconds / 2 for j, _, o in here}
         for region in ("push", "pull", "lower"):
-            some, loaded = own.variable(0.0, 1.0), own.variable(0.0, 1.0)
+            some, loaded, bar = own.variable(0.0, 1.0), own.variable(0.0, 1.0), own.variable(0.0, 1.0)
             for j, e, _ in here:
                 if e.multi_joint and e.region == region:
                     own.constrain({j: 1.0, some: -1.0}, high=0.0)
-                    easy = e.load in ("bodyweight", "band") and e.fatigue == "low"
-                    own.constrain({j: 0.0 if easy or resolved.light(e, day) else 1.0, loaded: -1.0}, high=0.0)
-            light = min(n["ramp-light-seconds"], n[f"ramp-{region}-seconds"])
-            seconds |= {some: light, loaded: n[f"ramp-{region}-seconds"] - light}
+                    easy = (e.fatigue == "low" and not e.barbell) or resolved.light(e, day)
+                    own.constrain({j: 0.0 if easy else 1.0, loaded: -1.0}, high=0.0)
+                    own.constrain({j: 1.0 if e.barbell and not easy else 0.0, bar: -1.0}, high=0.0)
+            full = n[f"ramp-{region}-seconds"]
+            light = min(n["ramp-light-seconds"], full)
+            half = max(light, full // 2)
+            seconds |= {some: light, loaded: half - light, bar: full - half}
         given = own.variable(
             -resolved.cost("warm-up-given") if not resolved.off("warm-up-given") else 0.0, day.warm_up_give
         )

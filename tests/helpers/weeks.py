@@ -32,7 +32,9 @@ def days(*said: str | int, **more: Any) -> list[dict[str, Any]]:
 
 
 def terms_of(**raw: Any) -> ResolvedBrief:
+    """A brief resolved; without pairs where it does not ask for them, but in efficiency."""
     raw.setdefault("days", days("mon thu", 60))
+    raw.setdefault("pairs", raw.get("goal") == "efficiency")
     return resolve(parse_brief(raw, CATALOGUE, "test").brief, CATALOGUE)
 
 

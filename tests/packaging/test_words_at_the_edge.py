@@ -18,8 +18,12 @@ NO_PATTERNS = (
     "solver/sheets/html",
 )
 """Rooms in which no pattern is matched against a text."""
-OTHERS_TEXT = {"solver/sheets/common/sanitise.py", "solver/uses/variants/matrix.py"}
-"""Files that take apart what others wrote: words and links in a coach's file, the name of a variant."""
+OTHERS_TEXT = {
+    "solver/sheets/common/sanitise.py",
+    "solver/sheets/document/redaction.py",
+    "solver/uses/variants/matrix.py",
+}
+"""Files that take apart what others wrote: words and links in a coach's file, a title, the name of a variant."""
 TAKES_APART = {
     *("startswith", "endswith", "removeprefix", "removesuffix"),
     *("split", "rsplit", "splitlines", "partition", "rpartition"),

@@ -46,6 +46,7 @@ def briefs(draw: st.DrawFn) -> dict[str, Any]:
         "days": [{"weekday": day, "minutes": draw(st.sampled_from((12, 20, 25)))} for day in weekdays],
         "equipment": draw(st.sampled_from(KITS)),
         "goal": draw(st.sampled_from(("growth", "balanced", "efficiency"))),
+        "pairs": draw(st.booleans()),
         "muscles": muscles,
         "client": {
             "experience": draw(st.sampled_from(("novice", "intermediate"))),

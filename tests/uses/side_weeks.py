@@ -18,6 +18,7 @@ Row = tuple[str, int, int]
 
 def brief_of(**raw: Any) -> ParsedBrief:
     raw.setdefault("days", [{"weekday": "mon", "minutes": 60}, {"weekday": "thu", "minutes": 60}])
+    raw.setdefault("pairs", raw.get("goal") == "efficiency")
     return parse_brief(raw, CATALOGUE, "test")
 
 
