@@ -25,7 +25,7 @@ def test_quality_rises_with_rest_and_never_passes_a_full_set(curves, fatigue):
 
 
 def test_high_fatigue_lifts_lose_more_to_a_short_rest(curves):
-    """The gap between the classes is a convention, in the direction of practice (C) and ACSM 2009 (B)."""
+    """The gap between the classes is a convention, in the direction of practice (C)."""
     assert all(curves.rest_quality(s, "high") < curves.rest_quality(s, "low") for s in RESTS)
 
 
@@ -63,9 +63,16 @@ def test_short_and_longer_rests_overlap_as_published(curves, published):
 
 
 def test_the_gain_from_longer_rest_is_no_more_than_arm_and_thigh_show(curves, published):
-    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): arm 0.13, thigh 0.17, both spanning 0."""
+    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): arm 0.13, thigh 0.17, whole body -0.08.
+
+    All three intervals hold 0, and all three hold the reckoned gain.
+    """
     gain = published("singer-2024-longer").value * (1 - session_credit(curves, 3, 60) / session_credit(curves, 3, 150))
     assert 0 < gain <= max(published("singer-2024-arm").value, published("singer-2024-thigh").value)
+    for name in ("arm", "thigh", "whole-body"):
+        effect = published(f"singer-2024-{name}")
+        assert effect.low < 0 < effect.high
+        assert effect.low < gain < effect.high
 
 
 def test_rest_above_the_intermediate_class_buys_almost_nothing(curves, published):
@@ -84,9 +91,9 @@ def test_rest_above_the_intermediate_class_buys_almost_nothing(curves, published
 
 @pytest.mark.parametrize("seconds", [30, 60])
 def test_session_load_at_short_rests_is_near_the_published_ratio(curves, published, seconds):
-    """Lopes et al. 2018, Asian J Sports Med 9:e57500 (B): load at 30 / 60 s against 120 s, 0.878 / 0.960.
+    """Lopes et al. 2018, Asian J Sports Med 9:e57500 (D on A): load at 30 / 60 s against 120 s, 0.878 / 0.960.
 
-    10 men, 6 exercises x 4 sets; load is not growth and the ratios are second-hand: within 0.05.
+    10 men, 6 exercises x 4 sets; load is not growth: within 0.05.
     """
     ratio = session_credit(curves, 4, seconds) / session_credit(curves, 4, 120)
     assert ratio == pytest.approx(published(f"lopes-2018-{seconds}-s").value, abs=0.05)
@@ -103,14 +110,66 @@ def test_growth_falls_less_than_repetitions_do(curves, published, half):
     assert two / five < share < 1
 
 
-def test_recommended_rests_keep_nearly_a_full_set(curves, published):
-    """ACSM 2009, Med Sci Sports Exerc 41:687 (B): 2-3 min for multi-joint, 1-2 min for single-joint lifts.
+def reckoned_growth(curves, sets, seconds, fatigues=FATIGUES):
+    """The index of one exercise at that rest: growth goes with the root of what its sets are worth."""
+    return curves.index(session_credit(curves, sets, seconds, fatigues))
 
-    The least rest named for each kind keeps at least nine tenths of the next set; the most, at least 0.98.
+
+def test_a_minute_grows_less_than_three_and_not_nothing(curves, published):
+    """Schoenfeld et al. 2016, J Strength Cond Res 30:1805, doi 10.1519/JSC.0000000000001272 (A): 1 against 3 min.
+
+    3 sets of 7 exercises: the thigh grew more with 3 min, triceps by a trend (P = 0.06), arm flexors not clearly. The
+    abstract has no amounts, so only the direction is asked for, and that most of the growth remains.
     """
-    for kind, fatigue in (("multi", "high"), ("single", "low")):
-        assert curves.rest_quality(published(f"acsm-2009-rest-{kind}-least").value, fatigue) >= 0.90
-        assert curves.rest_quality(published(f"acsm-2009-rest-{kind}-most").value, fatigue) >= 0.98
+    short, long = (published(f"schoenfeld-2016-{name}").value for name in ("short", "long"))
+    ratio = reckoned_growth(curves, 3, short) / reckoned_growth(curves, 3, long)
+    assert 0.5 < ratio < 0.99
+
+
+@pytest.mark.parametrize(
+    ("short", "long", "seconds"),
+    [("longo-2022-1-min", "longo-2022-3-min", 180), ("buresh-2009-short", "buresh-2009-long", 150)],
+)
+def test_the_curve_claims_no_more_for_long_rests_than_trials_that_favour_them(curves, published, short, long, seconds):
+    """Longo et al. 2022, doi 10.1519/JSC.0000000000003668 (A): 6.8 against 13.1 %, 1 and 3 min, the same 3 sets (M).
+
+    Buresh et al. 2009, doi 10.1519/JSC.0b013e318185f14a (A): arm 5.1 against 12.3 %, 1 and 2.5 min. Both are far
+    above the pooled effect of Singer et al. 2024, which the curve follows: it stays between no effect and theirs.
+    """
+    found = published(short).value / published(long).value
+    ratio = reckoned_growth(curves, 3, 60, ("low",)) / reckoned_growth(curves, 3, seconds, ("low",))
+    assert found < ratio < 1
+
+
+def test_further_sets_make_up_for_a_short_rest(curves, published):
+    """Longo et al. 2022, doi 10.1519/JSC.0000000000003668 (A): with the work made equal, 1 min grew like 3 min.
+
+    12.9 against 13.1 %. One or two further sets at a minute must reach three sets at three minutes.
+    """
+    equal = published("longo-2022-1-min-more-sets").value / published("longo-2022-3-min").value
+    assert equal == pytest.approx(1, abs=0.02)
+    three_minutes = reckoned_growth(curves, 3, 180, ("low",))
+    assert reckoned_growth(curves, 3, 60, ("low",)) < three_minutes <= reckoned_growth(curves, 5, 60, ("low",))
+
+
+def test_a_minute_and_a_half_keeps_nearly_the_growth_of_longer_rests(curves, published):
+    """Singer et al. 2024, doi 10.3389/fspor.2024.1429789 (A): the class around 90 s did no worse than the longer ones.
+
+    Its interval holds the means of both longer classes, and theirs hold its own: at 90 s the reckoned growth of three
+    sets lies within a twentieth of that at three minutes.
+    """
+    middle = published("singer-2024-class-intermediate")
+    for name in ("long", "very-long"):
+        longer = published(f"singer-2024-class-{name}")
+        assert middle.low < longer.value <= middle.value < longer.high
+    assert reckoned_growth(curves, 3, 90) >= 0.95 * reckoned_growth(curves, 3, 180)
+
+
+def test_the_published_session_loads_give_the_published_ratios(published):
+    """Lopes et al. 2018, Asian J Sports Med 9:e57500 (A): 26,382, 28,864.5 and 30,064.4 kg at 30, 60 and 120 s."""
+    for seconds in (30, 60):
+        ratio = published(f"lopes-2018-load-{seconds}-s").value / published("lopes-2018-load-120-s").value
+        assert ratio == pytest.approx(published(f"lopes-2018-{seconds}-s").value, abs=0.0006)
 
 
 def test_the_first_set_of_an_exercise_needs_no_rest(curves):
