@@ -147,7 +147,7 @@ def test_repetitions_as_coaches_write_them(said: str, heard: object) -> None:
 
 
 def test_lines_are_reckoned_as_printed_not_as_planned(catalogue: Catalogue) -> None:
-    """Effort 1 - 0.053*RIR (evidence.md 3): 5 RIR on every line takes the index down by sqrt(0.735/0.947)."""
+    """Effort 1 - 0.053*RIR (Robinson et al. 2024): 5 RIR on every line takes the index down by sqrt(0.735/0.947)."""
     near, far = (read(f"day,exercise,sets,RIR\nmon,Dumbbell curl,3,{rir}\n", catalogue) for rir in (1, 5))
     indices = [audit(resolve(r.parsed.brief, catalogue), r.week).evaluated.index("biceps") for r in (near, far)]
     assert indices[1] / indices[0] == pytest.approx((0.735 / 0.947) ** 0.5, abs=1e-3)
