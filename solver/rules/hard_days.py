@@ -54,7 +54,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="hard-days",
     kind="scored",
-    sentence="A muscle should not get more than {direct:g} direct or {fractional:g} fractional sets on both of two consecutive days; a novice never does.",
+    sentence="A muscle should not get more than {direct:g} direct or {fractional:g} fractional sets on both of two consecutive days; a novice, or someone older, never does.",
     remedy="move its work a day, or cut one of the two",
     post=post,
     check=check,
