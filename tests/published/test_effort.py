@@ -48,22 +48,6 @@ def test_going_to_failure_gains_no_more_than_a_trivial_effect(curves, published)
             assert effect.low <= lost <= effect.value
 
 
-def test_a_rep_or_two_in_reserve_grows_like_failure_within_what_a_trial_could_see(curves, published):
-    """Refalo et al. 2024, J Sports Sci 42:85, doi 10.1080/02640414.2024.2321021 (A): failure against 2 and 1 RIR.
-
-    Legs of 18 trained people: 0.181 [0.119, 0.243] cm to failure, 0.182 [0.115, 0.247] in reserve. The reckoned growth
-    in reserve, from that of failure, must lie inside the interval of the leg that kept reps in reserve, and each
-    muscle's difference inside its own.
-    """
-    failure, reserve = published("refalo-2024-failure"), published("refalo-2024-in-reserve")
-    ratio = curves.index(curves.effort(2, 0) + curves.effort(1, 0)) / curves.index(2 * curves.effort(0, 0))
-    assert ratio < 1
-    assert reserve.low < ratio * failure.value < reserve.high
-    for muscle in ("rectus-femoris", "vastus-lateralis"):
-        difference = published(f"refalo-2024-{muscle}")
-        assert difference.low < (1 - ratio) * failure.value < difference.high
-
-
 def test_planned_reserves_lie_where_practice_puts_them(numbers, published):
     """Common practice, no source (C): 0-2 RIR for most sets, whatever the goal."""
     least, most = published("practice-rir-least").value, published("practice-rir-most").value

@@ -149,40 +149,6 @@ def test_sets_of_an_exercise_are_worth_what_the_pooled_trials_say(curves, publis
     assert difference.low < most * (1 - ratio) < difference.high
 
 
-def test_more_sets_of_an_exercise_grow_more(curves, published):
-    """Schoenfeld et al. 2019, Med Sci Sports Exerc 51:94 (A): 1, 3 and 5 sets, three days a week, in trained men.
-
-    The abstract has no amounts, so only the order is asked for.
-    """
-    fewest, most = (published(f"schoenfeld-2019-{end}-sets").value for end in ("fewest", "most"))
-    grown = [weekly_index(curves, 3 * sets, 3) for sets in (fewest, (fewest + most) / 2, most)]
-    assert grown == sorted(grown)
-    assert grown[0] < grown[1] < grown[2]
-
-
-def test_one_set_of_each_lift_twice_a_week_is_worth_a_good_part(curves, published):
-    """Hermann et al. 2025, doi 10.1249/MSS.0000000000003728 (A): one set of nine lifts, twice a week, grew trained
-    people.
-
-    Of the nine, three train the quads; biceps and triceps each have one direct set and two indirect ones (the list is
-    second-hand, B): six and four weekly sets. Appreciable growth, without amounts: at least half of the index of ten.
-    """
-    sets, sessions = published("hermann-2025-sets").value, published("hermann-2025-sessions").value
-    for a_session in (3 * sets, 2 * sets):
-        assert 50 <= weekly_index(curves, sessions * a_session, int(sessions)) < 100
-
-
-def test_one_day_of_six_sets_grows_nearly_like_three_of_two(curves, published):
-    """Ochi et al. 2018, doi 10.3389/fphys.2018.00744 (A): quadriceps grew alike; Schoenfeld et al. 2019 pooled 0 (B).
-
-    Without an interval: the curve gives at most a twentieth to the three days, and never takes from them.
-    """
-    once, thrice = published("ochi-2018-once").value, published("ochi-2018-thrice").value
-    assert once == 3 * thrice
-    assert 0.95 <= weekly_index(curves, once, 1) / weekly_index(curves, 3 * thrice, 3) <= 1
-    assert published("schoenfeld-2019-frequency").value == 0
-
-
 def test_ten_sets_are_the_reference_the_position_stand_names(curves, published):
     """ACSM position stand 2026, Med Sci Sports Exerc (B): about 10 or more weekly sets per muscle for growth."""
     assert curves.index(published("acsm-2026-weekly-sets").value) == pytest.approx(100)
