@@ -13,7 +13,7 @@ from xml.etree import ElementTree
 
 import openpyxl
 import pytest
-from handed import PAIRS, THREE, handed, prints_under_hash_seeds
+from handed import PAIRS, THREE, document, handed, prints_under_hash_seeds
 from hostile import NAMES, hostile
 from hypothesis import given, settings
 from hypothesis import strategies as st
