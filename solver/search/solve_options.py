@@ -39,7 +39,7 @@ class SolveOptions:
     stopped: Callable[[], bool] = never
     """Asked again and again; the search ends with what it has once it says True."""
     pairs_note: bool = True
-    """Whether `plan` also finds out, by a quick search, what pairs would add to a balanced week without them."""
+    """Whether `plan` also bounds the score of the best week without pairs, where the week found has some."""
 
     @property
     def seconds(self) -> float:

@@ -32,12 +32,12 @@ OTHERS = ("band-chest-press", "band-pulldown", "band-split-squat", "band-face-pu
 """More of them, where another week is asked for."""
 
 
-def brief(goal: str, weekdays: str, minutes: int = 15) -> ParsedBrief:
+def brief(goal: str, weekdays: str, minutes: int = 15, pairs: bool = False) -> ParsedBrief:
     raw: dict[str, Any] = {
         "days": days(weekdays, minutes),
         "equipment": "bands",
         "goal": goal,
-        "pairs": False,
+        "pairs": pairs,
         "avoid": only(*FEW),
     }
     return parse_brief(raw, CATALOGUE, "test")
@@ -54,13 +54,15 @@ def test_a_plan_by_one_worker_starts_no_thread_and_gives_the_same(
 ) -> None:
     """The note on pairs and efficiency's second step included: they had a second thread whatever was asked."""
     note = goal == "balanced" and week == "short"
-    two = plan(brief(goal, WEEKS[week]), CATALOGUE, replace(TWO, pairs_note=note))
+    asked = brief(goal, WEEKS[week], pairs=note)
+    two = plan(asked, CATALOGUE, replace(TWO, pairs_note=note))
     monkeypatch.setattr(worker, "ThreadPoolExecutor", no_thread)
-    monkeypatch.setattr("setwright.solver.planning.planner.SEARCHES", {"quick": TWO.limits})
-    one = plan(brief(goal, WEEKS[week]), CATALOGUE, replace(ONE, pairs_note=note))
+    one = plan(asked, CATALOGUE, replace(ONE, pairs_note=note))
     assert isinstance(one, Solved) and isinstance(two, Solved)
     assert one.audit.evaluated.week == two.audit.evaluated.week
     assert (one.bound_units, one.ended_by) == (two.bound_units, two.ended_by)
+    assert one.best_without_pairs == two.best_without_pairs
+    assert (one.best_without_pairs is not None) == note
     if goal == "efficiency":
         assert one.shortest is not None and two.shortest is not None
         assert (one.shortest.seconds, one.shortest.least_seconds) == (two.shortest.seconds, two.shortest.least_seconds)
