@@ -40,6 +40,18 @@ def week_interval(evaluated: EvaluatedWeek) -> tuple[int, int]:
     return _ends(week_draws(evaluated, drawn(evaluated)))
 
 
+def share_interval(evaluated: EvaluatedWeek, reference: EvaluatedWeek) -> tuple[float, float]:
+    """One week's index as a share of another's at the same ends, both with the same draws; 0 where there is none."""
+    import numpy
+
+    draws = drawn(evaluated)
+    whole = week_draws(reference, draws)
+    if not numpy.all(whole > 0):
+        return 0.0, 0.0
+    low, high = numpy.percentile(week_draws(evaluated, draws) / whole, ENDS)
+    return float(low), float(high)
+
+
 def _ends(values: Values) -> tuple[int, int]:
     # Imported late in every function here: a command that prints no interval starts without numpy.
     import numpy

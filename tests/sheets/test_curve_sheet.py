@@ -1,4 +1,4 @@
-"""What time buys, on fixed rows: the table, the chart in letters, the sentences, the drawing below nought."""
+"""What time buys, on fixed rows: the table, the chart in letters, the sentences, the drawing."""
 
 from __future__ import annotations
 
@@ -12,9 +12,8 @@ import pytest
 from setwright.solver.planning import Solved
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.stopping import EndedBy
-from setwright.solver.sheets.charts.charts import curve_chart
 from setwright.solver.sheets.common.bars import bars
-from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_points, curve_text
+from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text, drawn_curve
 from setwright.solver.uses.time_budget.time_curve import CurvePoint, TimeCurve
 
 Build = Callable[..., Solved]
@@ -55,7 +54,7 @@ def test_beyond_the_last_better_week_nothing_is_promised(curve: TimeCurve) -> No
     """The last two rows share a week, whose bound lies half a point above it."""
     text = " ".join(curve_text(curve).split())
     assert "Beyond 50 min a session next to nothing is gained: no better week was found" in text
-    assert "none can give more than 0.5" in text
+    assert "none can score more than 0.5 points above it" in text
 
 
 def test_a_title_may_hold_anything(curve: TimeCurve) -> None:
@@ -84,27 +83,38 @@ def test_each_row_of_the_document_has_its_week_or_none(curve: TimeCurve) -> None
     assert all(row["bound"] >= row["score"] for row in rows[1:])
 
 
-def test_bars_are_as_long_as_their_values() -> None:
-    lines = bars([("10", 20.0, 40.0, False), ("20", 40.0, None, True)], "Score", 80)[1:]
-    first, second = (re.search(r"(#+)(\.*)", line) for line in lines)
+def test_a_row_says_what_its_week_lacks(curve: TimeCurve) -> None:
+    text = " ".join(curve_text(curve).split())
+    assert "below band: chest, front delts and" in text
+    assert all(f"{point.index - (point.score or 0.0):.1f}" in text for point in curve.solved_points)
+
+
+def test_a_longer_week_of_a_lower_index_is_explained(curve: TimeCurve) -> None:
+    points = list(curve.points)
+    points[3] = replace(points[3], solved=points[1].solved)
+    assert "At 50 min a session the index is lower" in " ".join(
+        curve_text(replace(curve, points=tuple(points))).split()
+    )
+    assert "the index is lower" not in curve_text(curve)
+
+
+def test_bars_are_as_long_as_their_values_and_intervals() -> None:
+    lines = bars([("10", 20.0, (15.0, 30.0), False), ("20", 40.0, (30.0, 60.0), True)], "Index", 80)[1:]
+    first, second = (re.search(r"(#+)(=+)(-+)", line) for line in lines)
     assert first and second
-    assert len(second[1]) == pytest.approx(2 * len(first[1]), abs=1)
-    assert len(first[1] + first[2]) == pytest.approx(len(second[1]), abs=1)
-    assert lines[1].endswith("<- bend")
+    for part in (1, 2, 3):
+        assert len(second[part]) == pytest.approx(2 * len(first[part]), abs=1)
+    assert len(first[1]) == pytest.approx(3 * len(first[2]), abs=2)
+    assert lines[1].endswith("40.0  <- bend")
 
 
-def test_bars_begin_below_nought_where_a_score_does() -> None:
-    *title, low, high = bars([("1", -10.0, None, False), ("2", 10.0, None, False)], "Score", 80)
-    assert "begin at -10" in " ".join(title)
-    assert "#" not in low and "#" in high
-
-
-def test_the_drawing_goes_below_nought_and_stays_inside(curve: TimeCurve) -> None:
-    points, bend = curve_points(curve)
-    assert [x for x, _ in points] == [30.0, 40.0, 50.0, 60.0]
-    assert min(y for _, y in points) < 0
-    svg = ET.fromstring(curve_chart(points, bend, up="score"))
+def test_the_drawing_starts_at_nought_with_a_whisker_for_each_interval(curve: TimeCurve) -> None:
+    svg = ET.fromstring(drawn_curve(curve))
     height = float(svg.attrib["viewBox"].split()[3])
     spots = [float(mark.attrib["cy"]) for mark in svg.iter() if mark.tag.endswith("circle")]
-    assert len(spots) == len(points) and all(0 <= y <= height - 30 for y in spots)
+    assert len(spots) == len(curve.solved_points) and all(0 <= y <= height - 30 for y in spots)
     assert spots == sorted(spots, reverse=True)
+    whiskers = [mark for mark in svg.iter() if mark.get("class") == "whisker"]
+    assert len(whiskers) == len(spots)
+    labels = {"".join(mark.itertext()) for mark in svg.iter() if mark.tag.endswith("text")}
+    assert "0" in labels and not any(re.match(r"-\d", text) for text in labels)

@@ -71,7 +71,11 @@ def test_the_shares_are_of_the_week_that_takes_the_most_time() -> None:
     assert found.stimulus_share == pytest.approx(short.stimulus / long.stimulus)
     (said,) = trade_words(TWO)
     time, stimulus = (f"{100 * part:.0f} %" for part in (found.time_share, found.stimulus_share))
-    assert said == f"Balanced takes {time} of the time of growth for {stimulus} of its stimulus."
+    low, high = (f"{100 * part:.0f}" for part in found.stimulus_interval)
+    assert said == (
+        f"Balanced takes {time} of the time of growth for {stimulus} (interval {low} to {high} %) of its growth."
+    )
+    assert found.stimulus_interval[0] < found.stimulus_share < found.stimulus_interval[1]
 
 
 def test_what_one_has_that_the_other_has_not() -> None:

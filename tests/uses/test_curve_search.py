@@ -72,11 +72,11 @@ def test_the_same_command_gives_the_same_bytes() -> None:
     assert curve_text(again) == curve_text(curve("minutes"))
 
 
-def test_gain_is_score_for_each_further_half_hour() -> None:
+def test_gain_is_index_points_for_each_further_half_hour() -> None:
     found = curve("minutes")
     first, second = found.points[:2]
     assert found.gain(0) is None
-    assert found.gain(1) == pytest.approx((second.score - first.score) * 30 / (second.given - first.given))  # type: ignore[operator]
+    assert found.gain(1) == pytest.approx((second.index - first.index) * 30 / (second.given - first.given))
 
 
 def test_a_curve_that_is_stopped_keeps_the_rows_it_has() -> None:

@@ -23,7 +23,7 @@ from setwright.solver.search.limits import SEARCHES
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from setwright.solver.uses.time_budget.time_curve import Kind, TimeCurve
+    from setwright.solver.uses.time_budget.time_curve import Kind
 
 USUAL_MINUTES: Final = tuple(range(20, 121, 10))
 """Minutes a session that are tried where no option says what varies."""
@@ -71,7 +71,7 @@ def command(
     setwright curve "3 days x 40 min" --minutes 20:120:10
     setwright curve "3 days x 40 min" --days 2:6 -o curve.svg
     """
-    from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text
+    from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text, drawn_curve
 
     check_target(target, force)
     kind, amounts = what_varies(minutes, weekly, days)
@@ -88,7 +88,7 @@ def command(
     if wants_json(as_json, target):
         deliver(curve_document(curve), target, force)
     elif target is not None and target.suffix.lower() == ".svg":
-        deliver(_chart_of(curve), target, force)
+        deliver(drawn_curve(curve), target, force)
         deliver(curve_text(curve, columns()), None, force)
     else:
         deliver(curve_text(curve, columns()), target, force)
@@ -122,12 +122,3 @@ def _on_progress_line(line: ProgressLine) -> Callable[[int, int], None]:
             line.write(f"searching at {amount}, {left} left (Ctrl-C keeps what is there)")
 
     return tell
-
-
-def _chart_of(curve: TimeCurve) -> str:
-    """The curve as SVG."""
-    from setwright.solver.sheets.charts.charts import curve_chart
-    from setwright.solver.sheets.screen.trade_offs.curve import curve_points
-
-    points, bend = curve_points(curve)
-    return curve_chart(points, bend, up="score")

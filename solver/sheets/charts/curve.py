@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from setwright.solver.sheets.charts.drawing import SMALL, ChartStyle, label, number, picture, rule, ticks
@@ -27,17 +26,14 @@ def curve_chart(
     spread = [interval for _, interval in sorted(zip(points, intervals, strict=False))]
     xs = ticks(max([1.0, *(x for x, _ in spots)]), 5)
     ys = ticks(max([1.0, *(y for _, y in spots), *(high for _, high in spread)]), 5)
-    # A score may be below 0 in very short weeks: the axis then goes down by as many steps as it takes.
-    down = math.ceil(max([0.0, *(-y for _, y in spots), *(-low for low, _ in spread)]) / ys[1])
-    ys = (*(-k * ys[1] for k in range(down, 0, -1)), *ys)
-    across_scale, up_scale = (style.width - LEFT - 14) / xs[-1], DEEP / (ys[-1] - ys[0])
+    across_scale, up_scale = (style.width - LEFT - 14) / xs[-1], DEEP / ys[-1]
     foot = TOP + DEEP
 
     def x_of(value: float) -> float:
         return LEFT + value * across_scale
 
     def y_of(value: float) -> float:
-        return foot - (value - ys[0]) * up_scale
+        return foot - value * up_scale
 
     marks = [label(1, 12, style.word(up), size=SMALL)]
     for t in ys:

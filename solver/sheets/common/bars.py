@@ -2,27 +2,22 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 
 from setwright.solver.sheets.common.words import wrapped
 
-Mark = tuple[str, float, float | None, bool]
-"""(label, value, what it can be at most or None, whether the curve bends here)."""
+Mark = tuple[str, float, tuple[float, float], bool]
+"""(label, value, the ends of its interval, whether the curve bends here); no value is below nought."""
 
 
 def bars(marks: Sequence[Mark], title: str, width: int) -> list[str]:
-    """The lines of a chart: `#` up to the value, `.` from there to what it can be at most."""
-    low = min(0.0, math.floor(min(value for _, value, _, _ in marks)))
-    high = max(max(value, most or value) for _, value, most, _ in marks)
+    """The lines of a chart: `#` up to the interval's low end, `=` on to the value, `-` on to the high end."""
+    most = max(max(value, high) for _, value, (_, high), _ in marks)
     wide = max(len(label) for label, *_ in marks)
-    room = max(20, width - wide - 18)
-    scale = room / (high - low) if high > low else 0.0
-    begins = f"; the bars begin at {low:.0f}" if low < 0 else ""
-    lines = wrapped(f"{title} (# reached, . not ruled out{begins})", width)
-    for label, value, most, bent in marks:
-        reached = round((value - low) * scale)
-        dots = round((most - low) * scale) - reached if most is not None else 0
-        bar = "#" * reached + "." * dots
+    scale = max(20, width - wide - 18) / most if most > 0 else 0.0
+    lines = wrapped(f"{title} (# to the low end of its interval, = to the index, - to the high end)", width)
+    for label, value, (low, high), bent in marks:
+        sure, reached, ends = (round(max(0.0, v) * scale) for v in (min(low, value), value, max(high, value)))
+        bar = "#" * sure + "=" * (reached - sure) + "-" * (ends - reached)
         lines.append(f"{label:>{wide}}  {bar} {value:.1f}{'  <- bend' if bent else ''}")
     return lines

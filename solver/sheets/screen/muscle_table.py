@@ -42,6 +42,16 @@ def muscle_lines(audit: Audit, width: int) -> list[str]:
     return [*grid(headings, table, "llrrrrrl"), *wrapped(WHAT_INDEX_IS, width)]
 
 
+def muscles_below(audit: Audit) -> tuple[str, ...]:
+    """The names of the muscles that get fewer sets than their band, in the order of the table."""
+    evaluated = audit.evaluated
+    return tuple(
+        evaluated.resolved.catalogue.muscles[m.id].name.lower()
+        for m in evaluated.resolved.muscles.values()
+        if evaluated.weekly_sets(m.id) < m.low * WHOLE
+    )
+
+
 def _band_words(muscle: MuscleTarget) -> str:
     """A muscle's band of weekly sets: 4-15, from 4, or nothing."""
     if muscle.high >= WIDE_OPEN:

@@ -8,8 +8,10 @@ from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import wrapped
 from setwright.solver.sheets.document.solved_week import UNPROVEN
+from setwright.solver.uses.explain.certainty import LONG_REST, most_that_pairs_cost, rests_kept
 
 if TYPE_CHECKING:
+    from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
     from setwright.solver.planning import Solved
 
 ENDS = {
@@ -37,17 +39,42 @@ def score_lines(solved: Solved, width: int) -> list[str]:
         "week.",
         *wrapped(f"{_proven_score(solved)}{_proven_minutes(solved)}", width, "  "),
     ]
-    if solved.pairs_bring is not None:
-        lines += wrapped(_pairs_words(solved.pairs_bring), width, "  ")
+    for said in (_rests_words(evaluated), _pairs_words(solved)):
+        lines += wrapped(said, width, "  ") if said else []
     return lines
 
 
-def _pairs_words(points: float) -> str:
-    """What pairs bring and what they cost: they feel harder (Andersen et al. 2022, doi 10.3389/fpsyg.2022.912368)."""
-    least = f"at least {points:.1f} points of score" if points >= LEAST_GAIN else "little that could be proven"
+def _rests_words(evaluated: EvaluatedWeek) -> str:
+    """What the week's rests keep of the growth of rested sets, with its interval, and the minutes they save."""
+    kept = rests_kept(evaluated)
+    if kept is None:
+        return ""
+    low, high = (f"{100 * end:.0f}" for end in kept.interval)
     return (
-        f"Pairs (two exercises done in turn) bring {least} in the same minutes; such sessions feel somewhat harder. "
-        "For a week without them add 'no pairs' to the brief."
+        f"The same sets one after another with rests of {LONG_REST // 60} minutes would take {kept.seconds // 60} "
+        f"minutes a week; as planned they keep {100 * kept.share:.0f} % of that growth (interval {low} to {high} %)."
+    )
+
+
+def _pairs_words(solved: Solved) -> str:
+    """What pairs bring, how sure that is, and what they cost.
+
+    They feel harder: Andersen et al. 2022, doi 10.3389/fpsyg.2022.912368.
+    """
+    bring = solved.pairs_bring
+    if bring is None:
+        return ""
+    if bring < LEAST_GAIN:
+        least, sure = "little that could be proven", ""
+    else:
+        least = f"at least {bring:.1f} points of score"
+        worst = bring - most_that_pairs_cost(solved.audit.evaluated)
+        sure = ", perhaps nothing" if worst < LEAST_GAIN else f", and at least {worst:.1f}"
+        sure = ", and as much" if bring - worst < LEAST_GAIN else sure
+        sure += " if partners tire each other as much as the ranges allow"
+    return (
+        f"Pairs (two exercises done in turn) bring {least} in the same minutes{sure}. Such sessions feel somewhat "
+        "harder; for a week without them add 'no pairs' to the brief."
     )
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.uncertainty import share_interval
 from setwright.solver.planning import Clash, End, OutOfTime, Solved, plan
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.solve_options import SolveOptions, Watch
@@ -23,6 +24,8 @@ class TradeOff:
     reference: int
     time_share: float
     stimulus_share: float
+    stimulus_interval: tuple[float, float]
+    """The same share at the 5th and 95th hundredth of the draws, both weeks evaluated with the same numbers."""
     same_weights: bool
     """Whether both weigh the muscles alike, so that the week indices can be compared."""
 
@@ -73,6 +76,7 @@ def trade_offs(solved: Sequence[tuple[int, Solved]]) -> tuple[TradeOff, ...]:
             place,
             end.audit.evaluated.week_seconds / reference.audit.evaluated.week_seconds,
             end.stimulus / reference.stimulus if reference.stimulus else 0.0,
+            share_interval(end.audit.evaluated, reference.audit.evaluated),
             weights(end.audit.evaluated) == weights(reference.audit.evaluated),
         )
         for i, end in solved

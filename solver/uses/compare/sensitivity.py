@@ -27,15 +27,19 @@ class Parameter:
 
 
 PARAMETERS = (
-    Parameter("rest", ("rest-loss-high", "rest-loss-low"), 1.0),
+    Parameter("rest", ("rest-loss-high", "rest-loss-low"), 4.0),
     Parameter("effort", ("rir-slope",), 0.2),
     Parameter("session", ("session-knee",), 30.0),
     Parameter("flattening", ("week-exponent",), 1.0),
     Parameter("indirect", ("indirect-part",), 1.0),
     Parameter("drops", ("drop-credit",), 2.0),
+    Parameter("rest-pause", ("rest-pause-credit",), 5.0),
+    Parameter("pairs", ("pair-loss-shared", "pair-loss-grip", "pair-loss-large"), 0.3),
 )
-"""What evaluation/uncertainty.py draws, the two losses of rest as one. Their highest values: a whole set lost, no
-credit at 5 RIR, more sets than any session holds, a straight line, an indirect set that is a whole one, two sets."""
+"""What evaluation/uncertainty.py draws, the losses of rest as one, those of pairs as one.
+
+Their highest values: no credit under about 50 s of rest, no credit at 5 RIR, more sets than any session holds, a
+straight line, an indirect set that is a whole one, two sets, five sets, three tenths of every set."""
 FARTHEST = 10.0
 """Numbers are moved by at most this factor either way (convention)."""
 STEPS = 400

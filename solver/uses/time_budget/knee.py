@@ -11,7 +11,7 @@ FEWEST = 3
 def knee_of(points: Sequence[tuple[float, float]]) -> int | None:
     """The place of the point farthest above the chord from the first point to the last, both axes scaled to 0..1.
 
-    Points (x, y) with x rising and y not falling. None with fewer than three points, where y does not rise, or where
+    Points (x, y) with x rising. None with fewer than three points, where y does not rise, or where
     no point lies above the chord. After scaling, the chord is y = x and the distance to it is (y - x)/sqrt(2), so the
     point with the greatest y - x is taken, the first of equals. It is the "knee" of Satopää, Albrecht, Irwin and
     Raghavan 2011 (31st Int. Conf. on Distributed Computing Systems Workshops; from memory), for an offline curve and

@@ -33,10 +33,15 @@ class CurvePoint:
         """The week's score in index points; None without a week."""
         return None if self.solved is None else self.solved.score
 
+    @property
+    def index(self) -> float:
+        """The week index; 0 without a week."""
+        return 0.0 if self.solved is None else self.solved.stimulus
+
 
 @dataclass(frozen=True)
 class TimeCurve:
-    """Points by rising amount; their scores never fall."""
+    """Points by rising amount; their scores never fall, though an index may where a longer week gives up less."""
 
     kind: Kind
     parsed: ParsedBrief
@@ -58,12 +63,12 @@ class TimeCurve:
     def knee(self) -> int | None:
         """The place among the points of the one after which further time buys much less; None where there is none."""
         places = [i for i, point in enumerate(self.points) if point.solved is not None]
-        place = knee_of([(float(self.points[i].given), self.points[i].score or 0.0) for i in places])
+        place = knee_of([(float(self.points[i].given), self.points[i].index) for i in places])
         return None if place is None else places[place]
 
     def gain(self, place: int) -> float | None:
-        """Score points for each further half hour a week since the point before; None where either has no week."""
+        """Index points for each further half hour a week since the point before; None where either has no week."""
         point, before = self.points[place], self.points[place - 1] if place else None
-        if before is None or point.score is None or before.score is None:
+        if before is None or point.solved is None or before.solved is None:
             return None
-        return (point.score - before.score) * HALF_HOUR / (point.given - before.given)
+        return (point.index - before.index) * HALF_HOUR / (point.given - before.given)

@@ -28,8 +28,8 @@ if TYPE_CHECKING:
 
 SCHEMA = "setwright.compare/1"
 WHAT_COMPARES = (
-    "A score counts its own goal's costs and bands, so compare goals by the week index and the muscles' indices only. "
-    "Proven gap: how many index points higher the best possible score can be."
+    "What is given up is counted by each goal's own costs and bands, so compare goals by the week index and the "
+    "muscles' indices. Proven gap: the most points by which a better week may have been missed."
 )
 
 

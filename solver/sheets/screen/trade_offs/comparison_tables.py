@@ -1,4 +1,4 @@
-"""Compared weeks in columns: time, sets and rests, then the muscles' indices."""
+"""Compared weeks in columns: index, what is given up, time, sets and rests; then the muscles' indices."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind, session_minutes
 from setwright.solver.sheets.common.words import clock
 from setwright.solver.sheets.document.solved_week import UNPROVEN
+from setwright.solver.sheets.screen.muscle_table import muscles_below
 
 if TYPE_CHECKING:
     from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
@@ -28,7 +29,7 @@ FIRST = 20
 
 
 def comparison_tables(comparison: Comparison, width: int) -> list[list[str]]:
-    """Weeks in columns, as many beside each other as the width holds: first time and sets, then the muscles."""
+    """Weeks in columns, as many beside each other as the width holds: first their worth, then the muscles."""
     many = max(2, (width - FIRST) // COLUMN)
     solved = comparison.solved
     found = []
@@ -54,14 +55,19 @@ def _table(names: list[str], columns: list[dict[str, str]], corner: str = "") ->
 
 
 def _facts(end: Solved) -> dict[str, str]:
-    """One week's column: time by kind, sets, rests, what it is worth."""
+    """One week's column: what it is worth, what it gives up, time by kind, sets, rests."""
     evaluated = end.audit.evaluated
     low, high = week_interval(evaluated)
     kinds = week_seconds_by_kind(evaluated)
     used = session_minutes(evaluated)
     entries = evaluated.week.entries
     pairs, drops = sum(1 for e in entries if e.partner) // 2, sum(e.technique == "drop" for e in entries)
+    below = muscles_below(end.audit)
     return {
+        "Week index": f"{end.stimulus:.1f}",
+        "Index interval": f"{low} to {high}",
+        "Given up (points)": f"{end.stimulus - end.score:.1f}",
+        "Below their band": ", ".join(below) if len(below) == 1 else f"{len(below)} muscles" if below else "none",
         "Minutes a week": str(sum(used)),
         "Minutes a session": " ".join(map(str, used)) if len(used) <= 4 else f"{min(used)} to {max(used)}",
         **{name: clock(kinds[key]) for key, name in KINDS.items()},
@@ -70,10 +76,7 @@ def _facts(end: Solved) -> dict[str, str]:
         "Exercises": str(len({entry.exercise for entry in entries})),
         "Rests": _rests(evaluated),
         "Pairs; drop sets": f"{pairs}; {drops}",
-        "Week index": f"{end.stimulus:.1f}",
-        "Index interval": f"{low} to {high}",
         "Index per minute": f"{end.stimulus / sum(used):.2f}" if sum(used) else "",
-        "Score (own goal)": f"{end.score:.1f}",
         "Proven gap": f"{end.gap:.1f}" if end.bound < UNPROVEN else "none",
     }
 

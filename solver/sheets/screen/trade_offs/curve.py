@@ -5,28 +5,34 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.uncertainty import week_interval
+from setwright.solver.sheets.charts.charts import curve_chart
 from setwright.solver.sheets.common.bars import bars
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.time_breakdown import session_minutes
-from setwright.solver.sheets.common.words import counted, page_width, wrapped
+from setwright.solver.sheets.common.words import counted, listed, page_width, wrapped
 from setwright.solver.sheets.document.provenance import made_by
 from setwright.solver.sheets.document.solved_week import UNPROVEN, week_document
 from setwright.solver.sheets.screen.headline import brief_parts
+from setwright.solver.sheets.screen.muscle_table import muscles_below
 from setwright.solver.sheets.screen.trade_offs.curve_words import UNIT, WHAT_BEND_IS, curve_sentences
 
 if TYPE_CHECKING:
+    from setwright.solver.planning import Solved
     from setwright.solver.uses.time_budget.time_curve import CurvePoint, TimeCurve
 
 SCHEMA = "setwright.curve/1"
 HEADING = {"minutes": "Min/session", "weekly": "Min/week", "days": "Days"}
 WHAT_COLUMNS_ARE = (
-    "Given, used: minutes a week. Score: the index less the costs of what a coach would not like; bound: the highest "
-    "score that is not ruled out. +30 min: score for each further half hour a week since the row before."
+    "Given, used: minutes a week. Interval: the index over the ranges of the published numbers. +30 min: index points "
+    "for each further half hour a week since the row before. Given up: what the week does that a coach would not like, "
+    "in index points; each week is the best index less this. Gap: the most by which a better week may have been missed."
 )
 NARROW = 95
-"""Letters: a page narrower than this goes without the intervals."""
+"""Letters: a page narrower than this goes without the minutes used and the sets."""
+NAMED = 2
+"""Muscles below their band that a row names."""
 
 
 def curve_text(curve: TimeCurve, width: int = 100) -> str:
@@ -60,12 +66,12 @@ def _title(curve: TimeCurve) -> str:
 def _rows(curve: TimeCurve, width: int) -> list[str]:
     """One line for each amount."""
     table = [_cells(curve, i) for i in range(len(curve.points))]
-    headings = [HEADING[curve.kind], "Given", "Used", "Sets", "Index", "Interval", "Score", "Bound", "+30 min", ""]
+    headings = [HEADING[curve.kind], "Index", "Interval", "+30 min", "Given up", "Gap", "Given", "Used", "Sets", ""]
     without = {"Given"} if curve.kind == "weekly" else set()
-    without |= {"Interval"} if width < NARROW else set()
+    without |= {"Used", "Sets"} if width < NARROW else set()
     keep = [i for i, heading in enumerate(headings) if heading not in without]
     sides = "".join("rrrrrrrrrl"[i] for i in keep)
-    widest = [*[None] * (len(keep) - 1), 14 if width < NARROW else 24]
+    widest = [*[None] * (len(keep) - 1), 18 if width < NARROW else 24]
     return [
         *grid([headings[i] for i in keep], [[cells[i] for i in keep] for cells in table], sides, widest),
         *wrapped(WHAT_COLUMNS_ARE, width),
@@ -76,23 +82,32 @@ def _cells(curve: TimeCurve, place: int) -> list[str]:
     """The cells of one row."""
     point = curve.points[place]
     if point.solved is None:
-        return [str(point.amount), str(point.given), *[""] * 7, "no week found"]
+        return [str(point.amount), *[""] * 5, str(point.given), "", "", "no week found"]
     evaluated = point.solved.audit.evaluated
     low, high = week_interval(evaluated)
     gain = curve.gain(place)
-    notes = ("bend" if place == curve.knee else "", _whose(curve, point))
+    notes = ("bend" if place == curve.knee else "", _whose(curve, point), _lacking(point.solved))
     return [
         str(point.amount),
+        f"{point.index:.1f}",
+        f"{low} to {high}",
+        "" if gain is None else f"{gain:+.1f}",
+        f"{point.index - point.solved.score:.1f}",
+        f"{point.solved.gap:.1f}" if point.solved.bound < UNPROVEN else "none",
         str(point.given),
         str(sum(session_minutes(evaluated))),
         str(sum(entry.sets for entry in evaluated.week.entries)),
-        f"{point.solved.stimulus:.1f}",
-        f"{low} to {high}",
-        f"{point.solved.score:.1f}",
-        f"{point.solved.bound:.1f}" if point.solved.bound < UNPROVEN else "none",
-        "" if gain is None else f"{gain:+.1f}",
-        ", ".join(note for note in notes if note),
+        "; ".join(note for note in notes if note),
     ]
+
+
+def _lacking(solved: Solved) -> str:
+    """The muscles below their band, the first few by name."""
+    names = muscles_below(solved.audit)
+    if not names:
+        return ""
+    more = [f"{len(names) - NAMED} more"] if len(names) > NAMED else []
+    return f"below band: {listed([*names[:NAMED], *more])}"
 
 
 def _whose(curve: TimeCurve, point: CurvePoint) -> str:
@@ -114,23 +129,23 @@ def _idle_days(point: CurvePoint) -> int:
 
 
 def _chart(curve: TimeCurve, width: int) -> list[str]:
-    """The score as bars of letters, what the proof leaves open dotted."""
+    """The index as bars of letters with its interval."""
     marks = [
-        (f"{point.amount}", point.score or 0.0, _bound(point), place == curve.knee)
+        (f"{point.amount}", point.index, week_interval(point.solved.audit.evaluated), place == curve.knee)
         for place, point in enumerate(curve.points)
         if point.solved is not None
     ]
-    return bars(marks, f"Score by {UNIT[curve.kind]}", width) if marks else []
+    return bars(marks, f"Week index by {UNIT[curve.kind]}", width) if marks else []
 
 
-def _bound(point: CurvePoint) -> float | None:
-    return point.solved.bound if point.solved and point.solved.bound < UNPROVEN else None
-
-
-def curve_points(curve: TimeCurve) -> tuple[list[tuple[float, float]], float | None]:
-    """(minutes given a week, score) of each point with a week, and the minutes at the knee, for the drawn chart."""
-    found = [(float(point.given), point.score or 0.0) for point in curve.solved_points]
-    return found, None if curve.knee is None else float(curve.points[curve.knee].given)
+def drawn_curve(curve: TimeCurve) -> str:
+    """The curve as SVG: the index over the minutes given a week, a whisker for its interval, the bend marked."""
+    found = curve.solved_points
+    return curve_chart(
+        [(float(point.given), point.index) for point in found],
+        None if curve.knee is None else float(curve.points[curve.knee].given),
+        intervals=[week_interval(point.solved.audit.evaluated) for point in found if point.solved],
+    )
 
 
 # ---- the document

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from setwright.solver.sheets.common.words import counted, listed
 from setwright.solver.sheets.document.solved_week import UNPROVEN
+from setwright.solver.uses.time_budget.time_curve import HALF_HOUR
 
 if TYPE_CHECKING:
     from setwright.solver.uses.time_budget.time_curve import CurvePoint, TimeCurve
@@ -16,14 +18,16 @@ WHAT_BEND_IS = (
     "0..1; another range of minutes may bend elsewhere."
 )
 FLAT = 0.005
-"""Scores nearer to the last row's than this share of its index count as no further gain (convention)."""
+"""Indices nearer to the last row's than this share of its index count as no further gain (convention)."""
 WIDE = 0.02
 """A gap above this share of the index is worth a warning (convention)."""
+LEAST_FALL = 0.1
+"""Index points by which a row must lie below the one before it to be worth a sentence (convention)."""
 
 
 def curve_sentences(curve: TimeCurve) -> list[str]:
     """Every sentence that applies, the bend first."""
-    said = [_bend(curve), _flat(curve), _open(curve), _none(curve), *_how(curve)]
+    said = [_bend(curve), _flat(curve), _falling(curve), _open(curve), _none(curve), *_how(curve)]
     return [text for text in said if text]
 
 
@@ -37,14 +41,14 @@ def _bend(curve: TimeCurve) -> str:
     unit = "day" if curve.kind == "days" and knee.amount == 1 else UNIT[curve.kind]
     at = f"{knee.amount} {unit}" + ("" if curve.kind == "weekly" else f" ({knee.given} min a week)")
     return (
-        f"The curve bends at {at}: up to there a further half hour a week buys {before:.1f} points of score on "
+        f"The curve bends at {at}: up to there a further half hour a week adds {before:.1f} index points on "
         f"average, beyond it {after:.1f}. {WHAT_BEND_IS}"
     )
 
 
 def _slope(first: CurvePoint, last: CurvePoint) -> float:
-    """Score points for each half hour a week between two points."""
-    return ((last.score or 0.0) - (first.score or 0.0)) * 30.0 / max(1, last.given - first.given)
+    """Index points for each half hour a week between two points."""
+    return (last.index - first.index) * HALF_HOUR / max(1, last.given - first.given)
 
 
 def _flat(curve: TimeCurve) -> str:
@@ -53,13 +57,27 @@ def _flat(curve: TimeCurve) -> str:
     best = found[-1].solved if found else None
     if best is None:
         return ""
-    flat = next(point for point in found if best.score - (point.score or 0.0) <= FLAT * best.stimulus)
-    if flat is found[-1]:
+    near = FLAT * best.stimulus
+    flat = next(i for i in range(len(found)) if all(abs(best.stimulus - p.index) <= near for p in found[i:]))
+    here = found[flat].solved
+    if here is None or flat == len(found) - 1:
         return ""
-    more = best.score - (flat.score or 0.0)
-    gives = f"the best week found gives {more:.1f} points more" if more >= 0.05 else "no better week was found"
-    left = f", and none can give more than {best.bound - (flat.score or 0.0):.1f}" if best.bound < UNPROVEN else ""
-    return f"Beyond {flat.amount} {UNIT[curve.kind]} next to nothing is gained: {gives}{left}."
+    more = best.stimulus - here.stimulus
+    gives = f"the best week found has an index {more:.1f} points higher" if more >= 0.05 else "no better week was found"
+    left = f"; none can score more than {best.bound - here.score:.1f} points above it" if best.bound < UNPROVEN else ""
+    return f"Beyond {found[flat].amount} {UNIT[curve.kind]} next to nothing is gained: {gives}{left}."
+
+
+def _falling(curve: TimeCurve) -> str:
+    """Where a longer week has the lower index, why."""
+    found = curve.solved_points
+    falls = [after for before, after in pairwise(found) if before.index - after.index >= LEAST_FALL]
+    if not falls:
+        return ""
+    return (
+        f"At {listed(str(point.amount) for point in falls)} {UNIT[curve.kind]} the index is lower than in the row "
+        "before: that week is the better one by what it gives up less."
+    )
 
 
 def _open(curve: TimeCurve) -> str:
@@ -72,8 +90,8 @@ def _open(curve: TimeCurve) -> str:
     narrower = {"quick": "normal", "normal": "thorough"}.get(curve.limits.name)
     advice = f"; --search {narrower} makes it narrower" if narrower else ""
     return (
-        "Steps smaller than the gap between score and bound may come from the search and not from the time: the gap "
-        f"is widest at {point.amount} {UNIT[curve.kind]}, {gap:.1f} points{advice}."
+        "Steps smaller than the gap may come from the search and not from the time: it is widest at "
+        f"{point.amount} {UNIT[curve.kind]}, {gap:.1f} points{advice}."
     )
 
 
@@ -90,7 +108,7 @@ def _how(curve: TimeCurve) -> list[str]:
     named = "search" if curve.searches == 1 else "searches"
     said = [
         f"{counted(len(curve.points), 'row')} from {curve.searches} {curve.limits.name} {named}. "
-        "Where a week for less time is better it is taken, so no row is below the one before it."
+        "Where a week for less time has the better score, the index less what is given up, it is taken."
     ]
     if curve.kind == "days":
         said = [f"{said[0]} A row is the best week of at most so many days; a day may be left unused."]

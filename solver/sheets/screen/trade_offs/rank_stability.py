@@ -20,6 +20,8 @@ REVERSALS = {
     "session": ("a session held {by} {way} of a muscle's sets before they count less", "more", "fewer"),
     "flattening": ("the exponent of weekly sets were {by} {way}", "higher", "lower"),
     "indirect": ("an indirect set counted {by} {way}", "more", "less"),
+    "rest-pause": ("a rest-pause set counted {by} {way}", "more", "less"),
+    "pairs": ("what the partners of a pair take from each other were {by} {way}", "more", "less"),
     "drops": ("a drop counted {by} {way}", "more", "less"),
 }
 """Parameter -> what it would take to reverse an order, and the words for a higher and a lower value."""

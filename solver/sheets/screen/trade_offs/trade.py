@@ -1,4 +1,4 @@
-"""The trade-off in words: how much of the time for how much of the stimulus."""
+"""The trade-off in words: how much of the time for how much of the growth, as the index reckons it."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ SAME = 0.01
 
 
 def trade_words(comparison: Comparison) -> list[str]:
-    """One sentence a week: its share of the time of the longest for its share of the stimulus."""
+    """One sentence a week: its share of the time of the longest for its share of the growth."""
     said = [_capital(_trade_sentence(comparison, trade_off)) for trade_off in comparison.trade_offs]
     return said + [_cut_words(comparison.briefs[i].label, end) for i, end in comparison.solved if end.shortest]
 
@@ -28,6 +28,9 @@ def trade_documents(comparison: Comparison) -> list[dict[str, Any]]:
             "beside": trade_off.reference,
             "time_share": rounded(trade_off.time_share),
             "stimulus_share": rounded(trade_off.stimulus_share) if trade_off.same_weights else None,
+            "stimulus_share_interval": [rounded(end) for end in trade_off.stimulus_interval]
+            if trade_off.same_weights
+            else None,
             "words": _trade_sentence(comparison, trade_off),
         }
         for trade_off in comparison.trade_offs
@@ -41,11 +44,12 @@ def _trade_sentence(comparison: Comparison, trade_off: TradeOff) -> str:
             f"{this} takes {_percent(trade_off.time_share)} of the time of {that}; the two weigh the muscles "
             "differently, so compare them muscle by muscle."
         )
-    share = _percent(trade_off.stimulus_share)
+    low, high = (f"{100 * end:.0f}" for end in trade_off.stimulus_interval)
+    share = f"{_percent(trade_off.stimulus_share)} (interval {low} to {high} %)"
     if trade_off.time_share > 1.0 - SAME:
-        return f"{this} takes the same time as {that} and gives {share} of its stimulus."
+        return f"{this} takes the same time as {that} and gives {share} of its growth."
     more = ": more from less time" if trade_off.stimulus_share > 1.005 else ""
-    return f"{this} takes {_percent(trade_off.time_share)} of the time of {that} for {share} of its stimulus{more}."
+    return f"{this} takes {_percent(trade_off.time_share)} of the time of {that} for {share} of its growth{more}."
 
 
 def _cut_words(label: str, end: Solved) -> str:
