@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from setwright.solver.planning import Solved
 from setwright.solver.sheets.common.json_values import rounded
 
 if TYPE_CHECKING:
@@ -37,8 +38,11 @@ def break_even_sentences(comparison: Comparison, found: BreakEven) -> str:
     longer, shorter = comparison.briefs[found.longer].label, comparison.briefs[found.shorter].label
     here = _sessions(comparison, found.longer, 0)
     cut = " (all its minutes used)" if comparison.briefs[found.shorter].goal == "efficiency" else ""
+    end = comparison.ends[found.shorter]
+    paired = isinstance(end, Solved) and any(entry.partner for entry in end.audit.evaluated.week.entries)
+    ways = "shorter rests and pairs" if paired else "shorter rests"
     begin = (
-        f"In {here} shorter rests give more: {longer} reaches a week index of {found.stimuli[0]:.1f}, "
+        f"In {here} {ways} give more: {longer} reaches a week index of {found.stimuli[0]:.1f}, "
         f"{shorter}{cut} {found.stimuli[1]:.1f}."
     )
     if not found.within:
