@@ -35,7 +35,7 @@ def brute_force(resolved, names) -> int:
 
 def test_two_lines_reach_the_best_of_every_way() -> None:
     """Within the hundredth of a point by which the model's tangents may lie above the curve."""
-    resolved = terms_of(days=days("mon", 15))
+    resolved = terms_of(days=days("mon", 12))
     found = audited(resolved, ("machine-chest-press 4, dumbbell-curl 4",))
     assert found.broken
     after = reoptimised_lines(resolved, found.evaluated.week)

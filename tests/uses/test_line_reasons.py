@@ -14,10 +14,10 @@ from setwright.solver.uses.explain.reasons import reason_of
 
 
 def test_the_loss_of_a_lone_curl_is_what_the_published_curves_give_by_hand() -> None:
-    """Rest credit 1 - 0.36*exp(-60/40), effort 1 - 0.053*RIR, index 100*sqrt(U/10): evidence.md 1 to 3, by hand."""
+    """Rest credit 1 - 1.2*exp(-60/33) for each of three sets, at the RIR usual for it; index 100*sqrt(U/10): by hand."""
     resolved = terms_of(days=days("mon", 30), muscles={"biceps": "normal"})
     found = audited(resolved, ("dumbbell-curl 3",))
-    effective = (1 - 0.053) * (1 + 2 * (1 - 0.36 * math.exp(-60 / 40)))
+    effective = 3 * (1 - 1.2 * math.exp(-60 / 33))
     told = reason_of(found, line(found, "dumbbell-curl"))
     assert told.muscle == "biceps"
     assert told.effect.index("biceps") == pytest.approx(-100 * math.sqrt(effective / 10), abs=0.05)

@@ -41,7 +41,7 @@ def test_each_change_stands_on_those_before_it_and_breaks_nothing() -> None:
 
 
 def test_a_day_that_is_too_long_is_cut_first() -> None:
-    found = audited(terms_of(days=days("mon thu", 20)), PRESSES)
+    found = audited(terms_of(days=days("mon thu", 17)), PRESSES)
     assert seconds_over(found)
     change = best_changes(found, 1)[0]
     assert seconds_over(change.effect.after) < seconds_over(found)
