@@ -32,7 +32,7 @@ def test_intervals_that_lie_apart_are_told() -> None:
 
 
 def test_a_bound_that_is_too_low_is_told() -> None:
-    parsed = drawn(2)
+    parsed = drawn(3)
     instance = instance_of(resolve(parsed.brief, catalogue()))
     found = search(instance, BRIEF.options)
     assert found.best is not None

@@ -31,7 +31,7 @@ BRIEFS: dict[str, dict[str, Any]] = {
     "gym": {"days": days("mon thu", 35)},
     "efficiency": {"days": days("mon", 25), "goal": "efficiency", "pairs": False},
 }
-SHARE = 0.05
+SHARE = 0.08
 
 
 @lru_cache(maxsize=4)

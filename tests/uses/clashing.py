@@ -37,7 +37,9 @@ IMPOSSIBLE: dict[str, dict[str, Any]] = {
     },
     "hard chest days on consecutive days": {
         "days": days("sat sun", 40),
-        "muscles": {"chest": {"at_least": 21.0, "days_at_least": 2}},
+        "muscles": {"chest": {"at_least": 17.0, "days_at_least": 2}},
+        "client": {"experience": "novice"},
+        "rules": {"hard-days": "hard"},
     },
     "two lifts of one bar as a pair": {
         "days": days("mon", 30),
@@ -46,7 +48,7 @@ IMPOSSIBLE: dict[str, dict[str, Any]] = {
         "pins": [{"exercise": "barbell-curl", "pair_with": "barbell-upright-row"}],
     },
     "pins that the day cannot hold": {
-        "days": days("mon", 20),
+        "days": days("mon", 15),
         "equipment": "barbell-garage",
         "pins": [
             {"exercise": "barbell-back-squat", "day": "mon", "sets": 4},

@@ -31,7 +31,7 @@ NAMES = [pytest.param(name, marks=pytest.mark.slow) if name == TEN else name for
 EXPECTED = {
     "a vertical pull with dumbbells only": {"must"},
     "ten muscles at ten sets in two half hours": {"exact-band", "day-minutes"},
-    "hard chest days on consecutive days": {"exact-band", "hard-days", "muscle-day-cap"},
+    "hard chest days on consecutive days": {"exact-band", "hard-days", "movement-once"},
     "two lifts of one bar as a pair": {"pinned"},
     "pins that the day cannot hold": {"pinned", "day-minutes"},
     "a taste made hard": {"must", "disliked"},
@@ -80,22 +80,24 @@ def test_a_minute_less_is_too_little() -> None:
     name = "pins that the day cannot hold"
     given = changing(name, LengthenSessions).minutes
     assert given > 0
-    assert able(name, days=[{"weekday": "mon", "minutes": 20 + given}])
-    assert not able(name, days=[{"weekday": "mon", "minutes": 19 + given}])
+    assert able(name, days=[{"weekday": "mon", "minutes": 15 + given}])
+    assert not able(name, days=[{"weekday": "mon", "minutes": 14 + given}])
 
 
 def test_half_a_set_more_is_too_much() -> None:
     name = "hard chest days on consecutive days"
-    end = 21.0 - changing(name, LowerSets).sets
+    end = 17.0 - changing(name, LowerSets).sets
     assert able(name, muscles={"chest": {"at_least": end, "days_at_least": 2}})
     assert not able(name, muscles={"chest": {"at_least": end + 0.5, "days_at_least": 2}})
 
 
 def test_the_kit_that_would_do_is_named() -> None:
-    """Bands are carried and a bar is hung; a pulldown machine is neither, so it comes after them or not at all."""
+    """A bar is hung up; a machine with a counterweight and a cable are stations, and said to be. Bands alone would not
+    do: they need something high to hang from."""
     found = [r.relaxation for r in relaxations_named("a vertical pull with dumbbells only").ranked]
     kits = {r.changes: r.kind for r in found if isinstance(r.changes[0], AddItems)}
-    assert kits[(AddItems(("band",)),)] == kits[(AddItems(("pull-up-bar",)),)] == "kit"
+    assert kits[(AddItems(("pull-up-bar",)),)] == "kit" and kits[(AddItems(("cable",)),)] == "station"
+    assert (AddItems(("band",)),) not in kits
 
 
 def test_days_apart_free_what_consecutive_days_cannot() -> None:
@@ -130,7 +132,7 @@ def test_a_brief_impossible_for_other_reasons_has_no_arithmetic() -> None:
 def test_pins_longer_than_their_day_are_added_up() -> None:
     resolved = clash_named("pins that the day cannot hold").resolved
     (sums,) = shortfalls_of(resolved)
-    assert isinstance(sums, PinShortfall) and sums.needed > round(sums.available) == 18
+    assert isinstance(sums, PinShortfall) and sums.needed > round(sums.available) == 14
     said = shortfall_words(sums, resolved)
     assert said.startswith("Monday: barbell back squat for 4 sets and barbell bench press for 4 sets take ")
 
