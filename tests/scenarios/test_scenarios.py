@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import tomllib
 from pathlib import Path
-from statistics import median
+from statistics import mean
 
 import pytest
 from planning import ROOT, planned
@@ -49,16 +49,16 @@ def test_delts_in_three_short_days_get_what_was_asked(catalogue) -> None:
     assert evaluated.weekly_sets("side-delts") / 10_000 >= end.resolved.muscles["side-delts"].low
     assert not end.audit.broken
     assert not {"coverage", "full-session", "priority-days"} & set(end.audit.costs())
-    assert end.gap_share <= 0.04
+    assert end.gap_share <= 0.05
 
 
 @pytest.mark.slow
 def test_the_three_goals_differ_as_designed(catalogue) -> None:
     goals = ("growth", "balanced", "efficiency")
-    ends = {goal: planned(f"3 days x 60 min, {goal}", catalogue, SEARCHES["quick"]) for goal in goals}
+    ends = {goal: planned(f"2 days x 45 min, {goal}", catalogue, SEARCHES["quick"]) for goal in goals}
     assert all(isinstance(end, Solved) for end in ends.values())
     rests = {  # after each set of the week
-        goal: median(x.entry.rest for x in end.audit.evaluated.lines for _ in range(x.sets))
+        goal: mean(x.entry.rest for x in end.audit.evaluated.lines for _ in range(x.sets))
         for goal, end in ends.items()
     }
     assert rests["growth"] > rests["balanced"] > rests["efficiency"]
