@@ -48,7 +48,10 @@ def is_proved(score_units: int, bound: float) -> bool:
 
 
 def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> None:
-    """Lower the bound by branching on the week without days."""
+    """Lower the bound by branching on the week without days, or to its linear relaxation where no nodes are allowed."""
+    if not options.limits.nodes:
+        bound.lower(highs.outward(highs.relax(week).value))
+        return
     found = highs.bound(
         week,
         options.limits.nodes,

@@ -22,7 +22,7 @@ class Limits:
     columns: int
     """Columns open on each free day of a neighbourhood."""
     nodes: int
-    """HiGHS nodes for the bound of a week of up to three days."""
+    """HiGHS nodes for the bound of a week of up to three days; 0 leaves it at the relaxation."""
     pattern_nodes: int
     """The same for longer weeks, whose bound goes by region patterns of days; 0 leaves it at the relaxation."""
     heuristic_nodes: int

@@ -13,7 +13,7 @@ from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
-CHEAP = replace(SEARCHES["quick"], rounds=3, nodes=1)
+CHEAP = replace(SEARCHES["quick"], rounds=3, work=0.1, nodes=0, pattern_nodes=0)
 
 
 def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:

@@ -36,7 +36,7 @@ EMPHASES = ("priority", "priority", "hold", "none")
 CAUTIONS = ("shoulder", "elbow", "wrist", "lower-back", "hip", "knee")
 FEW = 20
 """The first seeds, which the tests run: their briefs leave few exercises."""
-POOL = 45
+POOL = 30
 """Exercises that such a brief leaves, of which a kit has perhaps half."""
 WALL_CLOCK_LIMIT = 120.0
 """Seconds after which a run is ended whatever it found: far above what the work takes."""

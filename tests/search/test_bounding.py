@@ -13,7 +13,7 @@ from setwright.solver.search.bounding import Bound, prove_patterns, prove_week, 
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
-NODES = (1, 50)
+NODES = (0, 1, 50)
 
 
 @pytest.mark.parametrize("nodes", NODES)

@@ -26,7 +26,7 @@ from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
 from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=6, work=0.15, nodes=1))
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=6, work=0.15, nodes=0))
 BRIEFS: dict[str, dict[str, Any]] = {
     "gym": {"days": days("mon thu", 35)},
     "efficiency": {"days": days("mon", 25), "goal": "efficiency", "pairs": False},

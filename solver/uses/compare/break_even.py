@@ -26,8 +26,8 @@ STEP = 15
 """Minutes a session to which the answer is sought."""
 FARTHEST = 60
 """Minutes a session beyond the brief's at which it is given up (convention)."""
-QUICK = replace(SEARCHES["quick"], nodes=1, pattern_nodes=0)
-"""Only the weeks are asked for, so next to nothing is spent on bounds."""
+QUICK = replace(SEARCHES["quick"], nodes=0, pattern_nodes=0)
+"""Only the weeks are asked for, so the bounds stay at the relaxation."""
 
 
 @dataclass(frozen=True)
