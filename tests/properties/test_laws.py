@@ -20,7 +20,7 @@ from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 CATALOGUE = load_catalogue()
-SMALL = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3))
+SMALL = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=1))
 FEW = settings(max_examples=3, derandomize=True, deadline=None, suppress_health_check=list(HealthCheck), database=None)
 SWITCHED_ON = (
     "coverage",
@@ -43,7 +43,7 @@ def briefs(draw: st.DrawFn) -> dict[str, Any]:
     weekdays = draw(st.sampled_from((("mon",), ("mon", "tue"), ("mon", "thu"))))
     muscles = draw(st.dictionaries(st.sampled_from(MUSCLES), st.sampled_from(("priority", "hold", "none")), max_size=2))
     return {
-        "days": [{"weekday": day, "minutes": draw(st.sampled_from((12, 20, 25)))} for day in weekdays],
+        "days": [{"weekday": day, "minutes": draw(st.sampled_from((10, 15, 20)))} for day in weekdays],
         "equipment": draw(st.sampled_from(KITS)),
         "goal": draw(st.sampled_from(("growth", "balanced", "efficiency"))),
         "pairs": draw(st.booleans()),

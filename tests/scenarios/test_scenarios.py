@@ -61,8 +61,7 @@ def test_the_three_goals_differ_as_designed(catalogue) -> None:
     ends = {goal: planned(f"2 days x 45 min, {goal}", catalogue, WEEK_ONLY) for goal in goals}
     assert all(isinstance(end, Solved) for end in ends.values())
     rests = {  # after each set of the week
-        goal: mean(x.entry.rest for x in end.audit.evaluated.lines for _ in range(x.sets))
-        for goal, end in ends.items()
+        goal: mean(x.entry.rest for x in end.audit.evaluated.lines for _ in range(x.sets)) for goal, end in ends.items()
     }
     assert rests["growth"] > rests["balanced"] > rests["efficiency"]
     seconds = {goal: sum(end.audit.evaluated.seconds(d.index) for d in end.resolved.days) for goal, end in ends.items()}
