@@ -14,7 +14,7 @@ from setwright.solver.uses.explain.reasons import reason_of
 
 
 def test_the_loss_of_a_lone_curl_is_what_the_published_curves_give_by_hand() -> None:
-    """Rest credit 1 - 1.2*exp(-60/33) for each of three sets, at the RIR usual for it; index 100*sqrt(U/10): by hand."""
+    """Rest credit 1 - 1.2*exp(-60/33) for each of three sets at its usual RIR; index 100*sqrt(U/10): by hand."""
     resolved = terms_of(days=days("mon", 30), muscles={"biceps": "normal"})
     found = audited(resolved, ("dumbbell-curl 3",))
     effective = 3 * (1 - 1.2 * math.exp(-60 / 33))
