@@ -13,6 +13,8 @@ from setwright.solver.brief.client_limits import client_limits_of
 from setwright.solver.brief.schema import Brief
 
 NO_CAUTIONS: Final = "cautions: none"
+NAMED: Final = 4
+"""Lifts or items of one list that are named; of the rest there is the number."""
 
 
 @dataclass(frozen=True)
@@ -30,6 +32,7 @@ def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: 
     return (
         *_of_days(said, settled),
         *_of_place(said, settled, catalogue),
+        *_of_lifts(settled, catalogue),
         *_of_owned(settled),
         *(() if said.goal else (Assumption("plan", f"goal: {settled.goal}"),)),
         *_of_muscles(settled, catalogue),
@@ -62,6 +65,17 @@ def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[Ass
         kit = catalogue.kits.get(word)
         if kit is not None and kit.dumbbell_max is not None:
             yield Assumption("plan", f"dumbbells in the {kit.name}: up to {kit.dumbbell_max:g} kg")
+
+
+def _of_lifts(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
+    """What is read as not there, avoided or disliked, by name: a phrase such as `no squats` stands for many lifts."""
+    names = {e.id: e.name.lower() for e in catalogue.exercises.values()}
+    names |= {item.id: item.name.lower() for item in catalogue.items.values()}
+    for said, ids in (("not there", settled.without), ("avoided", settled.avoid), ("disliked", settled.dislike)):
+        known = [names[id] for id in ids if id in names]
+        more = f" and {len(known) - NAMED} more" if len(known) > NAMED + 1 else ""
+        if known:
+            yield Assumption("plan", f"{said}: {', '.join(known[:NAMED] if more else known)}{more}")
 
 
 def _of_owned(settled: Brief) -> Iterator[Assumption]:

@@ -282,7 +282,7 @@ SAYS: tuple[tuple[str, list[dict[str, Any]], dict[str, Any]], ...] = (
     ("3x40 at home, nothing", [{"minutes": 40}] * 3, {"equipment": "bodyweight"}),
     ("3x40 bodyweight with straps", [{"minutes": 40}] * 3, {"equipment": "bodyweight-bar-and-step"}),
     (
-        "3x40 bands, avoid RDLs, like DB rows",
+        "3x40 bands, avoid barbell Romanian deadlift, like DB rows",
         [{"minutes": 40}] * 3,
         {"equipment": "bands", "avoid": ["barbell-romanian-deadlift"], "like": ["one-arm-dumbbell-row"]},
     ),
@@ -369,8 +369,8 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "3x40 no dlets",
         ("'dlets' is not a muscle, an item of equipment or an exercise; did you mean 'delts'?",),
     ),
-    ("3x40 avoid chest", ("'chest' is a muscle, but 'avoid' takes an exercise",)),
-    ("3x40 avoid bench pres", ("'bench pres' is not an exercise; did you mean 'bench press'?",)),
+    ("3x40 avoid chest", ("'chest' is a muscle, but 'avoid' takes an exercise or a movement",)),
+    ("3x40 avoid bench pres", ("'bench pres' is not an exercise or a movement; did you mean 'bench press'?",)),
     ("3x40 like chest", ("'chest' is a muscle, but 'like' takes an item of equipment or an exercise",)),
     (
         "3x40 must squat",
@@ -498,7 +498,10 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
             "'40 min' does not say on how many days; write for example 3 days x 40 min",
         ),
     ),
-    ("3x40 avoid bench pres, like squat", ("'bench pres' is not an exercise; did you mean 'bench press'?",)),
+    (
+        "3x40 avoid bench pres, like squat",
+        ("'bench pres' is not an exercise or a movement; did you mean 'bench press'?",),
+    ),
     ("3x40 barbell gargage", ("'gargage' is not understood; did you mean 'garage'?",)),
     ("3x40 with grow delts", ("'with' is not understood; say it in other words or in a brief file",)),
     ("3x40 grow the", ("'grow' names nothing, expected a muscle or group after it",)),

@@ -40,6 +40,15 @@ class _Named(Protocol):
     def aliases(self) -> tuple[str, ...]: ...
 
 
+@dataclass(frozen=True)
+class Lift:
+    """An exercise as it may be called: its name first, then its other names; and what moves in it."""
+
+    id: str
+    movement: str
+    keys: tuple[Key, ...]
+
+
 def key_of(text: str) -> Key:
     """The words and numbers of a text in small letters; hyphens and spaces count alike."""
     return tuple(_WORD.findall(text.lower().replace("\N{RIGHT SINGLE QUOTATION MARK}", "'")))
@@ -52,6 +61,7 @@ class Lexicon:
     ids: Mapping[Kind, Mapping[Key, str]]
     spellings: Mapping[Kind, tuple[str, ...]]
     longest: int
+    lifts: tuple[Lift, ...] = ()
 
     def find(self, key: Key, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
         """The first kind that knows the key, with the id; a plural stands for its singular, db for dumbbell."""
@@ -67,6 +77,25 @@ class Lexicon:
             if text in self.ids[kind].values():
                 return kind, text
         return self.find(key_of(text), kinds)
+
+    def family(self, text: str, kind: Kind, id: str) -> tuple[str, ...]:
+        """The exercises that a text closes where it is said of none in particular, by id in the catalogue's order.
+
+        A movement stands for all its exercises. An exercise's own id or full name stands for it alone; any other way to
+        call it, such as `squats`, for those of the same movement that are called by all of the words.
+        """
+        if kind == "movement":
+            return tuple(lift.id for lift in self.lifts if lift.movement == id)
+        named = next((lift for lift in self.lifts if lift.id == id), None)
+        if named is None or key_of(text) == named.keys[0]:
+            return (id,)
+        words = [_alike(word) for word in key_of(text)]
+        return tuple(
+            lift.id
+            for lift in self.lifts
+            if lift.movement == named.movement
+            and any(all(word & set().union(*map(_alike, key)) for word in words) for key in lift.keys)
+        )
 
     def nearest(self, text: str, kinds: Sequence[Kind], more: Iterable[str] = ()) -> str | None:
         """The known spelling nearest to a text among these kinds and words, if one is near enough to be meant."""
@@ -92,6 +121,12 @@ def _forms_of(key: Key) -> Iterator[Key]:
         yield words
         for one in _singulars(words[-1]) if words else ():
             yield (*words[:-1], one)
+
+
+def _alike(word: str) -> set[str]:
+    """A word with what it may be the plural of and what it is short for."""
+    full = SHORT.get(word, word)
+    return {full, *_singulars(full)}
 
 
 def _singulars(word: str) -> Iterator[str]:
@@ -121,7 +156,11 @@ def lexicon_of(catalogue: Catalogue) -> Lexicon:
     ids["movement"] = {key_of(movement): movement for movement in movements}
     spellings["movement"] = movements
     longest = max(len(key) for table in ids.values() for key in table)
-    return Lexicon(ids, spellings, longest)
+    lifts = tuple(
+        Lift(e.id, e.movement, tuple(key_of(name) for name in (e.name, *e.aliases)))
+        for e in catalogue.exercises.values()
+    )
+    return Lexicon(ids, spellings, longest, lifts)
 
 
 def _keys(rows: Sequence[_Named]) -> dict[Key, str]:

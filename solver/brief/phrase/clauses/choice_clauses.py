@@ -8,10 +8,11 @@ from setwright.solver.brief.phrase.clauses.muscle_clauses import MUSCLES
 from setwright.solver.brief.phrase.clauses.name_lists import take_names
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import KIND_NAMES, Kind
-from setwright.solver.brief.phrase.token_reader import TokenReader
+from setwright.solver.brief.phrase.token_reader import Match, TokenReader
 
 _EXERCISES: tuple[Kind, ...] = ("exercise",)
-_NO: tuple[Kind, ...] = (*MUSCLES, "item", "exercise")
+_NO: tuple[Kind, ...] = (*MUSCLES, "item", "exercise", "movement")
+_AVOIDED: tuple[Kind, ...] = ("exercise", "movement")
 _LIKED: tuple[Kind, ...] = ("item", "exercise")
 _CAUTIONS: tuple[Kind, ...] = ("caution",)
 _JOINTS = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck")
@@ -21,26 +22,37 @@ _HAVING = ("with", "has", "have", "having", "had", "on", "a", "an", "the", "some
 
 
 def no_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
-    """`no X`: none for a muscle, absent for an item, avoided for an exercise."""
+    """`no X`: none for a muscle, absent for an item, avoided for an exercise and all that are called like it."""
     for match in take_names(reader, _NO, word, "a muscle, an item of equipment or an exercise"):
         if match.kind in MUSCLES:
             draft.muscle(match.id, emphasis="none")
+        elif match.kind == "item":
+            draft.add("without", match.id)
         else:
-            draft.add("without" if match.kind == "item" else "avoid", match.id)
+            _add_family(reader, draft, "avoid", match)
 
 
 def list_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
     """`avoid`, `without`, `like`, `dislike` and `single`, each with its list."""
     field, kinds = {
         "without": ("without", ("item",)),
-        "avoid": ("avoid", _EXERCISES),
+        "avoid": ("avoid", _AVOIDED),
         "like": ("like", _LIKED),
         "dislike": ("dislike", _LIKED),
         "single": ("owned.single", ("item",)),
     }[word]
     wanted = " or ".join(KIND_NAMES[kind] for kind in kinds)
     for match in take_names(reader, kinds, word, wanted):
-        draft.add(field, match.id)
+        if field in ("avoid", "dislike") and match.kind in _AVOIDED:
+            _add_family(reader, draft, field, match)
+        else:
+            draft.add(field, match.id)
+
+
+def _add_family(reader: TokenReader, draft: BriefDraft, field: str, match: Match) -> None:
+    """Put every exercise that the name stands for in a list."""
+    for exercise in reader.lexicon.family(match.text, match.kind, match.id):
+        draft.add(field, exercise)
 
 
 def must_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
