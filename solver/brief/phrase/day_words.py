@@ -8,12 +8,15 @@ from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _EACH = (("each",), ("a", "day"), ("a", "session"), ("a", "time"), ("per", "day"), ("per", "session"))
-_WEEKLY = (("a", "week"), ("per", "week"), ("every", "week"), ("each", "week"), ("weekly",))
+_WEEKLY = (("a", "week"), ("per", "week"), ("every", "week"), ("each", "week"), ("weekly",), ("/", "week"))
+WEEKENDS = ("weekend", "weekends")
 
 
-def at_weekday(reader: TokenReader) -> bool:
-    """Whether a weekday stands here, with or without `on` or `every` before it."""
-    return bool(reader.weekday() or (reader.peek().text in ("on", "every") and reader.weekday(1)))
+def at_weekday(reader: TokenReader, ahead: int = 0) -> bool:
+    """Whether a weekday or the weekend stands so many tokens ahead, with or without `on` or `every` before it."""
+    if reader.peek(ahead).text in ("on", "every", "at", "the"):
+        ahead += 1
+    return bool(reader.weekday(ahead)) or reader.peek(ahead).text in WEEKENDS
 
 
 def at_count_of_days(reader: TokenReader) -> bool:

@@ -51,6 +51,14 @@ class BriefDraft:
         if value not in row:
             row.append(value)
 
+    def remove(self, field: str, value: Any) -> None:
+        """Take a value out of a list again; the list goes with its last one."""
+        row = self.raw.get(field, [])
+        if value in row:
+            row.remove(value)
+        if not row:
+            self.raw.pop(field, None)
+
     def caution(self, tag: str) -> None:
         """Add a caution; one that is said twice stands twice, so that the brief can say it was taken once."""
         self.raw.setdefault("client", {}).setdefault("cautions", []).append({"tag": tag})

@@ -23,6 +23,8 @@ from setwright.solver.brief.phrase.unrecognised import take_unrecognised
 _EMPHASES = {
     "grow": "priority",
     "priority": "priority",
+    "focus": "priority",
+    "bigger": "priority",
     "prioritise": "priority",
     "prioritize": "priority",
     "hold": "hold",
@@ -36,6 +38,7 @@ _SYNONYMS = {
     "dislikes": "dislike",
     "cautions": "caution",
     "pins": "pin",
+    "skip": "no",
 }
 _HANDLERS: Mapping[str, Callable[[TokenReader, BriefDraft, str], None]] = {
     "no": choice.no_clause,
@@ -100,7 +103,7 @@ def _led_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     word = _SYNONYMS.get(first, first)
     if word in _EMPHASES:
         reader.position += 1
-        if word == "priority":
+        if word in ("priority", "focus"):
             reader.take("on")
         emphasis_clause(reader, draft, _EMPHASES[word], first)
         return True

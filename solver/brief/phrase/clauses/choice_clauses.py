@@ -13,6 +13,7 @@ from setwright.solver.brief.phrase.token_reader import Match, TokenReader
 _EXERCISES: tuple[Kind, ...] = ("exercise",)
 _NO: tuple[Kind, ...] = (*MUSCLES, "item", "exercise", "movement")
 _AVOIDED: tuple[Kind, ...] = ("exercise", "movement")
+_KEPT: tuple[Kind, ...] = ("item", "exercise", "movement")
 _LIKED: tuple[Kind, ...] = ("item", "exercise")
 _CAUTIONS: tuple[Kind, ...] = ("caution",)
 _JOINTS = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck")
@@ -23,13 +24,46 @@ _HAVING = ("with", "has", "have", "having", "had", "on", "a", "an", "the", "some
 
 def no_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
     """`no X`: none for a muscle, absent for an item, avoided for an exercise and all that are called like it."""
+    start, items = reader.position, 0
     for match in take_names(reader, _NO, word, "a muscle, an item of equipment or an exercise"):
+        items += match.kind == "item"
         if match.kind in MUSCLES:
             draft.muscle(match.id, emphasis="none")
         elif match.kind == "item":
             draft.add("without", match.id)
         else:
             _add_family(reader, draft, "avoid", match)
+    _ask_how_far_it_goes(reader, word, start, items)
+    _but(reader, draft)
+
+
+def _ask_how_far_it_goes(reader: TokenReader, word: str, start: int, items: int) -> None:
+    """Fault `no barbell, dumbbells and bench`: what stands after the comma may be there or not; `or` is clear."""
+    between = [token.text for token in reader.tokens[start : reader.position]]
+    if items > 1 and "," in between and "or" not in between:
+        said = reader.text_from(start)
+        first, *others = (part.strip() for part in said.split(","))
+        reader.fault(
+            f"'{word} {said}' may mean that the last of these are there or that they are not",
+            f"write {word} {first} or {' or '.join(others)}, or: {word} {first}, with {', '.join(others)}",
+        )
+
+
+def _but(reader: TokenReader, draft: BriefDraft) -> None:
+    """`no squats but goblet squats`: what stands after `but` stays open."""
+    start = reader.position
+    while not reader.done and reader.at_separator():
+        reader.position += 1
+    joined = [token.text for token in reader.tokens[start : reader.position]]
+    if "but" not in joined or not reader.match(_KEPT):
+        reader.position = start
+        return
+    for match in take_names(reader, _KEPT, "but", "an item of equipment or an exercise"):
+        if match.kind == "item":
+            draft.remove("without", match.id)
+        else:
+            for exercise in reader.lexicon.family(match.text, match.kind, match.id):
+                draft.remove("avoid", exercise)
 
 
 def list_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:

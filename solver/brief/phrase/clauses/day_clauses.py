@@ -8,6 +8,7 @@ from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.phrase.clauses.place_clauses import Place, take_place
 from setwright.solver.brief.phrase.clauses.themes import LINKS, fault_mistyped_theme, take_theme
 from setwright.solver.brief.phrase.day_words import (
+    WEEKENDS,
     at_count_of_days,
     at_weekday,
     skip_to_minutes,
@@ -72,9 +73,13 @@ def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: in
 
 
 def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
-    """Minutes first: `40 min x 3 days`. True: such a clause is read even where it is faulty."""
+    """Minutes first: `40 min x 3 days`, `40 min mon wed`. True: such a clause is read even where it is faulty."""
     minutes = take_minutes(reader, unit_optional=False)
     take_endings(reader)
+    if at_weekday(reader):
+        found = _take_weekdays(reader)
+        _add_named(reader, days, found, minutes or 0, take_theme(reader))
+        return True
     reader.take_any(LINKS)
     if reader.at_separator() and reader.number(1) is not None and reader.peek(2).text in DAY_NOUNS:
         reader.skip_separators()
@@ -102,23 +107,7 @@ def _add_counted(reader: TokenReader, days: DayClauses, count: float, minutes: i
 def _named(reader: TokenReader, days: DayClauses) -> bool:
     """Weekdays, then their minutes: `mon upper, thu lower 60 min`. True: it is read even where it is faulty."""
     start = reader.position
-    found: list[tuple[str, str | None]] = []
-    while True:
-        if reader.peek().text in ("on", "every") and reader.weekday(1):
-            reader.position += 1
-        first = reader.weekday()
-        if first is None:
-            break
-        reader.position += 1
-        if (reader.peek().sort == "range" or reader.sees("to")) and (last := reader.weekday(1)):
-            reader.position += 2
-            found.extend((day, None) for day in weekdays_between(first, last))
-        else:
-            theme = take_theme(reader)
-            if theme is None:
-                fault_mistyped_theme(reader)
-            found.append((first, theme))
-        skip_to_weekday(reader)
+    found = _take_weekdays(reader)
     skip_to_minutes(reader)
     reader.take_any(LINKS)
     minutes = take_minutes(reader, unit_optional=True)
@@ -129,9 +118,50 @@ def _named(reader: TokenReader, days: DayClauses) -> bool:
         return True
     take_endings(reader)
     theme = take_theme(reader)
+    _add_named(reader, days, found, minutes, theme)
+    return True
+
+
+def _take_weekdays(reader: TokenReader) -> list[tuple[str, str | None]]:
+    """Step over weekdays; a theme is that of all before it that have none: `mon thu push, tue pull`."""
+    start = reader.position
+    found: list[tuple[str, str | None]] = []
+    while True:
+        if reader.peek().text in ("on", "every", "at", "the") and at_weekday(reader, 1):
+            reader.position += 1
+        if reader.take_any(WEEKENDS):
+            found.extend((day, take_theme(reader)) for day in ("sat", "sun"))
+        elif first := reader.weekday():
+            reader.position += 1
+            if (reader.peek().sort == "range" or reader.sees("to")) and (last := reader.weekday(1)):
+                reader.position += 2
+                found.extend((day, None) for day in weekdays_between(first, last))
+            else:
+                theme = take_theme(reader)
+                if theme is None:
+                    fault_mistyped_theme(reader)
+                found.append((first, theme))
+        else:
+            break
+        before = reader.position
+        skip_to_weekday(reader)
+        if any(token.text == "or" for token in reader.tokens[before : reader.position]):
+            said = reader.text_from(start, reader.position + 1)
+            reader.fault(f"'{said}' leaves open which day it is", "name one of them, or write 2 days x 40 min")
+    later = None
+    for place in range(len(found) - 1, -1, -1):
+        day, theme = found[place]
+        later = theme or later
+        found[place] = day, later
+    return found
+
+
+def _add_named(
+    reader: TokenReader, days: DayClauses, found: list[tuple[str, str | None]], minutes: int, theme: str | None
+) -> None:
+    """Add these weekdays, with the theme said of all where they have none of their own, and the place that follows."""
     rows = [_row(day, minutes, own or theme) for day, own in found]
     days.named.append((rows, take_place(reader)))
-    return True
 
 
 def _row(weekday: str | None, minutes: int, theme: str | None) -> dict[str, Any]:

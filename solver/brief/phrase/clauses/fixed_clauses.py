@@ -19,9 +19,15 @@ def _table(rows: Mapping[tuple[str, str | bool], str]) -> dict[Words, tuple[str,
 FIXED: Final = _table(
     {
         ("goal", "growth"): "growth|for growth|most growth|for most growth|goal growth",
-        ("goal", "efficiency"): "efficiency|efficient|for efficiency|goal efficiency",
+        (
+            "goal",
+            "efficiency",
+        ): "efficiency|efficient|for efficiency|goal efficiency|pressed for time|short of time|in a hurry",
         ("goal", "balanced"): "balanced|for balanced|goal balanced|for balance",
-        ("client.experience", "novice"): "novice|beginner|a novice|a beginner|for a novice|for a beginner",
+        ("client.experience", "novice"): (
+            "novice|beginner|a novice|a beginner|for a novice|for a beginner|first time in a gym|new to the gym|"
+            "new to lifting|new to training"
+        ),
         ("client.experience", "intermediate"): "intermediate",
         ("client.experience", "advanced"): "advanced",
         ("client.trains_alone", True): "alone|trains alone|train alone|training alone|lifts alone",
@@ -29,8 +35,8 @@ FIXED: Final = _table(
         ("client.unit", "lb"): "lb|in lb|lbs|pounds|in pounds",
         ("owned.busy", True): "busy|peak hour|peak hours|at peak hour|at peak hours",
         ("owned.safeties", True): "safeties|with safeties",
-        ("pairs", True): "pairs|paired sets|with pairs|with paired sets",
-        ("pairs", False): "no pairs|no paired sets|without pairs",
+        ("pairs", True): "pairs|paired sets|with pairs|with paired sets|supersets|with supersets",
+        ("pairs", False): "no pairs|no paired sets|without pairs|no supersets|without supersets",
         ("techniques", True): "techniques|with techniques|with drop sets|drop sets",
         ("techniques", False): "no techniques|without techniques|no drop sets|straight sets only",
         ("reps", "lower"): "lower reps",
@@ -63,6 +69,8 @@ def rest_between(reader: TokenReader, draft: BriefDraft) -> bool:
     if number is not None and reader.sees("rest", ahead=1) and reader.peek(2).text in ("day", "days"):
         reader.position += 3
         reader.take("between")
+        if number != int(number):
+            reader.fault(f"got {number:g} rest days between sessions, expected a whole number")
         draft.set("rest_days_between", int(number))
         return True
     reader.position = start

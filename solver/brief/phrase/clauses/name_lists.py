@@ -49,10 +49,10 @@ def _continues(reader: TokenReader, kinds: Sequence[Kind]) -> bool:
     """Step over the separator if the list goes on after it."""
     start = reader.position
     joined = False
-    while not reader.done and reader.at_separator():
+    while not reader.done and reader.at_separator() and not reader.sees("but"):
         joined = joined or reader.peek().sort == "word" or reader.peek().text in "&+/"
         reader.position += 1
-    if reader.position > start:
+    if reader.position > start and not reader.sees("but"):
         match = reader.match(kinds)
         if match and _is_the_longest(reader, match) and (joined or not at_limit(reader, match.length)):
             return True
