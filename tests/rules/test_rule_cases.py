@@ -415,6 +415,14 @@ CASES = (
         day=0,
     ),
     Case(
+        "short-session",
+        EMPTY,
+        ("cable-fly 3, dumbbell-curl 3, leg-extension 3", ""),
+        ("cable-fly 3, dumbbell-curl 3", "cable-fly 3, dumbbell-curl 3, leg-extension 3"),
+        idle={"days": [{"weekday": "mon", "minutes": 25}, {"weekday": "thu", "minutes": 25}]},
+        day=0,
+    ),
+    Case(
         "main-lift",
         EMPTY,
         ("barbell-bench-press 3", ""),
