@@ -48,5 +48,5 @@ RULE = Rule(
     remedy="leave the day free, or give it more lifts",
     post=post,
     check=check,
-    says="{day} has {amount:g} of at least {limit:g} lifts",
+    says="{day} has {amount} of at least {limit} lifts",
 )

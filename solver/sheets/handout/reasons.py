@@ -32,6 +32,7 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
         "knee-extension": "there is no leg extension",
         "deadlift": "there is no deadlift",
         "full-session": "one session leaves out the push, the pull or the legs",
+        "short-session": "one session is short for the day it is on",
         "main-lift": "one session has no heavy free-weight lift to build on",
         "region-main-lift": "one movement or part of the body has no heavy free-weight lift",
         "theme": "days mix parts of the body more than is usual in a week of so many days",
