@@ -11,7 +11,7 @@ from setwright.solver.evaluation.curves import SetConditions
 from setwright.solver.evaluation.pairs import effect_of_partner
 from setwright.solver.evaluation.partner_effect import NO_EFFECT, PartnerEffect
 from setwright.solver.evaluation.prescriptions import Prescription, conditions, make
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 
 WHOLE = 10_000
@@ -99,6 +99,12 @@ class EvaluatedWeek:
     def direct_days(self, muscle: str) -> int:
         """The number of days with direct work for a muscle."""
         return sum(1 for day in self.resolved.days if self.direct_day_sets(muscle, day.index))
+
+    @property
+    def below_band(self) -> tuple[MuscleTarget, ...]:
+        """The sought muscles that get fewer sets than their band begins with, in the catalogue's order."""
+        muscles = self.resolved.muscles.values()
+        return tuple(m for m in muscles if m.weight and self.weekly_sets(m.id) < round(m.low * WHOLE))
 
     # ---- time
 

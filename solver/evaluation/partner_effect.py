@@ -32,6 +32,8 @@ class PartnerEffect:
 
 
 NO_EFFECT = PartnerEffect()
+PAIR_LOSSES = ("pair-loss-shared", "pair-loss-grip", "pair-loss-large")
+"""The ids of the numbers that a loss is made of."""
 
 
 def pair_change_seconds(resolved: ResolvedBrief, apart: bool) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.partner_effect import PAIR_LOSSES
 
 if TYPE_CHECKING:
     import numpy as np
@@ -20,9 +21,7 @@ DRAWN = (
     "indirect-part",
     "drop-credit",
     "rest-pause-credit",
-    "pair-loss-shared",
-    "pair-loss-grip",
-    "pair-loss-large",
+    *PAIR_LOSSES,
 )
 DRAWS = 1000
 SEED = 5

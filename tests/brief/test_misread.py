@@ -34,7 +34,9 @@ def themes(phrase: str) -> list[tuple[str | None, int, str | None]]:
         ("mon upper, thu lower 60 min", [("mon", 60, "upper"), ("thu", 60, "lower")]),
         ("40 min mon wed", [("mon", 40, None), ("wed", 40, None)]),
         ("weekends 60 min", [("sat", 60, None), ("sun", 60, None)]),
-        ("at weekends 60 min", [("sat", 60, None), ("sun", 60, None)]),
+        ("on the weekend 60 min", [("sat", 60, None), ("sun", 60, None)]),
+        ("weekends upper 60 min", [("sat", 60, "upper"), ("sun", 60, "upper")]),
+        ("mon-wed upper 40 min", [("mon", 40, "upper"), ("tue", 40, "upper"), ("wed", 40, "upper")]),
         ("2x/week 45 min", [("mon", 45, None), ("thu", 45, None)]),
         ("2 days/week 45 min", [("mon", 45, None), ("thu", 45, None)]),
     ],
@@ -80,6 +82,7 @@ def test_a_first_time_is_a_novices() -> None:
     ("phrase", "fault"),
     [
         ("3 x 40, no barbell, dumbbells and bench", "may mean that the last of these are there"),
+        ("3 x 40, no plank, dumbbells", "may mean that the last of these are there"),
         ("3 x 40, no rack, pull-up bar and dumbbells", "may mean that the last of these are there"),
         ("mon or tue 40 min", "'mon or tue' leaves open which day it is"),
         ("3 x 40, 1.5 rest days between", "got 1.5 rest days between sessions, expected a whole number"),

@@ -10,13 +10,30 @@ from setwright.solver.brief.phrase.token_reader import TokenReader
 _EACH = (("each",), ("a", "day"), ("a", "session"), ("a", "time"), ("per", "day"), ("per", "session"))
 _WEEKLY = (("a", "week"), ("per", "week"), ("every", "week"), ("each", "week"), ("weekly",), ("/", "week"))
 WEEKENDS = ("weekend", "weekends")
+_BEFORE_A_DAY = ("on", "every", "at", "the")
 
 
 def at_weekday(reader: TokenReader, ahead: int = 0) -> bool:
-    """Whether a weekday or the weekend stands so many tokens ahead, with or without `on` or `every` before it."""
-    if reader.peek(ahead).text in ("on", "every", "at", "the"):
+    """Whether a weekday or the weekend stands so many tokens ahead, with or without `on the` and the like before it."""
+    while reader.peek(ahead).text in _BEFORE_A_DAY:
         ahead += 1
     return bool(reader.weekday(ahead)) or reader.peek(ahead).text in WEEKENDS
+
+
+def take_weekday(reader: TokenReader) -> tuple[str, ...]:
+    """Step over a weekday, a range of them or the weekend, with what stands before it; none where none stands here."""
+    if not at_weekday(reader):
+        return ()
+    while reader.take_any(_BEFORE_A_DAY):
+        pass
+    if reader.take_any(WEEKENDS):
+        return ("sat", "sun")
+    first = reader.weekday() or ""
+    reader.position += 1
+    if (reader.peek().sort == "range" or reader.sees("to")) and (last := reader.weekday(1)):
+        reader.position += 2
+        return weekdays_between(first, last)
+    return (first,)
 
 
 def at_count_of_days(reader: TokenReader) -> bool:

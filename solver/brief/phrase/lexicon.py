@@ -42,11 +42,12 @@ class _Named(Protocol):
 
 @dataclass(frozen=True)
 class Lift:
-    """An exercise as it may be called: its name first, then its other names; and what moves in it."""
+    """An exercise as it may be called: the key of its full name, and the words of each of its names in every form."""
 
     id: str
     movement: str
-    keys: tuple[Key, ...]
+    name: Key
+    called: tuple[frozenset[str], ...]
 
 
 def key_of(text: str) -> Key:
@@ -61,7 +62,7 @@ class Lexicon:
     ids: Mapping[Kind, Mapping[Key, str]]
     spellings: Mapping[Kind, tuple[str, ...]]
     longest: int
-    lifts: tuple[Lift, ...] = ()
+    lifts: tuple[Lift, ...]
 
     def find(self, key: Key, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
         """The first kind that knows the key, with the id; a plural stands for its singular, db for dumbbell."""
@@ -87,14 +88,13 @@ class Lexicon:
         if kind == "movement":
             return tuple(lift.id for lift in self.lifts if lift.movement == id)
         named = next((lift for lift in self.lifts if lift.id == id), None)
-        if named is None or key_of(text) == named.keys[0]:
+        if named is None or key_of(text) == named.name:
             return (id,)
         words = [_alike(word) for word in key_of(text)]
         return tuple(
             lift.id
             for lift in self.lifts
-            if lift.movement == named.movement
-            and any(all(word & set().union(*map(_alike, key)) for word in words) for key in lift.keys)
+            if lift.movement == named.movement and any(all(word & called for word in words) for called in lift.called)
         )
 
     def nearest(self, text: str, kinds: Sequence[Kind], more: Iterable[str] = ()) -> str | None:
@@ -157,7 +157,12 @@ def lexicon_of(catalogue: Catalogue) -> Lexicon:
     spellings["movement"] = movements
     longest = max(len(key) for table in ids.values() for key in table)
     lifts = tuple(
-        Lift(e.id, e.movement, tuple(key_of(name) for name in (e.name, *e.aliases)))
+        Lift(
+            e.id,
+            e.movement,
+            key_of(e.name),
+            tuple(frozenset().union(*map(_alike, key_of(name))) for name in (e.name, *e.aliases)),
+        )
         for e in catalogue.exercises.values()
     )
     return Lexicon(ids, spellings, longest, lifts)

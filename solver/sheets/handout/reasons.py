@@ -121,9 +121,8 @@ def _minutes_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
 
 
 def below(evaluated: EvaluatedWeek) -> list[str]:
-    """The sought muscles below the lower end of their band."""
-    muscles = evaluated.resolved.muscles.values()
-    return [m.id for m in muscles if m.weight and evaluated.weekly_sets(m.id) < round(m.low * WHOLE)]
+    """The sought muscles below the lower end of their band, by id."""
+    return [m.id for m in evaluated.below_band]
 
 
 def above(evaluated: EvaluatedWeek) -> list[str]:

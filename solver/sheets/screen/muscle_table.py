@@ -43,13 +43,9 @@ def muscle_lines(audit: Audit, width: int) -> list[str]:
 
 
 def muscles_below(audit: Audit) -> tuple[str, ...]:
-    """The names of the muscles that get fewer sets than their band, in the order of the table."""
+    """The names of the muscles below their band, in the order of the table."""
     evaluated = audit.evaluated
-    return tuple(
-        evaluated.resolved.catalogue.muscles[m.id].name.lower()
-        for m in evaluated.resolved.muscles.values()
-        if evaluated.weekly_sets(m.id) < m.low * WHOLE
-    )
+    return tuple(evaluated.resolved.catalogue.muscles[m.id].name.lower() for m in evaluated.below_band)
 
 
 def _band_words(muscle: MuscleTarget) -> str:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.partner_effect import PAIR_LOSSES
 from setwright.solver.evaluation.uncertainty import week_draws
 
 if TYPE_CHECKING:
@@ -34,7 +35,7 @@ PARAMETERS = (
     Parameter("indirect", ("indirect-part",), 1.0),
     Parameter("drops", ("drop-credit",), 2.0),
     Parameter("rest-pause", ("rest-pause-credit",), 5.0),
-    Parameter("pairs", ("pair-loss-shared", "pair-loss-grip", "pair-loss-large"), 0.3),
+    Parameter("pairs", PAIR_LOSSES, 0.3),
 )
 """What evaluation/uncertainty.py draws, the losses of rest as one, those of pairs as one.
 

@@ -64,13 +64,7 @@ class Bottleneck:
 
 def bottlenecks_of(audited: Audit) -> tuple[Bottleneck, ...]:
     """What keeps each sought muscle that is below its band there, in the catalogue's order."""
-    evaluated = audited.evaluated
-    low = [
-        m
-        for m in evaluated.resolved.muscles.values()
-        if m.weight and evaluated.weekly_sets(m.id) < round(m.low * WHOLE)
-    ]
-    return tuple(bottleneck_of(audited, m) for m in low)
+    return tuple(bottleneck_of(audited, muscle) for muscle in audited.evaluated.below_band)
 
 
 def bottleneck_of(audited: Audit, muscle: MuscleTarget) -> Bottleneck:

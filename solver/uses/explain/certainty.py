@@ -5,12 +5,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.partner_effect import PAIR_LOSSES
 from setwright.solver.evaluation.uncertainty import share_interval, week_draws
 from setwright.solver.evaluation.week import Week
 
 LONG_REST = 180
 """Seconds after which a further minute is worth next to nothing on the curve of rest."""
-PAIR_LOSSES = ("pair-loss-shared", "pair-loss-grip", "pair-loss-large")
 
 
 @dataclass(frozen=True)

@@ -24,23 +24,24 @@ _HAVING = ("with", "has", "have", "having", "had", "on", "a", "an", "the", "some
 
 def no_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
     """`no X`: none for a muscle, absent for an item, avoided for an exercise and all that are called like it."""
-    start, items = reader.position, 0
-    for match in take_names(reader, _NO, word, "a muscle, an item of equipment or an exercise"):
-        items += match.kind == "item"
+    start, more_items = reader.position, False
+    for place, match in enumerate(take_names(reader, _NO, word, "a muscle, an item of equipment or an exercise")):
+        more_items = more_items or (place > 0 and match.kind == "item")
         if match.kind in MUSCLES:
             draft.muscle(match.id, emphasis="none")
         elif match.kind == "item":
             draft.add("without", match.id)
         else:
             _add_family(reader, draft, "avoid", match)
-    _ask_how_far_it_goes(reader, word, start, items)
+    if more_items:
+        _ask_how_far_it_goes(reader, word, start)
     _but(reader, draft)
 
 
-def _ask_how_far_it_goes(reader: TokenReader, word: str, start: int, items: int) -> None:
+def _ask_how_far_it_goes(reader: TokenReader, word: str, start: int) -> None:
     """Fault `no barbell, dumbbells and bench`: what stands after the comma may be there or not; `or` is clear."""
     between = [token.text for token in reader.tokens[start : reader.position]]
-    if items > 1 and "," in between and "or" not in between:
+    if "," in between and "or" not in between:
         said = reader.text_from(start)
         first, *others = (part.strip() for part in said.split(","))
         reader.fault(

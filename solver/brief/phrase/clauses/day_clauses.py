@@ -8,14 +8,13 @@ from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.phrase.clauses.place_clauses import Place, take_place
 from setwright.solver.brief.phrase.clauses.themes import LINKS, fault_mistyped_theme, take_theme
 from setwright.solver.brief.phrase.day_words import (
-    WEEKENDS,
     at_count_of_days,
     at_weekday,
     skip_to_minutes,
     skip_to_weekday,
     take_endings,
     take_links,
-    weekdays_between,
+    take_weekday,
 )
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration, take_minutes
@@ -126,32 +125,20 @@ def _take_weekdays(reader: TokenReader) -> list[tuple[str, str | None]]:
     """Step over weekdays; a theme is that of all before it that have none: `mon thu push, tue pull`."""
     start = reader.position
     found: list[tuple[str, str | None]] = []
-    while True:
-        if reader.peek().text in ("on", "every", "at", "the") and at_weekday(reader, 1):
-            reader.position += 1
-        if reader.take_any(WEEKENDS):
-            found.extend((day, take_theme(reader)) for day in ("sat", "sun"))
-        elif first := reader.weekday():
-            reader.position += 1
-            if (reader.peek().sort == "range" or reader.sees("to")) and (last := reader.weekday(1)):
-                reader.position += 2
-                found.extend((day, None) for day in weekdays_between(first, last))
-            else:
-                theme = take_theme(reader)
-                if theme is None:
-                    fault_mistyped_theme(reader)
-                found.append((first, theme))
-        else:
-            break
+    while weekdays := take_weekday(reader):
+        theme = take_theme(reader)
+        if theme is None:
+            fault_mistyped_theme(reader)
+        found.extend((day, theme) for day in weekdays)
         before = reader.position
         skip_to_weekday(reader)
         if any(token.text == "or" for token in reader.tokens[before : reader.position]):
             said = reader.text_from(start, reader.position + 1)
             reader.fault(f"'{said}' leaves open which day it is", "name one of them, or write 2 days x 40 min")
-    later = None
-    for place in range(len(found) - 1, -1, -1):
-        day, theme = found[place]
-        later = theme or later
+    later: str | None = None
+    for place in reversed(range(len(found))):
+        day, own = found[place]
+        later = own or later
         found[place] = day, later
     return found
 

@@ -19,10 +19,9 @@ def _table(rows: Mapping[tuple[str, str | bool], str]) -> dict[Words, tuple[str,
 FIXED: Final = _table(
     {
         ("goal", "growth"): "growth|for growth|most growth|for most growth|goal growth",
-        (
-            "goal",
-            "efficiency",
-        ): "efficiency|efficient|for efficiency|goal efficiency|pressed for time|short of time|in a hurry",
+        ("goal", "efficiency"): (
+            "efficiency|efficient|for efficiency|goal efficiency|pressed for time|short of time|in a hurry"
+        ),
         ("goal", "balanced"): "balanced|for balanced|goal balanced|for balance",
         ("client.experience", "novice"): (
             "novice|beginner|a novice|a beginner|for a novice|for a beginner|first time in a gym|new to the gym|"
