@@ -9,6 +9,8 @@ from setwright.solver.linear.columns import (
     Column,
     DayGroup,
     day_groups,
+    half_columns,
+    halves_of_pairs,
     pair_columns,
     pattern_groups,
     single_columns,
@@ -32,7 +34,7 @@ def build(instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Co
 def week_model(instance: Instance) -> LinearModel:
     """The week without a day index: a relaxation whose bound holds for every week."""
     groups = undated_groups(instance)
-    return build(instance, groups, single_columns(instance, groups, halves=True))
+    return build(instance, groups, _columns_with_halves(instance, groups))
 
 
 def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | None = None) -> LinearModel:
@@ -41,9 +43,9 @@ def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | 
     `keep` names the (group of like days, assignment) pairs whose columns are in; None takes all.
     """
     groups = pattern_groups(instance)
-    columns = single_columns(instance, groups, halves=True)
+    columns = _columns_with_halves(instance, groups)
     if keep is not None:
-        columns = (c for c in columns if (groups[c.group].like, c.assignments[0]) in keep)
+        columns = [c for c in columns if (groups[c.group].like, c.assignments[0]) in keep]
     return build(instance, groups, columns)
 
 
@@ -57,7 +59,15 @@ def all_day_columns(instance: Instance) -> tuple[Column, ...]:
     groups = day_groups(instance)
     found: list[Column] = []
     for group in groups:
-        here = list(single_columns(instance, (group,), halves=True))
-        found += [c for c in here if not c.assignments[0].prescription.paired]
-        found += pair_columns(instance, group, [c.assignments[0] for c in here if c.assignments[0].prescription.paired])
+        found += single_columns(instance, group)
+        found += pair_columns(instance, group, halves_of_pairs(instance, group.like))
     return tuple(found)
+
+
+def _columns_with_halves(instance: Instance, groups: tuple[DayGroup, ...]) -> list[Column]:
+    """Every column of some groups of days, with halves in place of pairs: the rule pair-fit matches them."""
+    found: list[Column] = []
+    for group in groups:
+        found += single_columns(instance, group)
+        found += half_columns(instance, group)
+    return found

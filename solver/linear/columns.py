@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from setwright.catalogue.entries import Exercise
 from setwright.solver.linear.instance import Assignment, Instance
 
 REGIONS = ("push", "pull", "lower")
@@ -58,24 +59,44 @@ def pattern_groups(instance: Instance) -> tuple[DayGroup, ...]:
     return tuple(found)
 
 
-def single_columns(instance: Instance, groups: tuple[DayGroup, ...], halves: bool) -> Iterator[Column]:
-    """Columns of one assignment; halves of pairs too where `halves` says so."""
-    for group in groups:
-        for i, cls in enumerate(instance.classes):
-            e = cls.exercise
-            outside = group.regions is not None and e.multi_joint and e.region in REGIONS
-            if outside and group.regions is not None and e.region not in group.regions:
-                continue
+def single_columns(instance: Instance, group: DayGroup) -> Iterator[Column]:
+    """Columns of one assignment that is done alone."""
+    for i, cls in enumerate(instance.classes):
+        if not _is_outside(cls.exercise, group):
             for prescription in cls.prescriptions[group.like]:
-                if halves or not prescription.paired:
+                if not prescription.paired:
                     yield Column(group.index, (Assignment(i, prescription),))
 
 
-def pair_columns(instance: Instance, group: DayGroup, halves: list[Assignment]) -> Iterator[Column]:
-    """The pairs that some halves of pairs in a group of days can make.
+def halves_of_pairs(instance: Instance, like: int) -> list[Assignment]:
+    """What may be done as a half of a pair on days of one group, each as it is beside the best of partners."""
+    return [
+        Assignment(i, prescription)
+        for i, cls in enumerate(instance.classes)
+        for prescription in cls.prescriptions[like]
+        if prescription.paired
+    ]
 
-    A half alone is credited as beside the best of partners, so halves relax real pairs.
-    """
+
+def half_columns(instance: Instance, group: DayGroup) -> Iterator[Column]:
+    """The halves of a group's pairs alone: a column for each way in which some partner lets an exercise be."""
+    pairs = pair_columns(instance, group, halves_of_pairs(instance, group.like))
+    beside = {assignment for pair in pairs for assignment in pair.assignments}
+    for assignment in sorted(beside, key=lambda a: (a.cls, a.prescription)):
+        if not _is_outside(instance.classes[assignment.cls].exercise, group):
+            yield Column(group.index, (assignment,))
+
+
+def _is_outside(exercise: Exercise, group: DayGroup) -> bool:
+    """Whether a group's days are to have no multi-joint lift of the exercise's region."""
+    regions = group.regions
+    return (
+        regions is not None and exercise.multi_joint and exercise.region in REGIONS and exercise.region not in regions
+    )
+
+
+def pair_columns(instance: Instance, group: DayGroup, halves: list[Assignment]) -> Iterator[Column]:
+    """The pairs that some halves of pairs in a group of days can make."""
     for i, a in enumerate(halves):
         for b in halves[i + 1 :]:
             same = (a.prescription.sets, a.prescription.rest) == (b.prescription.sets, b.prescription.rest)

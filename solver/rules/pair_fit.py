@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator
 
-from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.pairs import MISFITS, Misfit, unfit
-from setwright.solver.evaluation.prescriptions import Prescription
+from setwright.solver.evaluation.pairs import MISFITS, Misfit, unfit, walk_between
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.linear.columns import REGIONS
-from setwright.solver.linear.linear_model import LinearModel, combined
+from setwright.solver.linear.columns import DayGroup, halves_of_pairs, pair_columns
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.rule import Rule
+
+MOST_PAIRS = 4
+"""Pairs on one day, at the very most."""
 
 
 def misfits(resolved: ResolvedBrief, a: Line, b: Line) -> Iterator[Misfit]:
@@ -43,15 +44,16 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
                     yield Finding("pair-fit", case=why.reason, days=days, exercise=line.exercise.id, others=named)
 
 
-# ---- on the model: real pairs fit by their columns; halves of pairs are held to what any matching of them keeps
+# ---- on the model: real pairs fit by their columns; halves of pairs are matched by counts over kinds of halves
 
 
 def post(model: LinearModel) -> None:
-    """Hold the halves of pairs, by sets and rest, to numbers that can be matched."""
+    """Match the halves of pairs: each has a partner that fits, and beside which it is as its column says."""
     for group in model.groups:
-        halves = [j for j in model.by_group[group.index] if _is_half(model, j)]
-        for turn in sorted({_turn(model, j) for j in halves}):
-            _match(model, group.index, [j for j in halves if _turn(model, j) == turn])
+        place = {model.columns[j].assignments[0]: j for j in model.by_group[group.index] if _is_half(model, j)}
+        pairs = pair_columns(model.instance, group, halves_of_pairs(model.instance, group.like)) if place else ()
+        fitting = [(place[a], place[b]) for a, b in (pair.assignments for pair in pairs) if a in place and b in place]
+        _match(model, group, fitting)
 
 
 def _is_half(model: LinearModel, column: int) -> bool:
@@ -59,58 +61,25 @@ def _is_half(model: LinearModel, column: int) -> bool:
     return len(assignments) == 1 and assignments[0].prescription.paired
 
 
-def _turn(model: LinearModel, column: int) -> tuple[int, int]:
-    """The sets and the rest in seconds that both halves of a pair share."""
-    prescription: Prescription = model.columns[column].assignments[0].prescription
-    return prescription.sets, prescription.rest
-
-
-def _match(model: LinearModel, group: int, halves: list[int]) -> None:
-    """Constraints that any matching of these halves into pairs keeps: the shares that one partner at most can have."""
-    resolved = model.resolved
-    pairs = model.variable(4 * len(model.groups[group].days))
-    lifts = {j: model.exercise(model.columns[j].assignments[0].cls) for j in halves}
-    model.constrain("pair-fit", combined(dict.fromkeys(halves, 1), {pairs: -2}), low=0, high=0)
-
-    def at_most_one_partner(weight: Callable[[Exercise], int]) -> None:
-        weighed = {j: weight(e) for j, e in lifts.items()}
-        model.constrain("pair-fit", combined(weighed, {pairs: -2}), high=0)
-
-    for muscle in resolved.muscles:
-        at_most_one_partner(lambda e, m=muscle: 2 if m in e.direct else 1 if m in e.muscles else 0)
-    at_most_one_partner(lambda e: 2 if e.grip_limited else 0)
-    for region in REGIONS:
-        at_most_one_partner(lambda e, r=region: 2 if e.region == r and r in ("push", "pull") else 0)
-    _partners(model, halves)
-
-
-def _partners(model: LinearModel, halves: list[int]) -> None:
-    """No family of classes that do not fit one another has more halves than the classes that fit some of them."""
-    classes: dict[int, list[int]] = {}
-    for j in halves:
-        classes.setdefault(model.columns[j].assignments[0].cls, []).append(j)
-    mates = {cls: {other for other in classes if model.instance.fit(cls, other)} for cls in classes}
-    for family in _families(mates, model):
-        fitting = sorted(set().union(*(mates[cls] for cls in family)))
-        mine = {j: 1 for cls in family for j in classes[cls]}
-        theirs = {j: -1 for other in fitting for j in classes[other]}
-        model.constrain("pair-fit", combined(mine, theirs), high=0)
-
-
-def _families(mates: Mapping[int, set[int]], model: LinearModel) -> list[list[int]]:
-    """Each class alone, and the classes that share what no pair may: a prime mover, grip, a region."""
-    resolved, classes = model.resolved, sorted(mates)
-    kinds: list[Callable[[Exercise], bool]] = [
-        lambda e: e.grip_limited,
-        *(lambda e, r=region: e.region == r for region in ("push", "pull")),
-        *(lambda e, m=muscle: m in e.direct for muscle in resolved.muscles),
-    ]
-    found = [[cls] for cls in classes]
-    for kind in kinds:
-        family = [cls for cls in classes if kind(model.exercise(cls))]
-        if len(family) > 1 and all(mates[cls].isdisjoint(family) for cls in family):
-            found.append(family)
-    return found
+def _match(model: LinearModel, group: DayGroup, fitting: list[tuple[int, int]]) -> None:
+    """Count the pairs between kinds of halves: the halves of one kind have the same halves to choose from."""
+    partners: dict[int, set[int]] = {}
+    for a, b in fitting:
+        partners.setdefault(a, set()).add(b)
+        partners.setdefault(b, set()).add(a)
+    kinds: dict[frozenset[int], list[int]] = {}
+    for j in sorted(partners):
+        kinds.setdefault(frozenset(partners[j]), []).append(j)
+    kind_of = {j: kind for kind, members in enumerate(kinds.values()) for j in members}
+    matched = [dict.fromkeys(members, -1) for members in kinds.values()]
+    between = {tuple(sorted((kind_of[a], kind_of[b]))): (a, b) for a, b in fitting}
+    for (one, other), (a, b) in between.items():
+        pairs = model.variable(MOST_PAIRS * len(group.days), integer=model.daily)
+        matched[one][pairs] = matched[other][pairs] = 1
+        if walk_between(model.resolved, *(model.exercise(model.columns[j].assignments[0].cls) for j in (a, b))):
+            model.penalise("pair-walk", {pairs: 1}, model.resolved.cost("pair-walk"))
+    for expression in matched:
+        model.constrain("pair-fit", expression, low=0, high=0)
 
 
 RULE = Rule(

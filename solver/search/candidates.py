@@ -6,14 +6,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import Column, DayGroup, day_groups, pair_columns
+from setwright.solver.linear.columns import Column, DayGroup, day_groups, halves_of_pairs, pair_columns
 from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
 SINGLES = 260
 """Columns of one exercise kept on each day."""
-HALVES = 70
-"""Halves of pairs, the best of each day, that are made into pairs."""
 PAIRS = 260
 """Columns of two exercises kept on each day."""
 
@@ -59,7 +57,7 @@ def candidates_of(instance: Instance, week: LinearModel, relaxed: LinearRelaxati
             (a for g, a in value if g == group.like), key=lambda a: (-value[group.like, a], a.cls, a.prescription)
         )
         singles = [Column(group.index, (a,)) for a in mine if not a.prescription.paired]
-        pairs = _best_pairs(instance, group, [a for a in mine if a.prescription.paired], value)
+        pairs = _best_pairs(instance, group, value)
         pinned = [c for c in (*singles, *pairs) if is_pinned(instance, c)]
         days.append([*_alternating(singles[:SINGLES], pairs[:PAIRS]), *pinned])
     return _listed(instance, days)
@@ -94,20 +92,14 @@ def _listed(instance: Instance, days: list[list[Column]]) -> Candidates:
     return Candidates(tuple(columns), tuple(ranked), must)
 
 
-def _best_pairs(
-    instance: Instance, group: DayGroup, halves: list[Assignment], value: dict[tuple[int, Assignment], float]
-) -> list[Column]:
-    """Pairs of the best halves, best sum first."""
-    pinned = [a for a in halves[HALVES:] if instance.classes[a.cls].exercise.id in instance.resolved.pinned]
-    found = pair_columns(instance, group, halves[:HALVES] + pinned)
-    # A half beside its partner is another prescription than the half alone, which the relaxation knows.
-    alone = {(a.cls, a.prescription.sets, a.prescription.rest): value[group.like, a] for a in halves}
+def _best_pairs(instance: Instance, group: DayGroup, value: dict[tuple[int, Assignment], float]) -> list[Column]:
+    """The pairs of a day, best sum of their halves first."""
 
     def order(column: Column) -> tuple[float, list[tuple[int, object]]]:
-        total = sum(alone[a.cls, a.prescription.sets, a.prescription.rest] for a in column.assignments)
+        total = sum(value[group.like, a] for a in column.assignments)
         return -total, [(a.cls, a.prescription) for a in column.assignments]
 
-    return sorted(found, key=order)
+    return sorted(pair_columns(instance, group, halves_of_pairs(instance, group.like)), key=order)
 
 
 def _alternating(singles: list[Column], pairs: list[Column]) -> list[Column]:

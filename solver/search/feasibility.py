@@ -8,8 +8,8 @@ from setwright.solver.auditing import Audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model, week_model
 from setwright.solver.engines.infeasibility import feasibility_model, quickest
-from setwright.solver.linear.columns import Column, day_groups, pair_columns, single_columns
-from setwright.solver.linear.instance import Instance
+from setwright.solver.linear.columns import Column, day_groups, halves_of_pairs, pair_columns, single_columns
+from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.candidates import candidates_of
 from setwright.solver.search.limits import SEARCHES
@@ -70,16 +70,13 @@ def _small_model(instance: Instance) -> LinearModel:
     """The week on its days without pairs but those of pinned exercises."""
     columns: list[Column] = []
     for group in day_groups(instance):
-        here = list(single_columns(instance, (group,), halves=True))
-        halves = [
-            c.assignments[0] for c in here if c.assignments[0].prescription.paired and _in_pinned_pair(instance, c)
-        ]
-        columns += [c for c in here if not c.assignments[0].prescription.paired]
+        halves = [a for a in halves_of_pairs(instance, group.like) if _in_pinned_pair(instance, a)]
+        columns += single_columns(instance, group)
         columns += pair_columns(instance, group, halves)
     return day_model(instance, quickest(instance, columns))
 
 
-def _in_pinned_pair(instance: Instance, column: Column) -> bool:
+def _in_pinned_pair(instance: Instance, half: Assignment) -> bool:
     """Whether a half's exercise is in a pinned pair."""
     pairs = {e for p in instance.resolved.brief.pins if p.pair_with for e in (p.exercise, p.pair_with)}
-    return instance.classes[column.assignments[0].cls].exercise.id in pairs
+    return instance.classes[half.cls].exercise.id in pairs

@@ -17,7 +17,7 @@ from setwright.solver.engines.build import all_day_columns
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import REGIONS, Column
-from setwright.solver.linear.instance import Assignment, Instance, instance_of
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.decoding import week_of
@@ -94,7 +94,6 @@ class Held:
 def amounts(model: LinearModel, week: Iterable[Column]) -> dict[int, int]:
     """Each column's amount in the sheet: days as they are, or halves in a group's or a theme's cell."""
     place = {(c.group, c.assignments): j for j, c in enumerate(model.columns)}
-    halves = {(c.group, *way_of(c.assignments[0])): j for j, c in enumerate(model.columns) if len(c.assignments) == 1}
     week = tuple(week)
     if model.daily:
         return Counter(place[c.group, c.assignments] for c in week)
@@ -107,14 +106,8 @@ def amounts(model: LinearModel, week: Iterable[Column]) -> dict[int, int]:
             if column.group in group.days and group.regions in (None, regions[column.group])
         )
         for assignment in column.assignments:
-            found[halves[group, *way_of(assignment)]] += 1
+            found[place[group, (assignment,)]] += 1
     return found
-
-
-def way_of(assignment: Assignment) -> tuple[object, ...]:
-    """The class and how it is done: the same for half of a pair alone and beside its partner."""
-    p = assignment.prescription
-    return assignment.cls, p.sets, p.rest, p.technique, p.drops, p.paired
 
 
 def trained(instance: Instance, week: Week, day: int) -> tuple[str, ...]:
