@@ -34,7 +34,7 @@ def build(instance: Instance, groups: tuple[DayGroup, ...], columns: Iterable[Co
 def week_model(instance: Instance) -> LinearModel:
     """The week without a day index: a relaxation whose bound holds for every week."""
     groups = undated_groups(instance)
-    return build(instance, groups, _columns_with_halves(instance, groups))
+    return build(instance, groups, columns_with_halves(instance, groups))
 
 
 def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | None = None) -> LinearModel:
@@ -43,7 +43,7 @@ def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | 
     `keep` names the (group of like days, assignment) pairs whose columns are in; None takes all.
     """
     groups = pattern_groups(instance)
-    columns = _columns_with_halves(instance, groups)
+    columns = columns_with_halves(instance, groups)
     if keep is not None:
         columns = [c for c in columns if (groups[c.group].like, c.assignments[0]) in keep]
     return build(instance, groups, columns)
@@ -52,6 +52,12 @@ def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | 
 def day_model(instance: Instance, columns: Iterable[Column]) -> LinearModel:
     """The week on its days, over some columns."""
     return build(instance, day_groups(instance), columns)
+
+
+def halves_model(instance: Instance, columns: Iterable[Column] | None = None) -> LinearModel:
+    """The week on its days with halves in place of pairs; over all columns, or over some of them."""
+    groups = day_groups(instance)
+    return build(instance, groups, columns_with_halves(instance, groups) if columns is None else columns)
 
 
 def all_day_columns(instance: Instance) -> tuple[Column, ...]:
@@ -64,7 +70,7 @@ def all_day_columns(instance: Instance) -> tuple[Column, ...]:
     return tuple(found)
 
 
-def _columns_with_halves(instance: Instance, groups: tuple[DayGroup, ...]) -> list[Column]:
+def columns_with_halves(instance: Instance, groups: tuple[DayGroup, ...]) -> list[Column]:
     """Every column of some groups of days, with halves in place of pairs: the rule pair-fit matches them."""
     found: list[Column] = []
     for group in groups:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, replace
-from typing import Any
+from typing import Any, Literal
 
 import highspy
 import numpy as np
@@ -19,8 +19,10 @@ ROUNDING = 25.0
 """Score units: the audit rounds each of some forty findings to a whole unit, half a unit at most each."""
 
 
-HEURISTICS = ("feasibility_jump", "rins", "rens", "root_reduced_cost")
-"""HiGHS's own searches for a solution, left out where only the bound is wanted."""
+HEURISTICS = ("feasibility_jump", "rins", "root_reduced_cost", "rens")
+"""HiGHS's own searches for a solution."""
+Heuristics = Literal["none", "one", "all"]
+"""Which of them run: none where only the bound is wanted, one (rens) where a solution comes with it at little cost."""
 
 TRUSTED = (
     highspy.HighsModelStatus.kOptimal,
@@ -49,6 +51,9 @@ class BranchAndBound:
     bound: float
     value: float
     amounts: tuple[float, ...] | None
+    """Of every variable of the linear model, its columns first; None where no solution was found."""
+    columns: int
+    """How many of them are columns."""
     closed: bool
     """Whether it ran to the end: nothing is better than the solution by more than the gap allowed."""
     infeasible: bool
@@ -56,8 +61,10 @@ class BranchAndBound:
 
     @property
     def chosen(self) -> frozenset[int] | None:
-        """The columns in use in the solution found, each at most once; None where none was found."""
-        return None if self.amounts is None else frozenset(j for j, amount in enumerate(self.amounts) if amount > 0.5)
+        """The columns in use in the solution found; None where none was found."""
+        if self.amounts is None:
+            return None
+        return frozenset(j for j, amount in enumerate(self.amounts[: self.columns]) if amount > 0.5)
 
 
 def relax(model: LinearModel) -> LinearRelaxation:
@@ -79,17 +86,17 @@ def bound(
     seconds: float,
     tell: Callable[[float], None] | None = None,
     cancelled: Callable[[], bool] = lambda: False,
-    proving: bool = False,
+    heuristics: Heuristics = "all",
     restarts: bool = False,
     start: Collection[int] | None = None,
 ) -> BranchAndBound:
     """The bound after so many nodes; `seconds` is a wall-clock limit.
 
     `tell` hears the bound as it falls, not moved outward; `cancelled` ends the run early.
-    `proving` looks for no solution, only for the bound: half the time or less. `restarts` lets HiGHS begin its root
-    anew, which pays only where the bound is all but closed there. `start` are the columns of a solution at hand.
+    `restarts` lets HiGHS begin its root anew, which pays only where the bound is all but closed there. `start` are the
+    columns of a solution at hand.
     """
-    return _branched(HighsModel(model), nodes, seconds, tell, cancelled, proving, restarts, start)
+    return _branched(HighsModel(model), nodes, seconds, tell, cancelled, heuristics, restarts, start)
 
 
 def least(
@@ -116,7 +123,7 @@ def _branched(
     seconds: float,
     tell: Callable[[float], None] | None,
     cancelled: Callable[[], bool],
-    proving: bool = False,
+    heuristics: Heuristics = "all",
     restarts: bool = False,
     start: Collection[int] | None = None,
 ) -> BranchAndBound:
@@ -127,8 +134,10 @@ def _branched(
     highs.setOptionValue("mip_rel_gap", 1e-5)
     highs.setOptionValue("time_limit", float(seconds))
     highs.setOptionValue("mip_allow_restart", restarts)
-    for heuristic in HEURISTICS if proving else ():
-        highs.setOptionValue(f"mip_heuristic_run_{heuristic}", False)
+    if heuristics != "all":
+        highs.setOptionValue("mip_heuristic_effort", 0.0)
+        for heuristic in HEURISTICS[:-1] if heuristics == "one" else HEURISTICS:
+            highs.setOptionValue(f"mip_heuristic_run_{heuristic}", False)
     if start is not None:
         amounts = np.zeros(count)
         amounts[sorted(start)] = 1.0
@@ -158,7 +167,8 @@ def _branched(
     return BranchAndBound(
         bound=outward(info.mip_dual_bound) if trusted else math.inf,
         value=info.objective_function_value if found else -math.inf,
-        amounts=tuple(float(v) for v in highs.getSolution().col_value[:count]) if found else None,
+        amounts=tuple(float(v) for v in highs.getSolution().col_value[: len(matrix.model.low)]) if found else None,
+        columns=count,
         closed=status == kinds.kOptimal,
         infeasible=status == kinds.kInfeasible,
         nodes=int(info.mip_node_count),

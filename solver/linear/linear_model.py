@@ -38,6 +38,15 @@ class Constraint:
 
 
 @dataclass(frozen=True)
+class Match:
+    """How many pairs are made between halves of one kind and halves of another: a variable, and the columns of each."""
+
+    pairs: int
+    one: tuple[int, ...]
+    other: tuple[int, ...]
+
+
+@dataclass(frozen=True)
 class StimulusCurve:
     """A muscle's part of the objective, concave in its effective sets: `weight` score units at index 1.
 
@@ -69,6 +78,8 @@ class LinearModel:
         self.integer: list[bool] = []
         self.constraints: list[Constraint] = []
         self.curves: list[StimulusCurve] = []
+        self.matches: list[Match] = []
+        """How halves of pairs that stand as columns of their own are made into pairs."""
         self.by_group: list[list[int]] = [[] for _ in groups]
         self.using: list[dict[int, dict[Prescription, list[int]]]] = [{} for _ in groups]
         """For each group of days: class -> prescription -> columns; many columns share few of them."""

@@ -9,7 +9,7 @@ from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.pairs import MISFITS, Misfit, unfit, walk_between
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import DayGroup, halves_of_pairs, pair_columns
-from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.linear.linear_model import LinearModel, Match
 from setwright.solver.linear.rule import Rule
 
 MOST_PAIRS = 4
@@ -71,10 +71,12 @@ def _match(model: LinearModel, group: DayGroup, fitting: list[tuple[int, int]]) 
     for j in sorted(partners):
         kinds.setdefault(frozenset(partners[j]), []).append(j)
     kind_of = {j: kind for kind, members in enumerate(kinds.values()) for j in members}
-    matched = [dict.fromkeys(members, -1) for members in kinds.values()]
+    listed = [tuple(members) for members in kinds.values()]
+    matched = [dict.fromkeys(members, -1) for members in listed]
     between = {tuple(sorted((kind_of[a], kind_of[b]))): (a, b) for a, b in fitting}
     for (one, other), (a, b) in between.items():
         pairs = model.variable(MOST_PAIRS * len(group.days), integer=model.daily)
+        model.matches.append(Match(pairs, listed[one], listed[other]))
         matched[one][pairs] = matched[other][pairs] = 1
         if walk_between(model.resolved, *(model.exercise(model.columns[j].assignments[0].cls) for j in (a, b))):
             model.penalise("pair-walk", {pairs: 1}, model.resolved.cost("pair-walk"))

@@ -14,13 +14,13 @@ from setwright.solver.engines.build import week_model
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import Instance
 from setwright.solver.search.bounding import Bound, is_proved
-from setwright.solver.search.candidates import candidates_by_day, candidates_of
+from setwright.solver.search.candidates import candidates_of, ranking_of
 from setwright.solver.search.encoding import columns_of
+from setwright.solver.search.limits import SHORT_DAYS
 from setwright.solver.search.long_week import search_long_week
 from setwright.solver.search.neighbourhood.initial_solution import find_initial_solution
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
-from setwright.solver.search.reduced_cost_fixing import relax_all_columns
 from setwright.solver.search.short_week import search_short_week
 from setwright.solver.search.solve_options import Progress, SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted
@@ -60,18 +60,14 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
     bound = Bound(tell)
     week = week_model(instance)
     relaxed = highs.relax(week)
-    relaxed_days = relax_all_columns(instance)
-    if relaxed_days:
-        candidates = candidates_by_day(instance, relaxed_days.model, relaxed_days.relaxed)
-        course: Course = partial(search_short_week, week, relaxed_days)
-    else:
-        candidates = candidates_of(instance, week, relaxed)
-        course = search_long_week
+    ranking = ranking_of(instance, week, relaxed)
+    candidates = candidates_of(ranking)
+    short = len(instance.resolved.days) <= SHORT_DAYS
+    course: Course = partial(search_short_week if short else search_long_week, week, ranking)
     warm = columns_of(instance, start) if start else ()
     candidates = candidates.widened(warm, always_open=False)
     lns = NeighbourhoodSearch(neighbourhood_solver(instance, candidates, signal), options.limits, tell)
-    for model in (relaxed_days.relaxed, relaxed) if relaxed_days else (relaxed,):
-        bound.lower(highs.outward(model.value))
+    bound.lower(highs.outward(relaxed.value))
     worker = Worker(options.workers)
     ended_by = EndedBy.WORK_LIMIT
     try:

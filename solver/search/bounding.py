@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from setwright.solver.auditing import Audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import pattern_model, week_model
 from setwright.solver.engines.highs import LinearRelaxation
@@ -47,20 +48,30 @@ def is_proved(score_units: int, bound: float) -> bool:
     return math.isfinite(bound) and bound - score_units <= PROVED * abs(bound)
 
 
-def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> None:
-    """Lower the bound by branching on the week without days, or to its linear relaxation where no nodes are allowed."""
+def is_near(best: Audit, bound: float, options: SolveOptions) -> bool:
+    """Whether the bound leaves so little above a week that its search may end."""
+    return bound - best.score_units <= options.limits.near_enough * best.stimulus_units
+
+
+def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> frozenset[int]:
+    """Lower the bound by branching on the week without days; returns the classes in the best such week that it found.
+
+    Where no nodes are allowed the bound is that of the linear relaxation, and there is no such week.
+    """
     if not options.limits.nodes:
         bound.lower(highs.outward(highs.relax(week).value))
-        return
+        return frozenset()
     found = highs.bound(
         week,
         options.limits.nodes,
         options.seconds,
         lambda value: bound.lower(highs.outward(value)),
         bound.cancelled,
+        heuristics="one",
         restarts=True,
     )
     bound.lower(found.bound)
+    return frozenset(week.columns[j].assignments[0].cls for j in found.chosen or ())
 
 
 @dataclass(frozen=True)
@@ -108,6 +119,6 @@ def prove_patterns(instance: Instance, patterns: PatternModel, options: SolveOpt
         bound.lower(highs.outward(max(value, floor)))
 
     core = pattern_model(instance, keep)
-    found = highs.bound(core, options.limits.pattern_nodes, options.seconds, lower, bound.cancelled, proving=True)
+    found = highs.bound(core, options.limits.pattern_nodes, options.seconds, lower, bound.cancelled, heuristics="none")
     if math.isfinite(found.bound):
         lower(found.bound)

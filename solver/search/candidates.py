@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
 
 from setwright.solver.engines.highs import LinearRelaxation
@@ -48,29 +49,56 @@ class Candidates:
         return frozenset(place[column] for column in columns)
 
 
-def candidates_of(instance: Instance, week: LinearModel, relaxed: LinearRelaxation) -> Candidates:
-    """The candidates of a brief, by the reduced costs of its week without days."""
+@dataclass(frozen=True)
+class Ranking:
+    """The columns of a brief in the order they are worth trying, by the reduced costs of its week without days."""
+
+    instance: Instance
+    value: Mapping[tuple[int, Assignment], float]
+    """(group of like days, assignment) -> its reduced cost in score units."""
+    relaxed: float
+    """The value of the relaxation in score units."""
+
+    def singles(self, group: DayGroup) -> list[Column]:
+        """The columns of one assignment on a day, best first."""
+        mine = [a for g, a in self.value if g == group.like and not a.prescription.paired]
+        mine.sort(key=lambda a: (-self.value[group.like, a], a.cls, a.prescription))
+        return [Column(group.index, (a,)) for a in mine]
+
+    def pairs(self, group: DayGroup) -> list[Column]:
+        """The pairs of a day, best sum of their halves first."""
+        found = pair_columns(self.instance, group, halves_of_pairs(self.instance, group.like))
+        return sorted(found, key=lambda c: (-self.worth(group, c), [(a.cls, a.prescription) for a in c.assignments]))
+
+    def worth(self, group: DayGroup, column: Column) -> float:
+        """The sum of the reduced costs of a column's assignments."""
+        return sum(self.value[group.like, a] for a in column.assignments)
+
+    def best_of_classes(self, classes: AbstractSet[int], most: int) -> list[Column]:
+        """The best columns, so many on each day, of which all exercises are of some classes."""
+        found: list[Column] = []
+        for group in day_groups(self.instance):
+            mine = [
+                c for c in (*self.singles(group), *self.pairs(group)) if all(a.cls in classes for a in c.assignments)
+            ]
+            mine.sort(key=lambda c: -self.worth(group, c))
+            found += mine[:most]
+        return found
+
+
+def ranking_of(instance: Instance, week: LinearModel, relaxed: LinearRelaxation) -> Ranking:
+    """The ranking by a relaxation of the week without days."""
     value = {(week.groups[c.group].like, c.assignments[0]): relaxed.reduced[j] for j, c in enumerate(week.columns)}
+    return Ranking(instance, value, relaxed.value)
+
+
+def candidates_of(ranking: Ranking) -> Candidates:
+    """The candidates of a brief: the best columns of each day, and those of what is pinned."""
+    instance = ranking.instance
     days: list[list[Column]] = []
     for group in day_groups(instance):
-        mine = sorted(
-            (a for g, a in value if g == group.like), key=lambda a: (-value[group.like, a], a.cls, a.prescription)
-        )
-        singles = [Column(group.index, (a,)) for a in mine if not a.prescription.paired]
-        pairs = _best_pairs(instance, group, value)
+        singles, pairs = ranking.singles(group), ranking.pairs(group)
         pinned = [c for c in (*singles, *pairs) if is_pinned(instance, c)]
-        days.append([*_alternating(singles[:SINGLES], pairs[:PAIRS]), *pinned])
-    return _listed(instance, days)
-
-
-def candidates_by_day(instance: Instance, model: LinearModel, relaxed: LinearRelaxation) -> Candidates:
-    """The candidates by the reduced costs of the week on its days, whose pairs are real ones and not halves."""
-    days: list[list[Column]] = []
-    for mine in model.by_group:
-        found = [model.columns[j] for j in sorted(mine, key=lambda j: (-relaxed.reduced[j], j))]
-        singles = [c for c in found if len(c.assignments) == 1 and not c.assignments[0].prescription.paired]
-        pairs = [c for c in found if len(c.assignments) == 2]
-        pinned = [c for c in found if is_pinned(instance, c)]
         days.append([*_alternating(singles[:SINGLES], pairs[:PAIRS]), *pinned])
     return _listed(instance, days)
 
@@ -90,16 +118,6 @@ def _listed(instance: Instance, days: list[list[Column]]) -> Candidates:
         ranked.append(tuple(range(first, len(columns))))
     must = frozenset(j for j, column in enumerate(columns) if is_pinned(instance, column))
     return Candidates(tuple(columns), tuple(ranked), must)
-
-
-def _best_pairs(instance: Instance, group: DayGroup, value: dict[tuple[int, Assignment], float]) -> list[Column]:
-    """The pairs of a day, best sum of their halves first."""
-
-    def order(column: Column) -> tuple[float, list[tuple[int, object]]]:
-        total = sum(value[group.like, a] for a in column.assignments)
-        return -total, [(a.cls, a.prescription) for a in column.assignments]
-
-    return sorted(pair_columns(instance, group, halves_of_pairs(instance, group.like)), key=order)
 
 
 def _alternating(singles: list[Column], pairs: list[Column]) -> list[Column]:

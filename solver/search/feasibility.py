@@ -11,7 +11,7 @@ from setwright.solver.engines.infeasibility import feasibility_model, quickest
 from setwright.solver.linear.columns import Column, day_groups, halves_of_pairs, pair_columns, single_columns
 from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
-from setwright.solver.search.candidates import candidates_of
+from setwright.solver.search.candidates import candidates_of, ranking_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns, any_week
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
@@ -52,7 +52,7 @@ def possible(instance: Instance) -> Possible:
 def first_week(instance: Instance, known: tuple[Column, ...] = ()) -> Audit | None:
     """A good week by little work, audited, from one known to be possible or from none; None where none is found."""
     week = week_model(instance)
-    candidates = candidates_of(instance, week, highs.relax(week))
+    candidates = candidates_of(ranking_of(instance, week, highs.relax(week)))
     lns = NeighbourhoodSearch(neighbourhood_solver(instance, candidates, CHEAP.signal()), CHEAP.limits)
     whole = Neighbourhood(tuple(range(lns.days)), max(16, WEEK_COLUMNS // lns.days))
     try:

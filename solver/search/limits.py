@@ -26,9 +26,11 @@ class Limits:
     pattern_nodes: int
     """The same for longer weeks, whose bound goes by region patterns of days; 0 leaves it at the relaxation."""
     heuristic_nodes: int
-    """HiGHS nodes for the restricted master of a week of more than three days; 0 leaves it out."""
+    """HiGHS nodes for each improvement of the week at hand on few columns; 0 leaves them out."""
     fixing_nodes: int
     """HiGHS nodes for branching after reduced-cost fixing, in a week of up to three days; 0 leaves it out."""
+    near_enough: float
+    """The share of the stimulus between score and bound within which nothing more is tried."""
 
     def rounds_for(self, days: int) -> int:
         """The neighbourhoods tried in a week of so many days."""
@@ -46,26 +48,29 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             pattern_nodes=5,
             heuristic_nodes=0,
             fixing_nodes=0,
+            near_enough=0.0025,
         ),
         "normal": Limits(
             "normal",
             rounds=40,
             work=0.5,
             columns=60,
-            nodes=1500,
+            nodes=20,
             pattern_nodes=60,
-            heuristic_nodes=1,
+            heuristic_nodes=10,
             fixing_nodes=600,
+            near_enough=0.0025,
         ),
         "thorough": Limits(
             "thorough",
             rounds=150,
             work=0.8,
             columns=80,
-            nodes=3000,
+            nodes=400,
             pattern_nodes=2000,
             heuristic_nodes=400,
             fixing_nodes=5000,
+            near_enough=0.0005,
         ),
     }
 )

@@ -1,43 +1,58 @@
-"""The course of a search for a week of many days: neighbourhoods here, bound and restricted masters in the worker."""
+"""The course of a search for a week of many days: neighbourhoods here, bound and HiGHS's improvements in the worker."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 from functools import partial
 
-from setwright.solver.search.bounding import Bound, prove_patterns, relax_patterns
+from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.bounding import Bound, is_near, prove_patterns, prove_week, relax_patterns
+from setwright.solver.search.candidates import Ranking
+from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
-from setwright.solver.search.restricted_master import improve_incumbent, solve_restricted_master
+from setwright.solver.search.restricted_master import improve_incumbent
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.worker import Worker, result
 
-DURING_MASTER = 6
-"""Neighbourhoods tried one by one while HiGHS solves the restricted master in the worker."""
+BEFORE = 8
+"""Neighbourhoods tried one by one while the week without days is branched on."""
+DURING_IMPROVEMENT = 8
+"""The same while HiGHS improves the week at hand."""
 DURING_PROOF = 10
-"""The same while it branches for the bound."""
-DURING_IMPROVEMENT = 4
-"""The same while it improves the week at hand; the rest are tried two at a time."""
+"""The same while it branches for the bound; the rest are tried two at a time."""
 
 
 def search_long_week(
-    lns: NeighbourhoodSearch, options: SolveOptions, bound: Bound, worker: Worker, find_first: Callable[[], bool]
+    week: LinearModel,
+    ranking: Ranking,
+    lns: NeighbourhoodSearch,
+    options: SolveOptions,
+    bound: Bound,
+    worker: Worker,
+    find_first: Callable[[], bool],
 ) -> None:
     """Improve a longer week and lower its bound; nothing more where `find_first` finds no week. Raises Interrupted."""
     instance, check = lns.instance, lns.solver.signal.check
-    patterns = worker.begin(partial(relax_patterns, instance, bound))
-    master = worker.begin(partial(solve_restricted_master, instance, lns.solver.candidates, options, bound.cancelled))
-    proved = worker.begin(lambda: prove_patterns(instance, patterns.result(), options, bound))
+    proved = worker.begin(partial(prove_week, week, options, bound))
     if not find_first():
         return
     left = options.limits.rounds_for(lns.days)
-    left -= lns.improve(min(DURING_MASTER, left))
-    if (chosen := result(master, check)) is not None:
-        lns.accept(chosen)
+
+    def improve(classes: frozenset[int]) -> None:
+        nonlocal left
+        if incumbent := lns.incumbent():
+            improving = worker.begin(partial(improve_incumbent, incumbent, ranking, classes, options, bound.cancelled))
+            left -= lns.improve(min(DURING_IMPROVEMENT, left))
+            if columns := result(improving, check):
+                adopt_columns(lns, columns)
+
+    left -= lns.improve(min(BEFORE, left))
+    improve(result(proved, check))
+    patterns = worker.begin(partial(relax_patterns, instance, bound))
+    deeper = worker.begin(lambda: prove_patterns(instance, patterns.result(), options, bound))
     left -= lns.improve(min(DURING_PROOF, left))
-    if incumbent := lns.incumbent():
-        improving = worker.begin(partial(improve_incumbent, incumbent, options, bound.cancelled))
-        left -= lns.improve(min(DURING_IMPROVEMENT, left))
-        if (chosen := result(improving, check)) is not None:
-            lns.accept(chosen)
+    result(deeper, check)
+    if lns.best and is_near(lns.best, bound.value, options):
+        return
+    improve(frozenset())
     lns.improve_in_pairs(left, worker)
-    result(proved, check)

@@ -1,4 +1,4 @@
-"""The course of a search for a week of few days: some neighbourhoods, then branching over all columns beside more."""
+"""The course of a search for a week of few days: neighbourhoods and the bound, then HiGHS from the best of both."""
 
 from __future__ import annotations
 
@@ -6,21 +6,24 @@ from collections.abc import Callable
 from functools import partial
 
 from setwright.solver.linear.linear_model import LinearModel
-from setwright.solver.search.bounding import Bound, prove_week
+from setwright.solver.search.bounding import Bound, is_near, prove_week
+from setwright.solver.search.candidates import Ranking
+from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
-from setwright.solver.search.reduced_cost_fixing import RelaxedWeek, adopt, fix_and_branch, is_decided
+from setwright.solver.search.reduced_cost_fixing import adopt, fix_and_branch
+from setwright.solver.search.restricted_master import improve_incumbent
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.worker import Worker, result
 
-BEFORE = 4
-"""Neighbourhoods tried before columns are fixed: a better week at hand fixes more of them."""
-AFTER = 8
-"""Neighbourhoods tried after branching, where it did not end in a proof."""
+BEFORE = 8
+"""Neighbourhoods tried while the week without days is branched on."""
+DURING = 5
+"""The same while HiGHS improves the week at hand."""
 
 
 def search_short_week(
     week: LinearModel,
-    relaxed_days: RelaxedWeek,
+    ranking: Ranking,
     lns: NeighbourhoodSearch,
     options: SolveOptions,
     bound: Bound,
@@ -33,17 +36,17 @@ def search_short_week(
     if not find_first():
         return
     rounds = options.limits.rounds_for(lns.days)
-    lns.improve(min(BEFORE, rounds))
-    incumbent = lns.incumbent()
-    if options.limits.fixing_nodes and incumbent:
-        branching = worker.begin(partial(fix_and_branch, relaxed_days, incumbent, options, bound))
-        for _ in range(rounds - BEFORE):
-            if not is_decided(branching):
-                lns.improve(1)
+    rounds -= lns.improve(min(BEFORE, rounds))
+    classes = result(proved, check)
+    while (incumbent := lns.incumbent()) and not is_near(incumbent.audit, bound.value, options):
+        branching = worker.begin(partial(fix_and_branch, ranking, incumbent, options, bound))
         branched = result(branching, check)
-        adopt(lns, branched, incumbent)
-        if branched and not branched.proved:
-            lns.improve_in_pairs(AFTER, worker)
-    else:
-        lns.improve(rounds - BEFORE)
-    result(proved, check)
+        if branched is not None:
+            adopt(lns, branched, incumbent)
+            break
+        improving = worker.begin(partial(improve_incumbent, incumbent, ranking, classes, options, bound.cancelled))
+        rounds -= lns.improve(min(DURING, rounds))
+        if columns := result(improving, check):
+            adopt_columns(lns, columns)
+        if rounds <= 0:
+            break

@@ -23,7 +23,7 @@ from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import Progress, search
-from setwright.solver.search.candidates import candidates_of
+from setwright.solver.search.candidates import candidates_of, ranking_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
@@ -77,7 +77,7 @@ def ours(instance: Instance) -> dict[str, Any]:
 def whole(instance: Instance) -> LinearModel:
     """The week on its days over our candidate columns, as one model."""
     week = week_model(instance)
-    return day_model(instance, candidates_of(instance, week, highs.relax(week)).columns)
+    return day_model(instance, candidates_of(ranking_of(instance, week, highs.relax(week))).columns)
 
 
 def whole_highs(instance: Instance) -> dict[str, Any]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from functools import partial
 
 from setwright.solver.auditing import Audit, audit
+from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Instance
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver, Trial, accept_last
@@ -24,6 +25,11 @@ class Incumbent:
     solver: NeighbourhoodSolver
     chosen: Chosen
     audit: Audit
+
+    @property
+    def columns(self) -> tuple[Column, ...]:
+        """Its columns on days."""
+        return tuple(self.solver.model.columns[j] for j in sorted(self.chosen))
 
 
 class NeighbourhoodSearch:
