@@ -16,10 +16,10 @@ from setwright.solver.search.worker import Worker, result
 
 BEFORE = 8
 """Neighbourhoods tried one by one while the week without days is branched on."""
+IMPROVEMENTS = 2
+"""How often HiGHS improves the week at hand."""
 DURING_IMPROVEMENT = 8
-"""The same while HiGHS improves the week at hand."""
-DURING_PROOF = 10
-"""The same while it branches for the bound; the rest are tried two at a time."""
+"""Neighbourhoods tried beside each of them; the rest are tried while HiGHS branches for the bound."""
 
 
 def search_long_week(
@@ -47,12 +47,12 @@ def search_long_week(
                 adopt_columns(lns, columns)
 
     left -= lns.improve(min(BEFORE, left))
-    improve(result(proved, check))
-    patterns = worker.begin(partial(relax_patterns, instance, bound))
-    deeper = worker.begin(lambda: prove_patterns(instance, patterns.result(), options, bound))
-    left -= lns.improve(min(DURING_PROOF, left))
-    result(deeper, check)
+    classes = result(proved, check)
+    for _ in range(IMPROVEMENTS):
+        improve(classes)
     if lns.best and is_near(lns.best, bound.value, options):
         return
-    improve(frozenset())
-    lns.improve_in_pairs(left, worker)
+    patterns = worker.begin(partial(relax_patterns, instance, bound))
+    deeper = worker.begin(lambda: prove_patterns(instance, patterns.result(), options, bound))
+    lns.improve(left)
+    result(deeper, check)

@@ -15,9 +15,10 @@ from setwright.solver.search.restricted_master import improve_incumbent
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.worker import Worker, result
 
-BEFORE = 8
+BEFORE = 4
 """Neighbourhoods tried while the week without days is branched on."""
-DURING = 5
+IMPROVEMENTS = 2
+DURING = 4
 """The same while HiGHS improves the week at hand."""
 
 
@@ -35,18 +36,19 @@ def search_short_week(
     proved = worker.begin(partial(prove_week, week, options, bound))
     if not find_first():
         return
-    rounds = options.limits.rounds_for(lns.days)
-    rounds -= lns.improve(min(BEFORE, rounds))
+    lns.improve(min(BEFORE, options.limits.rounds_for(lns.days)))
     classes = result(proved, check)
-    while (incumbent := lns.incumbent()) and not is_near(incumbent.audit, bound.value, options):
-        branching = worker.begin(partial(fix_and_branch, ranking, incumbent, options, bound))
-        branched = result(branching, check)
+    for _ in range(IMPROVEMENTS):
+        incumbent = lns.incumbent()
+        if incumbent is None or is_near(incumbent.audit, bound.value, options):
+            break
+        branched = result(worker.begin(partial(fix_and_branch, ranking, incumbent, options, bound)), check)
         if branched is not None:
             adopt(lns, branched, incumbent)
             break
         improving = worker.begin(partial(improve_incumbent, incumbent, ranking, classes, options, bound.cancelled))
-        rounds -= lns.improve(min(DURING, rounds))
+        lns.improve(DURING)
         if columns := result(improving, check):
             adopt_columns(lns, columns)
-        if rounds <= 0:
+        if lns.best is incumbent.audit:
             break
