@@ -9,11 +9,14 @@ from setwright.solver.engines import highs
 from setwright.solver.engines.build import day_model
 from setwright.solver.linear.columns import Column
 from setwright.solver.search.candidates import Ranking
+from setwright.solver.search.limits import SHORT_DAYS
 from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent
 from setwright.solver.search.solve_options import SolveOptions
 
-COLUMNS = 750
-"""Columns that HiGHS sees, those of the incumbent aside."""
+COLUMNS_A_DAY = 250
+"""Columns that HiGHS sees on each day of a short week, those of the incumbent aside."""
+COLUMNS = 600
+"""Columns that it sees on all days of a longer week."""
 
 
 def improve_incumbent(
@@ -28,7 +31,8 @@ def improve_incumbent(
         return ()
     held = incumbent.columns
     classes = {a.cls for column in held for a in column.assignments} | others
-    best = ranking.best_of_classes(classes, COLUMNS // len(ranking.instance.resolved.days))
+    days = len(ranking.instance.resolved.days)
+    best = ranking.best_of_classes(classes, COLUMNS_A_DAY if days <= SHORT_DAYS else COLUMNS // days)
     columns = tuple(dict.fromkeys((*held, *best)))
     found = highs.bound(
         day_model(ranking.instance, columns),

@@ -18,8 +18,9 @@ from setwright.solver.search.worker import Worker, result
 BEFORE = 4
 """Neighbourhoods tried while the week without days is branched on."""
 IMPROVEMENTS = 2
+"""How often HiGHS improves the week at hand, or branches to the end where few columns are left."""
 DURING = 4
-"""The same while HiGHS improves the week at hand."""
+"""Neighbourhoods tried beside each improvement."""
 
 
 def search_short_week(
@@ -38,7 +39,7 @@ def search_short_week(
         return
     lns.improve(min(BEFORE, options.limits.rounds_for(lns.days)))
     classes = result(proved, check)
-    for _ in range(IMPROVEMENTS):
+    for _ in range(IMPROVEMENTS if options.limits.heuristic_nodes else 0):
         incumbent = lns.incumbent()
         if incumbent is None or is_near(incumbent.audit, bound.value, options):
             break

@@ -9,9 +9,9 @@ import pytest
 from boards import Place, days, place_of
 
 from setwright.solver.engines import highs
-from setwright.solver.engines.build import day_model, week_model
+from setwright.solver.engines.build import week_model
 from setwright.solver.search import candidates as module
-from setwright.solver.search.candidates import Candidates, candidates_by_day, candidates_of, is_pinned
+from setwright.solver.search.candidates import Candidates, candidates_of, is_pinned, ranking_of
 
 PINNED = {"days": days("mon thu", 30), "equipment": "home-dumbbells", "pins": [{"exercise": "dumbbell-curl"}]}
 
@@ -27,7 +27,7 @@ def undated() -> tuple[Candidates, dict[object, float]]:
     week = week_model(instance)
     relaxed = highs.relax(week)
     reduced = {(week.groups[c.group].like, c.assignments): relaxed.reduced[j] for j, c in enumerate(week.columns)}
-    return candidates_of(instance, week, relaxed), reduced  # type: ignore[return-value]
+    return candidates_of(ranking_of(instance, week, relaxed)), reduced  # type: ignore[return-value]
 
 
 def test_each_day_lists_its_own_columns_the_best_first() -> None:
@@ -45,8 +45,8 @@ def test_every_way_to_do_a_pinned_exercise_is_open_on_every_day(monkeypatch: pyt
     """With hardly any column kept, those of the pin are there all the same."""
     monkeypatch.setattr(module, "SINGLES", 3)
     instance = place().instance
-    model = day_model(instance, place().columns)
-    found = candidates_by_day(instance, model, highs.relax(model))
+    week = week_model(instance)
+    found = candidates_of(ranking_of(instance, week, highs.relax(week)))
     wanted = {column for column in place().columns if is_pinned(instance, column)}
     assert wanted and {found.columns[j] for j in found.must} == wanted
     assert len(found.columns) <= len(wanted) + 3 * len(found.ranked)

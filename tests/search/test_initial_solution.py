@@ -13,7 +13,7 @@ from setwright.solver.engines.build import week_model
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import search
-from setwright.solver.search.candidates import candidates_of
+from setwright.solver.search.candidates import candidates_of, ranking_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.initial_solution import find_initial_solution
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
@@ -43,7 +43,7 @@ def searching(**raw: Any) -> NeighbourhoodSearch:
     """A search of a small brief with its candidates and no week yet."""
     place = instance_of(terms_of(**raw, avoid=only(*FEW)))
     week = week_model(place)
-    candidates = candidates_of(place, week, highs.relax(week))
+    candidates = candidates_of(ranking_of(place, week, highs.relax(week)))
     return NeighbourhoodSearch(neighbourhood_solver(place, candidates, StopSignal(60.0)), NO_ROUNDS.limits)
 
 

@@ -9,8 +9,10 @@ from typing import Any
 from boards import Place, Week, audited, days, only, place_of
 
 from setwright.solver.auditing import Audit
+from setwright.solver.engines import highs
+from setwright.solver.engines.build import week_model
 from setwright.solver.linear.columns import Column
-from setwright.solver.search.candidates import Candidates
+from setwright.solver.search.candidates import Candidates, Ranking, ranking_of
 from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent
 from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
 from setwright.solver.search.stopping import StopSignal
@@ -39,6 +41,13 @@ def sound_weeks(goal: str) -> tuple[tuple[Week, Audit], ...]:
     found = [(week, audited(place.instance, week)) for week in choices(place.columns)]
     sound = [(week, audit) for week, audit in found if not audit.broken]
     return tuple(sorted(sound, key=lambda pair: -pair[1].score_units))
+
+
+def ranking(goal: str) -> Ranking:
+    """The brief's columns by the relaxation of its week without days."""
+    instance = tiny(goal).instance
+    week = week_model(instance)
+    return ranking_of(instance, week, highs.relax(week))
 
 
 def choices(columns: tuple[Column, ...]) -> list[Week]:
