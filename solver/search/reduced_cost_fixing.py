@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from concurrent.futures import Future
 from dataclasses import dataclass
 
 from setwright.solver.engines import highs
@@ -12,8 +11,7 @@ from setwright.solver.search.bounding import Bound, is_near
 from setwright.solver.search.candidates import Ranking, is_pinned
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.matching import columns_with_pairs
-from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
-from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent, NeighbourhoodSearch
+from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent
 from setwright.solver.search.solve_options import SolveOptions
 
 MOST_OPEN = 1_500
@@ -82,25 +80,6 @@ def fix_and_branch(ranking: Ranking, incumbent: Incumbent, options: SolveOptions
     lower(branched.bound)
     found = () if branched.amounts is None else columns_with_pairs(model, branched.amounts)
     return Branched(found, branched.closed)
-
-
-def adopt(lns: NeighbourhoodSearch, branched: Branched | None, incumbent: Incumbent) -> None:
-    """Go on from what branching gave; where its week is proved best, from the incumbent that it began with.
-
-    What the neighbourhoods found meanwhile depends on how long branching took: it is forgotten where it cannot count.
-    """
-    if branched is None or branched.proved:
-        lns.restore(incumbent)
-    if branched and branched.columns:
-        adopt_columns(lns, branched.columns)
-
-
-def is_decided(future: Future[Branched | None]) -> bool:
-    """Whether the best week is known already, so that what neighbourhoods find meanwhile counts for nothing."""
-    if not future.done() or future.exception() is not None:
-        return False
-    branched = future.result()
-    return branched is None or branched.proved
 
 
 def _nodes_for(limits: Limits, columns: int) -> int:

@@ -10,7 +10,7 @@ from setwright.solver.search.bounding import Bound, is_near, prove_week
 from setwright.solver.search.candidates import Ranking
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
-from setwright.solver.search.reduced_cost_fixing import adopt, fix_and_branch
+from setwright.solver.search.reduced_cost_fixing import fix_and_branch
 from setwright.solver.search.restricted_master import improve_incumbent
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.worker import Worker, result
@@ -45,7 +45,7 @@ def search_short_week(
             break
         branched = result(worker.begin(partial(fix_and_branch, ranking, incumbent, options, bound)), check)
         if branched is not None:
-            adopt(lns, branched, incumbent)
+            adopt_columns(lns, branched.columns)
             break
         improving = worker.begin(partial(improve_incumbent, incumbent, ranking, classes, options, bound.cancelled))
         lns.improve(DURING)

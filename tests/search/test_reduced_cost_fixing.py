@@ -11,8 +11,9 @@ from setwright.solver.engines.highs import ROUNDING
 from setwright.solver.search import reduced_cost_fixing as module
 from setwright.solver.search.bounding import Bound
 from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
-from setwright.solver.search.reduced_cost_fixing import adopt, fix_and_branch, open_columns
+from setwright.solver.search.reduced_cost_fixing import fix_and_branch, open_columns
 from setwright.solver.search.solve_options import SolveOptions
 
 OPTIONS = SolveOptions(replace(SEARCHES["quick"], fixing_nodes=200))
@@ -48,7 +49,7 @@ def test_branching_finds_the_best_of_all_weeks_and_bounds_them(goal: str) -> Non
     assert branched is not None and branched.proved
     best = weeks[0][1].score_units
     assert bound.value >= best
-    adopt(lns, branched, incumbent)
+    adopt_columns(lns, branched.columns)
     assert lns.best is not None
     # What the model rounds is all that a proof may miss.
     assert best - 300 - ROUNDING <= lns.best.score_units <= best

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
-from functools import partial
 
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Instance
 from setwright.solver.search.limits import Limits
-from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver, Trial, accept_last
+from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, NeighbourhoodSolver
 from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood, neighbourhoods
-from setwright.solver.search.worker import Worker, result
 
 MOST_SKIPPED = 20
 """Neighbourhoods passed over, one after the other, because they are known to hold nothing better."""
@@ -96,32 +94,6 @@ class NeighbourhoodSearch:
             place, before = self._next(), self.chosen
             self._remember(place, self.search(place, self.limits.work), before)
         return rounds
-
-    def improve_in_pairs(self, rounds: int, worker: Worker) -> None:
-        """Try so many neighbourhoods, two at a time from one week: one here, one in the worker. Raises Interrupted."""
-        check = self.solver.signal.check
-        for _ in range(rounds // 2):
-            check()
-            places, before, solver = (self._next(), self._next()), self.chosen, self.solver
-            here, there = (solver.cp_sat_model(place, before) for place in places)
-            future = worker.begin(partial(solver.solve, there, self.limits.work))
-            trials = (solver.solve(here, self.limits.work), result(future, check))
-            for place, trial in zip(places, trials, strict=True):
-                accept_last(trial.seen, self.accept)
-                self._remember(place, trial.exhausted, before)
-            self._join(places, trials, before)
-            check()
-
-    def _join(self, places: Sequence[Neighbourhood], trials: Sequence[Trial], before: Chosen) -> None:
-        """Try the week that takes from two neighbourhoods without a common day what each made of its own days."""
-        free = [frozenset(place.days) for place in places]
-        if free[0] & free[1] or not all(trial.seen for trial in trials):
-            return
-        columns = self.solver.model.columns
-        joined = {j for j in before if columns[j].group not in free[0] | free[1]}
-        for days, trial in zip(free, trials, strict=True):
-            joined |= {j for j in trial.seen[-1] if columns[j].group in days}
-        self.accept(frozenset(joined))
 
     def _next(self) -> Neighbourhood:
         """The next neighbourhood that may hold something better; where many may not, one with more columns open."""
