@@ -20,7 +20,6 @@ from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
 from setwright.solver.search.secondary.minimal_change import NearestWeek, nearest_week
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.search.stopping import EndedBy
 
 APART_SHARE = 0.02
 """The share of the stimulus that another week may cost (convention)."""
@@ -34,7 +33,7 @@ def plan(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions = USUA
 
     Raises AuditFailed where the week found breaks a rule, which is a defect of setwright.
     """
-    return _planned(parsed, catalogue, options)[0]
+    return _planned(parsed, catalogue, options.started())[0]
 
 
 def plan_apart(
@@ -46,11 +45,12 @@ def plan_apart(
 ) -> tuple[End, tuple[DiverseWeek, ...]]:
     """The brief's week and up to `count` others, clearly different, that keep 1 - `share` of its stimulus; best first.
 
-    In efficiency they take no more seconds than the first. Each is audited; none where there is no week or the search
-    was stopped. Raises AuditFailed as `plan` does.
+    In efficiency they take no more seconds than the first. Each is audited; none where there is no week, or the search
+    was stopped or met its wall-clock limit. Raises AuditFailed as `plan` does.
     """
+    options = options.started()
     end, outcome = _planned(parsed, catalogue, options)
-    if not isinstance(end, Solved) or outcome.ended_by == EndedBy.STOPPED:
+    if not isinstance(end, Solved) or outcome.ended_by.interrupted:
         return end, ()
     found = diverse_weeks(outcome.lns, end.audit, count, share, options, no_longer=end.shortest is not None)
     for other in found:
@@ -71,6 +71,7 @@ def plan_near(
     Minutes are not cut in efficiency: staying near comes first. The second value says the change in sets, the best
     score and the floor; None where there is no week.
     """
+    options = options.started()
     # A week with an empty day is no start: the search fills days better from nothing.
     start = previous if all(previous.days) else None
     end, outcome = _searched(parsed, catalogue, options, start)
@@ -84,7 +85,7 @@ def plan_near(
 def _planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -> tuple[End, Outcome]:
     """The end of planning, with the search's outcome to go on from."""
     end, outcome = _searched(parsed, catalogue, options)
-    if not isinstance(end, Solved) or outcome.ended_by == EndedBy.STOPPED:
+    if not isinstance(end, Solved) or outcome.ended_by.interrupted:
         return end, outcome
     if end.resolved.goal == "efficiency":
         end = _shortest(end, outcome.lns, options)

@@ -49,8 +49,8 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
     With `start` the search goes on from that week, if all its lines are open in the brief and it breaks nothing; with
     `fill_days` its days are filled further first, one by one, as they are in a week from nothing.
     """
-    begun = time.monotonic()
-    signal = options.signal(begun)
+    begun, options = time.monotonic(), options.started()
+    signal = options.signal()
 
     def tell() -> None:
         if options.watch:

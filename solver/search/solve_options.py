@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from setwright.solver.search.limits import DEFAULT, SEARCHES, WALL_CLOCK_LIMITS, Limits
@@ -33,7 +34,9 @@ class SolveOptions:
     workers: Literal[1, 2] = 2
     """Two threads beside each other, or one that does the same work in turn: the week is the same."""
     wall_clock_limit: float | None = None
-    """Seconds after which the search ends whatever work is left; None takes those of the named search."""
+    """Seconds after which all work ends whatever is left of it; None takes those of the named search."""
+    begun: float | None = None
+    """The reading of `time.monotonic` from which the limit counts; None counts it from the start of each call."""
     watch: Watch | None = None
     """Told of each better week and each lower bound, from either thread."""
     stopped: Callable[[], bool] = never
@@ -42,12 +45,21 @@ class SolveOptions:
     """Whether `plan` also bounds the score of the best week without pairs, where the week found has some."""
 
     @property
-    def seconds(self) -> float:
+    def limit(self) -> float:
         """The wall-clock limit in seconds."""
         if self.wall_clock_limit is not None:
             return self.wall_clock_limit
         return WALL_CLOCK_LIMITS.get(self.limits.name, WALL_CLOCK_LIMITS[DEFAULT])
 
-    def signal(self, begun: float | None = None) -> StopSignal:
-        """The signal that ends a search that begins now, or began at a reading of `time.monotonic`."""
-        return StopSignal(self.seconds, self.stopped, begun)
+    @property
+    def seconds(self) -> float:
+        """The seconds that are left until the limit, at least a tenth of one."""
+        return self.signal().seconds_left()
+
+    def signal(self) -> StopSignal:
+        """The signal that ends what is done by these options."""
+        return StopSignal(self.limit, self.stopped, self.begun)
+
+    def started(self) -> SolveOptions:
+        """The same with the limit counted from now on, if it is not counted from an earlier moment already."""
+        return self if self.begun is not None else replace(self, begun=time.monotonic())

@@ -42,7 +42,7 @@ def curve_of(
     a longer one), then the others from the least up, each from the best week before it.
     Days: each number of days is searched by itself, and a day may be left unused.
     """
-    seconds = WALL_LIMITS * SolveOptions(limits).seconds
+    seconds = WALL_LIMITS * SolveOptions(limits).limit
     briefs = [(amount, AMOUNTS[kind](parsed, amount)) for amount in amounts]
     states = [PointState(amount, brief, resolve(brief.brief, catalogue)) for amount, brief in briefs]
     options = SolveOptions(limits, wall_clock_limit=seconds, stopped=stopped)
