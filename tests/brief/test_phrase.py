@@ -512,7 +512,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("hello", ("'hello' is not understood; say it in other words or in a brief file",)),
     ("make me a plan", ("'make me a plan' is not understood; say it in other words or in a brief file",)),
     ("3x40 no no", ("'no' is not a muscle, an item of equipment or an exercise",)),
-    ("3x40 without", ("'without' names nothing, expected an item of equipment after it",)),
+    ("3x40 without", ("'without' names nothing, expected an item of equipment or an exercise after it",)),
     ("3x40 pin", ("'pin' names nothing, expected an exercise after it",)),
     ("3x40 like", ("'like' names nothing, expected an item of equipment or an exercise after it",)),
     (

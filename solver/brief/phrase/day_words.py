@@ -9,25 +9,31 @@ from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _EACH = (("each",), ("a", "day"), ("a", "session"), ("a", "time"), ("per", "day"), ("per", "session"))
 _WEEKLY = (("a", "week"), ("per", "week"), ("every", "week"), ("each", "week"), ("weekly",), ("/", "week"))
-WEEKENDS = ("weekend", "weekends")
+GROUPS = {
+    "weekend": ("sat", "sun"),
+    "weekends": ("sat", "sun"),
+    "weekday": ("mon", "tue", "wed", "thu", "fri"),
+    "weekdays": ("mon", "tue", "wed", "thu", "fri"),
+}
+"""Words for several days of the week."""
 _BEFORE_A_DAY = ("on", "every", "at", "the")
 
 
 def at_weekday(reader: TokenReader, ahead: int = 0) -> bool:
-    """Whether a weekday or the weekend stands so many tokens ahead, with or without `on the` and the like before it."""
+    """Whether a weekday or a word for several stands so many tokens ahead, with or without `on the` and the like."""
     while reader.peek(ahead).text in _BEFORE_A_DAY:
         ahead += 1
-    return bool(reader.weekday(ahead)) or reader.peek(ahead).text in WEEKENDS
+    return bool(reader.weekday(ahead)) or reader.peek(ahead).text in GROUPS
 
 
 def take_weekday(reader: TokenReader) -> tuple[str, ...]:
-    """Step over a weekday, a range of them or the weekend, with what stands before it; none where none stands here."""
+    """Step over a weekday, a range of them or a word for several, with what stands before it; none where none is."""
     if not at_weekday(reader):
         return ()
     while reader.take_any(_BEFORE_A_DAY):
         pass
-    if reader.take_any(WEEKENDS):
-        return ("sat", "sun")
+    if word := reader.take_any(GROUPS):
+        return GROUPS[word]
     first = reader.weekday() or ""
     reader.position += 1
     if (reader.peek().sort == "range" or reader.sees("to")) and (last := reader.weekday(1)):

@@ -9,6 +9,7 @@ from setwright.solver.brief.phrase.token_reader import TokenReader
 
 MINUTES = ("min", "mins", "minute", "minutes", "m")
 DAY_NOUNS = ("day", "days", "session", "sessions", "time", "times", "workout", "workouts", "visit", "visits")
+_ABOUT = (("about",), ("around",), ("roughly",), ("max",), ("maximum",), ("up", "to"), ("at", "most"))
 HOURS = ("h", "hr", "hrs", "hour", "hours")
 
 
@@ -39,6 +40,22 @@ def take_minutes(reader: TokenReader, unit_optional: bool) -> int | None:
 
 def take_duration(reader: TokenReader, unit_optional: bool = False) -> float | None:
     """Step over a length of time; its minutes, or None where none stands here."""
+    start = reader.position
+    _step_over_about(reader)
+    minutes = _length(reader, unit_optional)
+    if minutes is None:
+        reader.position = start
+    return minutes
+
+
+def _step_over_about(reader: TokenReader) -> None:
+    """Step over `about`, `max`, `up to` and the like before a length of time."""
+    while any(reader.take(*words) for words in _ABOUT):
+        pass
+
+
+def _length(reader: TokenReader, unit_optional: bool) -> float | None:
+    """Step over a length of time without words before it; of a range the longer, with a fault."""
     if reader.take("half", "an", "hour"):
         return 30
     if reader.take("an", "hour"):
@@ -46,6 +63,12 @@ def take_duration(reader: TokenReader, unit_optional: bool = False) -> float | N
     number = reader.number()
     if number is None:
         return None
+    if reader.peek(1).sort == "range" and at_duration(reader, 2):
+        said = reader.text_from(reader.position, reader.position + 4)
+        reader.position += 2
+        most = _length(reader, unit_optional)
+        reader.fault(f"'{said}' is a range, and a day has one length", f"write the most there is: {most:g} min")
+        return most
     if reader.peek(1).text in MINUTES:
         reader.position += 2
         return number
@@ -77,7 +100,9 @@ def _odd_minutes(reader: TokenReader) -> float:
     ahead = 1 if reader.sees("and") else 0
     number = reader.number(ahead)
     with_unit = number is not None and reader.peek(ahead + 1).text in MINUTES
-    alone = number is not None and ahead == 0 and reader.peek(1).sort != "word" and reader.peek(1).sort != "range"
+    after = reader.peek(1)
+    ends = after.sort not in ("word", "range") or after.text in ("each", "a", "per", "every")
+    alone = number is not None and ahead == 0 and ends
     if number is None or not (with_unit or alone):
         return 0
     reader.position += ahead + (2 if with_unit else 1)

@@ -10,7 +10,7 @@ from setwright.catalogue.faults import Fault
 from setwright.solver.brief.phrase.clauses import choice_clauses as choice
 from setwright.solver.brief.phrase.clauses import setting_clauses as setting
 from setwright.solver.brief.phrase.clauses.age_clauses import age_clause
-from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, days_clause
+from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, cycle_clause, days_clause
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, rest_between
 from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause
 from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
@@ -35,7 +35,11 @@ _SYNONYMS = {
     "likes": "like",
     "prefer": "like",
     "prefers": "like",
+    "loves": "like",
+    "love": "like",
     "dislikes": "dislike",
+    "hates": "dislike",
+    "hate": "dislike",
     "cautions": "caution",
     "pins": "pin",
     "skip": "no",
@@ -86,6 +90,7 @@ def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
     return (
         rest_between(reader, draft)
         or age_clause(reader, draft)
+        or cycle_clause(reader, days)
         or days_clause(reader, draft, days)
         or fixed_clause(reader, draft)
         or choice.bare_caution(reader, draft)
@@ -97,6 +102,8 @@ def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
 
 def _led_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     """Read a clause that a leading word begins, unless a kit's own name begins with it."""
+    if reader.sees("for") and reader.peek(1).text in _EMPHASES:
+        reader.position += 1
     first = reader.peek().text
     if reader.match(("kit",)) and first not in _EMPHASES:
         return False
@@ -125,6 +132,7 @@ def _put_days(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> None:
     if days.counted and days.named:
         reader.fault("days are both counted and named", "count them all or name every weekday")
         return
+    days.put_cycle(reader)
     rows = [*days.counted, *(row for rows, _ in days.named for row in rows)]
     if not rows:
         if not reader.faults:

@@ -6,8 +6,8 @@ from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, HOURS, MINUTES
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
-_BEFORE = ("a", "an", "the", "for", "is", "client", "aged", "age", "of")
-_NAMING = ("age", "aged")
+_BEFORE = ("a", "an", "the", "for", "is", "client", "aged", "age", "of", "i'm", "i", "am", "he's", "she's")
+_NAMING = ("age", "aged", "i'm", "am", "he's", "she's")
 _ABOVE = (("over",), ("above",), ("older", "than"))
 _BELOW = (("under",), ("below",), ("younger", "than"))
 _YEARS = ("years", "year", "yrs", "yr", "yo", "y")

@@ -70,16 +70,16 @@ def _but(reader: TokenReader, draft: BriefDraft) -> None:
 def list_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
     """`avoid`, `without`, `like`, `dislike` and `single`, each with its list."""
     field, kinds = {
-        "without": ("without", ("item",)),
+        "without": ("without", ("item", *_AVOIDED)),
         "avoid": ("avoid", _AVOIDED),
         "like": ("like", _LIKED),
         "dislike": ("dislike", _LIKED),
         "single": ("owned.single", ("item",)),
     }[word]
-    wanted = " or ".join(KIND_NAMES[kind] for kind in kinds)
+    wanted = " or ".join(KIND_NAMES[kind] for kind in kinds if word != "without" or kind != "movement")
     for match in take_names(reader, kinds, word, wanted):
-        if field in ("avoid", "dislike") and match.kind in _AVOIDED:
-            _add_family(reader, draft, field, match)
+        if match.kind in _AVOIDED and word in ("avoid", "dislike", "without"):
+            _add_family(reader, draft, "avoid" if word == "without" else field, match)
         else:
             draft.add(field, match.id)
 
@@ -157,9 +157,19 @@ def bare_caution(reader: TokenReader, draft: BriefDraft) -> bool:
     while reader.take_any(_HAVING):
         pass
     if _take_condition(reader, draft):
+        while reader.at_separator() and (joint := reader.match(_CAUTIONS, 1)) and _stands_to_the_end(reader, joint):
+            reader.position += 1 + joint.length
+            draft.caution(joint.id)
         return True
     reader.position = start
     return False
+
+
+def _stands_to_the_end(reader: TokenReader, joint: Match) -> bool:
+    """Whether `and shoulder` after `bad knee` is one more of the same: the joint alone, joined by a word."""
+    joined = reader.peek().sort == "word" or reader.peek().text in "&+/"
+    ahead = 1 + joint.length
+    return joined and joint.id in _JOINTS and (reader.peek(ahead).text == "" or reader.at_separator(ahead))
 
 
 def _take_condition(reader: TokenReader, draft: BriefDraft) -> bool:

@@ -6,7 +6,7 @@ from typing import Any
 
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.phrase.clauses.place_clauses import Place, take_place
-from setwright.solver.brief.phrase.clauses.themes import LINKS, fault_mistyped_theme, take_theme
+from setwright.solver.brief.phrase.clauses.themes import LINKS, fault_mistyped_theme, take_cycle, take_theme
 from setwright.solver.brief.phrase.day_words import (
     at_count_of_days,
     at_weekday,
@@ -31,6 +31,32 @@ class DayClauses:
         """The days of which only the number is said."""
         self.named: list[tuple[list[dict[str, Any]], Place | None]] = []
         """The days of each clause that names weekdays, with the place it says of them."""
+        self.cycle: tuple[str, ...] = ()
+        """The themes that the days take in turn."""
+        self.cycle_text = ""
+
+    def put_cycle(self, reader: TokenReader) -> None:
+        """Give the days in turn the themes that the phrase names for all of them."""
+        rows = [*self.counted, *(row for rows, _ in self.named for row in rows)]
+        if self.cycle and rows and len(rows) % len(self.cycle):
+            reader.fault(
+                f"'{self.cycle_text}' is {len(self.cycle)} themes in turn, and there are {len(rows)} days",
+                "name the days with their themes, for example mon push, tue pull, thu lower 45 min",
+            )
+        elif any("focus" in row for row in rows) and self.cycle:
+            reader.fault(f"'{self.cycle_text}' is said beside a day's own theme", "keep one of the two")
+        elif self.cycle:
+            for place, row in enumerate(rows):
+                row["focus"] = self.cycle[place % len(self.cycle)]
+
+
+def cycle_clause(reader: TokenReader, days: DayClauses) -> bool:
+    """Read the themes of all days, `push pull legs`, `upper lower`, `full body`; whether they stood here."""
+    start = reader.position
+    if not (themes := take_cycle(reader)):
+        return False
+    days.cycle, days.cycle_text = themes, reader.text_from(start)
+    return True
 
 
 def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
@@ -79,12 +105,14 @@ def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
         found = _take_weekdays(reader)
         _add_named(reader, days, found, minutes or 0, take_theme(reader))
         return True
-    reader.take_any(LINKS)
+    linked = reader.take_any(LINKS)
     if reader.at_separator() and reader.number(1) is not None and reader.peek(2).text in DAY_NOUNS:
         reader.skip_separators()
     count = reader.number()
     if count is not None and reader.peek(1).text in DAY_NOUNS:
         reader.position += 2
+    elif count is not None and linked in ("x", "by") and (reader.peek(1).text == "" or reader.at_separator(1)):
+        reader.position += 1
     elif word := reader.take_any(_TIMES):
         count = _TIMES[word]
     else:
@@ -116,7 +144,7 @@ def _named(reader: TokenReader, days: DayClauses) -> bool:
         )
         return True
     take_endings(reader)
-    theme = take_theme(reader)
+    theme = take_theme(reader, named=True)
     _add_named(reader, days, found, minutes, theme)
     return True
 
@@ -126,7 +154,7 @@ def _take_weekdays(reader: TokenReader) -> list[tuple[str, str | None]]:
     start = reader.position
     found: list[tuple[str, str | None]] = []
     while weekdays := take_weekday(reader):
-        theme = take_theme(reader)
+        theme = take_theme(reader, named=True)
         if theme is None:
             fault_mistyped_theme(reader)
         found.extend((day, theme) for day in weekdays)

@@ -20,12 +20,13 @@ FIXED: Final = _table(
     {
         ("goal", "growth"): "growth|for growth|most growth|for most growth|goal growth",
         ("goal", "efficiency"): (
-            "efficiency|efficient|for efficiency|goal efficiency|pressed for time|short of time|in a hurry"
+            "efficiency|efficient|for efficiency|goal efficiency|pressed for time|short of time|in a hurry|"
+            "time efficient|efficiently|short on time|to save time|little time"
         ),
         ("goal", "balanced"): "balanced|for balanced|goal balanced|for balance",
         ("client.experience", "novice"): (
             "novice|beginner|a novice|a beginner|for a novice|for a beginner|first time in a gym|new to the gym|"
-            "new to lifting|new to training"
+            "new to lifting|new to training|i am a beginner|i'm a beginner|as a beginner|a total beginner"
         ),
         ("client.experience", "intermediate"): "intermediate",
         ("client.experience", "advanced"): "advanced",
@@ -34,7 +35,7 @@ FIXED: Final = _table(
         ("client.unit", "lb"): "lb|in lb|lbs|pounds|in pounds",
         ("owned.busy", True): "busy|peak hour|peak hours|at peak hour|at peak hours",
         ("owned.safeties", True): "safeties|with safeties",
-        ("pairs", True): "pairs|paired sets|with pairs|with paired sets|supersets|with supersets",
+        ("pairs", True): "pairs|paired sets|with pairs|with paired sets|supersets|with supersets|superset everything",
         ("pairs", False): "no pairs|no paired sets|without pairs|no supersets|without supersets",
         ("techniques", True): "techniques|with techniques|with drop sets|drop sets",
         ("techniques", False): "no techniques|without techniques|no drop sets|straight sets only",
@@ -46,7 +47,16 @@ FIXED: Final = _table(
         ("any_order", True): "any order|in any order",
     }
 )
-_LONGEST = max(len(words) for words in FIXED)
+PLAIN: Final = frozenset(
+    tuple(words.split())
+    for line in (
+        "hypertrophy|for hypertrophy|muscle growth|for muscle growth|muscle building|build muscle|to build muscle",
+        "gain muscle|to gain muscle|train|i train|i can train|i want to train",
+    )
+    for words in line.split("|")
+)
+"""What every plan is for, and words that ask for nothing."""
+_LONGEST = max(len(words) for words in (*FIXED, *PLAIN))
 
 
 def fixed_clause(reader: TokenReader, draft: BriefDraft) -> bool:
@@ -56,6 +66,9 @@ def fixed_clause(reader: TokenReader, draft: BriefDraft) -> bool:
         if words in FIXED:
             reader.position += length
             draft.set(*FIXED[words])
+            return True
+        if words in PLAIN:
+            reader.position += length
             return True
     return False
 

@@ -17,13 +17,34 @@ def emphasis_clause(reader: TokenReader, draft: BriefDraft, emphasis: str, word:
         draft.muscle(match.id, emphasis=emphasis, **take_limits(reader))
 
 
+def _take_trailing(reader: TokenReader) -> bool:
+    """Step over `focus` or `first` after a muscle; whether it stood there and ended the clause."""
+    if reader.peek().text in ("focus", "first", "priority", "emphasis") and (
+        reader.peek(1).text == "" or reader.at_separator(1)
+    ):
+        reader.position += 1
+        return True
+    return False
+
+
 def limit_clause(reader: TokenReader, draft: BriefDraft) -> bool:
-    """Read `chest at most 8 sets`; whether it stood here."""
+    """Read `chest at most 8 sets`, `chest twice a week` or `glutes and hamstrings focus`; whether it stood here."""
     start = reader.position
     match = reader.take_match(MUSCLES)
     if match is None:
         return False
     before = len(reader.faults)
+    if _take_trailing(reader):
+        draft.muscle(match.id, emphasis="priority")
+        return True
+    if reader.at_separator() and (second := reader.match(MUSCLES, 1)):
+        at = reader.position
+        reader.position += 1 + second.length
+        if _take_trailing(reader):
+            draft.muscle(match.id, emphasis="priority")
+            draft.muscle(second.id, emphasis="priority")
+            return True
+        reader.position = at
     asked = take_limits(reader)
     if not asked and len(reader.faults) == before:
         reader.position = start

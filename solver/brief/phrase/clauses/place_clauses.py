@@ -14,6 +14,8 @@ _BEFORE = ("at", "in", "with", "using")
 _ARTICLES = ("a", "an", "the", "my", "some", "only", "just")
 _SAFETIES = "safeties"
 """An item that is no place to train: `with safeties` is said of what is owned."""
+OWNED = ("dumbbells", "bands", "kettlebells", "bodyweight")
+"""Kits that are also things: `dumbbells or bands` is both."""
 _UNITS = {"kg": "kg", "kilo": "kg", "kilos": "kg", "lb": "lb", "lbs": "lb", "pounds": "lb"}
 
 
@@ -53,11 +55,25 @@ def take_place(reader: TokenReader) -> Place | None:
         reader.position = start
         return None
     things = [first]
+    reader.take_any(("only",))
     dumbbells = _take_dumbbells(reader, first)
     while more := _take_more(reader):
         things.append(more)
         dumbbells = dumbbells or _take_dumbbells(reader, more)
+    if any(token.text == "or" for token in reader.tokens[start : reader.position]) and _is_a_choice(things):
+        _fault_choice(reader, start)
     return Place(_equipment(reader, things), reader.text_from(start), *(dumbbells or (None, None, None)))
+
+
+def _is_a_choice(things: list[Match]) -> bool:
+    """Whether two whole places are among the things, of which a day can have but one."""
+    return sum(thing.kind == "kit" and thing.text not in OWNED for thing in things) > 1
+
+
+def _fault_choice(reader: TokenReader, start: int) -> None:
+    """Keep the fault of two places where one is meant."""
+    said = reader.text_from(start)
+    reader.fault(f"'{said}' leaves open which place it is", "name one of them, or give each day its own")
 
 
 def _take_thing(reader: TokenReader) -> Match | None:
@@ -129,6 +145,10 @@ def place_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     reader.take_any(_BEFORE)
     if reader.take("home"):
         draft.home = True
+        if reader.sees("or"):
+            reader.position += 1
+            if take_place(reader):
+                _fault_choice(reader, start)
         return True
     reader.position = start
     return False

@@ -18,7 +18,24 @@ def at_limit(reader: TokenReader, ahead: int = 0) -> bool:
     phrases = (*_MOST, *_LEAST)
     if any(reader.sees(*words, ahead=ahead) for words in phrases):
         return True
+    if reader.peek(ahead).text in ("once", "twice", "thrice"):
+        return True
     return reader.number(ahead) is not None or (reader.sees("on", ahead=ahead) and reader.number(ahead + 1) is not None)
+
+
+def _take_times(reader: TokenReader) -> int | None:
+    """Step over `twice a week` or `3 times a week`; how many days, or None where none stand here."""
+    start = reader.position
+    word = reader.take_any(("once", "twice", "thrice"))
+    number: float | None = {"once": 1, "twice": 2, "thrice": 3}.get(word or "")
+    if number is None and (number := reader.number()) is not None:
+        reader.position += 1
+        if not reader.take_any(("times", "time", "x")):
+            number = None
+    if number is None or number != int(number) or not any(reader.take(*words) for words in _EACH_WEEK):
+        reader.position = start
+        return None
+    return int(number)
 
 
 def take_limits(reader: TokenReader) -> dict[str, Any]:
@@ -38,6 +55,8 @@ def _limit(reader: TokenReader) -> dict[str, Any]:
     start = reader.position
     if start and reader.sees("and") and at_limit(reader, 1) and reader.number(1) is None:
         reader.position += 1
+    if (times := _take_times(reader)) is not None:
+        return {"days_at_least": times}
     if any(reader.take(*words) for words in _MOST):
         number = _take_sets(reader)
         return {"at_most": number} if number is not None else _no_number(reader, start)

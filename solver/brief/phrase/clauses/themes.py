@@ -19,16 +19,47 @@ _THEMES: dict[tuple[str, ...], str] = {
     ("pull",): "pull",
     ("arms",): "arms",
 }
+_OF_A_NAMED_DAY = {("legs",): "lower", ("leg", "day"): "lower"}
+"""What after a number of days may as well be muscles to grow."""
+CYCLES: dict[tuple[str, ...], tuple[str, ...]] = {
+    ("push", "pull", "legs"): ("push", "pull", "lower"),
+    ("push", "pull", "lower"): ("push", "pull", "lower"),
+    ("upper", "lower"): ("upper", "lower"),
+    ("full", "body"): ("full-body",),
+    ("whole", "body"): ("full-body",),
+    ("ppl",): ("push", "pull", "lower"),
+}
+"""Themes that the days of a week take in turn."""
 _NOT_A_THEME = ("reps", "rep", "back", "traps", "at", "on", "ups", "up", "up's")
 
 
-def take_theme(reader: TokenReader) -> str | None:
-    """Step over the theme of a day; the focus it stands for, or None where no theme stands here."""
-    for words, theme in _THEMES.items():
+def take_theme(reader: TokenReader, named: bool = False) -> str | None:
+    """Step over the theme of a day; the focus it stands for, or None where no theme stands here.
+
+    `named` says that it is said of a weekday.
+    """
+    for words, theme in (_THEMES | (_OF_A_NAMED_DAY if named else {})).items():
         if reader.sees(*words) and reader.peek(len(words)).text not in _NOT_A_THEME:
             reader.position += len(words)
             return theme
     return None
+
+
+def take_cycle(reader: TokenReader) -> tuple[str, ...]:
+    """Step over themes that days take in turn, `push pull legs` or `upper/lower split`; none where none stand here."""
+    for words, themes in CYCLES.items():
+        start = reader.position
+        for place, word in enumerate(words):
+            if place and not reader.sees(word):
+                reader.take_any(("/", ",", "and"))
+            if not reader.take(word):
+                break
+        else:
+            reader.take_any(("split", "splits", "sessions", "workouts"))
+            if reader.done or reader.at_separator():
+                return themes
+        reader.position = start
+    return ()
 
 
 def fault_mistyped_theme(reader: TokenReader) -> None:
