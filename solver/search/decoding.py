@@ -1,9 +1,9 @@
-"""From columns in use to a printed week: exercises of a class by turns, and each day in order."""
+"""From columns in use to a printed week: halves as pairs, exercises of a class by turns, each day in order."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.order import in_order
@@ -11,6 +11,7 @@ from setwright.solver.evaluation.prescriptions import reps_of, rir_of
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Assignment, Instance
+from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.rules.priority_variety import exercises_due
 
 Use = tuple[int, int, Assignment, int | None]
@@ -106,3 +107,20 @@ def ordered(instance: Instance, day: int, uses: list[Use], names: dict[tuple[int
         )
     lifts = [(resolved.catalogue.exercises[key], entry.partner) for key, entry in entries.items()]
     return tuple(entries[e.id] for e in in_order(resolved, lifts))
+
+
+def columns_with_pairs(model: LinearModel, amounts: Sequence[float]) -> tuple[Column, ...]:
+    """The columns in use in a solution on days, each two halves that it matched as one column.
+
+    `amounts` are those of the model's variables. Halves of one kind have the same partners, so any of them will do.
+    """
+    used = [j for j in range(len(model.columns)) if amounts[j] > 0.5]
+    free = set(used)
+    found: list[Column] = []
+    for match in model.matches:
+        for _ in range(round(amounts[match.pairs])):
+            a, b = (next(j for j in kind if j in free) for kind in (match.one, match.other))
+            free -= {a, b}
+            halves = sorted((model.columns[a].assignments[0], model.columns[b].assignments[0]), key=lambda h: h.cls)
+            found.append(Column(model.columns[a].group, tuple(halves)))
+    return (*(model.columns[j] for j in used if j in free), *found)

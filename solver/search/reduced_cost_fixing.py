@@ -9,8 +9,8 @@ from setwright.solver.engines.build import columns_with_halves, halves_model
 from setwright.solver.linear.columns import Column, day_groups
 from setwright.solver.search.bounding import Bound, is_near
 from setwright.solver.search.candidates import Ranking, is_pinned
+from setwright.solver.search.decoding import columns_with_pairs
 from setwright.solver.search.limits import Limits
-from setwright.solver.search.matching import columns_with_pairs
 from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent
 from setwright.solver.search.solve_options import SolveOptions
 
