@@ -54,6 +54,8 @@ def post(model: LinearModel) -> None:
         pairs = pair_columns(model.instance, group, halves_of_pairs(model.instance, group.like)) if place else ()
         fitting = [(place[a], place[b]) for a, b in (pair.assignments for pair in pairs) if a in place and b in place]
         _match(model, group, fitting)
+        alone = set(place.values()) - {j for pair in fitting for j in pair}
+        model.constrain("pair-fit", dict.fromkeys(sorted(alone), 1), high=0)
 
 
 def _is_half(model: LinearModel, column: int) -> bool:
