@@ -50,14 +50,8 @@ def pattern_model(instance: Instance, keep: frozenset[tuple[int, Assignment]] | 
 
 
 def day_model(instance: Instance, columns: Iterable[Column]) -> LinearModel:
-    """The week on its days, over some columns."""
+    """The week on its days, over some columns: with real pairs, or with halves that pair-fit matches."""
     return build(instance, day_groups(instance), columns)
-
-
-def halves_model(instance: Instance, columns: Iterable[Column] | None = None) -> LinearModel:
-    """The week on its days with halves in place of pairs; over all columns, or over some of them."""
-    groups = day_groups(instance)
-    return build(instance, groups, columns_with_halves(instance, groups) if columns is None else columns)
 
 
 def all_day_columns(instance: Instance) -> tuple[Column, ...]:

@@ -12,9 +12,6 @@ from setwright.solver.linear.columns import DayGroup, halves_of_pairs, pair_colu
 from setwright.solver.linear.linear_model import LinearModel, Match
 from setwright.solver.linear.rule import Rule
 
-MOST_PAIRS = 4
-"""Pairs on one day, at the very most."""
-
 
 def misfits(resolved: ResolvedBrief, a: Line, b: Line) -> Iterator[Misfit]:
     """Why two lines may not be a pair."""
@@ -77,7 +74,8 @@ def _match(model: LinearModel, group: DayGroup, fitting: list[tuple[int, int]]) 
     matched = [dict.fromkeys(members, -1) for members in listed]
     between = {tuple(sorted((kind_of[a], kind_of[b]))): (a, b) for a, b in fitting}
     for (one, other), (a, b) in between.items():
-        pairs = model.variable(MOST_PAIRS * len(group.days), integer=model.daily)
+        most = min(len(listed[one]), len(listed[other])) * len(group.days)
+        pairs = model.variable(most, integer=model.daily)
         model.matches.append(Match(pairs, listed[one], listed[other]))
         matched[one][pairs] = matched[other][pairs] = 1
         if walk_between(model.resolved, *(model.exercise(model.columns[j].assignments[0].cls) for j in (a, b))):

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from collections.abc import Set as AbstractSet
 from dataclasses import dataclass
+from functools import cached_property, partial
 
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import Column, DayGroup, day_groups, halves_of_pairs, pair_columns
+from setwright.solver.linear.columns import Column, DayGroup, day_groups, halves_of_pairs, pair_columns, undated_groups
 from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
@@ -67,8 +68,20 @@ class Ranking:
 
     def pairs(self, group: DayGroup) -> list[Column]:
         """The pairs of a day, best sum of their halves first."""
-        found = pair_columns(self.instance, group, halves_of_pairs(self.instance, group.like))
-        return sorted(found, key=lambda c: (-self.worth(group, c), [(a.cls, a.prescription) for a in c.assignments]))
+        return [Column(group.index, pair.assignments) for pair in self._pairs[group.like]]
+
+    @cached_property
+    def _pairs(self) -> tuple[list[Column], ...]:
+        """For each group of like days its pairs, best first."""
+        found: list[list[Column]] = []
+        for group in undated_groups(self.instance):
+            pairs = list(pair_columns(self.instance, group, halves_of_pairs(self.instance, group.like)))
+            pairs.sort(key=lambda c: [(a.cls, a.prescription) for a in c.assignments])
+            found.append(sorted(pairs, key=partial(self._loss, group)))
+        return tuple(found)
+
+    def _loss(self, group: DayGroup, column: Column) -> float:
+        return -self.worth(group, column)
 
     def worth(self, group: DayGroup, column: Column) -> float:
         """The sum of the reduced costs of a column's assignments."""

@@ -16,7 +16,7 @@ class Limits:
     name: str
     """quick | normal | thorough: the named search that the amounts are of, or were changed from."""
     rounds: int
-    """Neighbourhoods tried after the first week."""
+    """Neighbourhoods tried after the first week, at most."""
     work: float
     """CP-SAT's deterministic time in one neighbourhood, about a second each on a usual core."""
     columns: int

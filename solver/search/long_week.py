@@ -8,9 +8,8 @@ from functools import partial
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.bounding import Bound, is_near, prove_patterns, prove_week, relax_patterns
 from setwright.solver.search.candidates import Ranking
-from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
-from setwright.solver.search.restricted_master import improve_incumbent
+from setwright.solver.search.restricted_master import improve_beside_neighbourhoods
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.worker import Worker, result
 
@@ -37,19 +36,12 @@ def search_long_week(
     if not find_first():
         return
     left = options.limits.rounds_for(lns.days)
-
-    def improve(classes: frozenset[int]) -> None:
-        nonlocal left
-        if incumbent := lns.incumbent():
-            improving = worker.begin(partial(improve_incumbent, incumbent, ranking, classes, options, bound.cancelled))
-            left -= lns.improve(min(DURING_IMPROVEMENT, left))
-            if columns := result(improving, check):
-                adopt_columns(lns, columns)
-
     left -= lns.improve(min(BEFORE, left))
     classes = result(proved, check)
     for _ in range(IMPROVEMENTS):
-        improve(classes)
+        rounds = min(DURING_IMPROVEMENT, left)
+        improve_beside_neighbourhoods(lns, ranking, classes, rounds, options, bound, worker)
+        left -= rounds
     if lns.best and is_near(lns.best, bound.value, options):
         return
     patterns = worker.begin(partial(relax_patterns, instance, bound))

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-
 from setwright.solver.engines import highs
-from setwright.solver.engines.build import columns_with_halves, halves_model
+from setwright.solver.engines.build import columns_with_halves, day_model
 from setwright.solver.linear.columns import Column, day_groups
 from setwright.solver.search.bounding import Bound, is_near
 from setwright.solver.search.candidates import Ranking, is_pinned
@@ -20,16 +18,6 @@ USUAL = 1_000
 """Open columns at which the limit's nodes are what they say; fewer columns, whose nodes are cheaper, get more."""
 MOST_TIMES = 4
 """Times the limit's nodes that few columns get at most."""
-
-
-@dataclass(frozen=True)
-class Branched:
-    """What branching on the open columns gave."""
-
-    columns: tuple[Column, ...]
-    """The best week it found; empty where it found none."""
-    proved: bool
-    """Whether there is no better week than the better of this one and the incumbent."""
 
 
 def open_columns(ranking: Ranking, incumbent: Incumbent) -> list[Column]:
@@ -50,10 +38,13 @@ def open_columns(ranking: Ranking, incumbent: Incumbent) -> list[Column]:
     ]
 
 
-def fix_and_branch(ranking: Ranking, incumbent: Incumbent, options: SolveOptions, bound: Bound) -> Branched | None:
-    """Branch on the columns that may be in a better week than the incumbent, and lower the bound.
+def fix_and_branch(
+    ranking: Ranking, incumbent: Incumbent, options: SolveOptions, bound: Bound
+) -> tuple[Column, ...] | None:
+    """The best week among the columns that may be in a better one than the incumbent; lowers the bound to its proof.
 
-    None where the bound is so near already that nothing is to be gained, or where too many columns are open.
+    Empty where branching found none. None where the bound is so near already that nothing is to be gained, or where too
+    many columns are open.
     """
     best = incumbent.audit
     if not options.limits.fixing_nodes or is_near(best, bound.value, options):
@@ -63,7 +54,7 @@ def fix_and_branch(ranking: Ranking, incumbent: Incumbent, options: SolveOptions
         return None
     used = {(column.group, a) for column in incumbent.columns for a in column.assignments}
     start = [j for j, column in enumerate(columns) if (column.group, column.assignments[0]) in used]
-    model = halves_model(ranking.instance, columns)
+    model = day_model(ranking.instance, columns)
 
     def lower(value: float) -> None:
         # Weeks with a closed column score no more than the incumbent.
@@ -78,8 +69,7 @@ def fix_and_branch(ranking: Ranking, incumbent: Incumbent, options: SolveOptions
         start=start,
     )
     lower(branched.bound)
-    found = () if branched.amounts is None else columns_with_pairs(model, branched.amounts)
-    return Branched(found, branched.closed)
+    return () if branched.amounts is None else columns_with_pairs(model, branched.amounts)
 
 
 def _nodes_for(limits: Limits, columns: int) -> int:

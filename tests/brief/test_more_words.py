@@ -23,6 +23,9 @@ def read(phrase: str) -> Brief:
     ("phrase", "themes"),
     [
         ("6 days x 45 min, push pull legs", ["push", "pull", "lower"] * 2),
+        ("6 x 45 min push pull legs", ["push", "pull", "lower"] * 2),
+        ("4 days upper lower 45 min", ["upper", "lower"] * 2),
+        ("40 min mon legs", ["lower"]),
         ("6 x 45 min, push/pull/legs", ["push", "pull", "lower"] * 2),
         ("3 x 45 min, ppl split", ["push", "pull", "lower"]),
         ("4 days x 45 min, upper lower", ["upper", "lower"] * 2),

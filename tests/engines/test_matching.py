@@ -6,7 +6,7 @@ import pytest
 from boards import days, place_of
 
 from setwright.solver.engines import highs
-from setwright.solver.engines.build import build, halves_model, week_model
+from setwright.solver.engines.build import build, day_model, week_model
 from setwright.solver.linear.columns import (
     Column,
     day_groups,
@@ -49,12 +49,12 @@ def test_a_half_whose_partners_are_not_in_the_model_is_closed() -> None:
     """Of some columns only: what stays is a half alone, which is no way to do an exercise."""
     instance = place_of(**BRIEFS["bands"]).instance
     halves = [column for group in day_groups(instance) for column in half_columns(instance, group)]
-    alone = halves_model(instance, halves[:1])
+    alone = day_model(instance, halves[:1])
     assert highs.bound(alone, 10, 60.0).chosen == frozenset()
     first = day_groups(instance)[0]
     pairs = pair_columns(instance, first, halves_of_pairs(instance, first.like))
     beside = {a for pair in pairs for a in pair.assignments if halves[0].assignments[0] in pair.assignments}
-    model = halves_model(instance, [c for c in halves if c.group == 0 and c.assignments[0] in beside])
+    model = day_model(instance, [c for c in halves if c.group == 0 and c.assignments[0] in beside])
     amounts = highs.bound(model, 10, 60.0).amounts
     assert amounts is not None
     found = columns_with_pairs(model, amounts)

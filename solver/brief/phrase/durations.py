@@ -10,6 +10,7 @@ from setwright.solver.brief.phrase.token_reader import TokenReader
 MINUTES = ("min", "mins", "minute", "minutes", "m")
 DAY_NOUNS = ("day", "days", "session", "sessions", "time", "times", "workout", "workouts", "visit", "visits")
 _ABOUT = (("about",), ("around",), ("roughly",), ("max",), ("maximum",), ("up", "to"), ("at", "most"))
+TIMES = {"once": 1, "twice": 2, "thrice": 3}
 HOURS = ("h", "hr", "hrs", "hour", "hours")
 
 

@@ -17,10 +17,8 @@ from setwright.solver.brief.phrase.day_words import (
     take_weekday,
 )
 from setwright.solver.brief.phrase.draft import BriefDraft
-from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration, take_minutes
+from setwright.solver.brief.phrase.durations import DAY_NOUNS, TIMES, at_duration, take_minutes
 from setwright.solver.brief.phrase.token_reader import TokenReader
-
-_TIMES = {"once": 1, "twice": 2, "thrice": 3}
 
 
 class DayClauses:
@@ -66,8 +64,8 @@ def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> boo
     start = reader.position
     if reader.take("daily") or reader.take("every", "day"):
         return _counted(reader, draft, days, start, 7)
-    if word := reader.take_any(_TIMES):
-        return _counted(reader, draft, days, start, _TIMES[word])
+    if word := reader.take_any(TIMES):
+        return _counted(reader, draft, days, start, TIMES[word])
     if reader.number() is not None and at_count_of_days(reader):
         count = reader.number() or 0
         reader.position += 1
@@ -80,7 +78,7 @@ def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> boo
 def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: int, count: float) -> bool:
     """What follows a count of days: `3 days a week x 40 min`. True: such a clause is read even where it is faulty."""
     linked = take_links(reader)
-    theme = take_theme(reader)
+    theme = None if cycle_clause(reader, days) else take_theme(reader)
     linked = take_links(reader) or linked
     skip_to_minutes(reader)
     minutes = take_minutes(reader, unit_optional=linked)
@@ -89,7 +87,7 @@ def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: in
         reader.fault(f"'{text}' does not say for how many minutes", "write for example 3 days x 40 min")
         return True
     take_endings(reader)
-    theme = theme or take_theme(reader)
+    theme = theme or (None if cycle_clause(reader, days) else take_theme(reader))
     _add_counted(reader, days, count, minutes, theme)
     place = take_place(reader)
     if place:
@@ -103,7 +101,7 @@ def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
     take_endings(reader)
     if at_weekday(reader):
         found = _take_weekdays(reader)
-        _add_named(reader, days, found, minutes or 0, take_theme(reader))
+        _add_named(reader, days, found, minutes or 0, take_theme(reader, named=True))
         return True
     linked = reader.take_any(LINKS)
     if reader.at_separator() and reader.number(1) is not None and reader.peek(2).text in DAY_NOUNS:
@@ -113,8 +111,8 @@ def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
         reader.position += 2
     elif count is not None and linked in ("x", "by") and (reader.peek(1).text == "" or reader.at_separator(1)):
         reader.position += 1
-    elif word := reader.take_any(_TIMES):
-        count = _TIMES[word]
+    elif word := reader.take_any(TIMES):
+        count = TIMES[word]
     else:
         reader.fault(f"'{reader.text_from(start)}' does not say on how many days", "write for example 3 days x 40 min")
         return True

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from setwright.solver.brief.phrase.durations import TIMES
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _SETS = ("sets", "set")
@@ -18,7 +19,7 @@ def at_limit(reader: TokenReader, ahead: int = 0) -> bool:
     phrases = (*_MOST, *_LEAST)
     if any(reader.sees(*words, ahead=ahead) for words in phrases):
         return True
-    if reader.peek(ahead).text in ("once", "twice", "thrice"):
+    if reader.peek(ahead).text in TIMES:
         return True
     return reader.number(ahead) is not None or (reader.sees("on", ahead=ahead) and reader.number(ahead + 1) is not None)
 
@@ -26,8 +27,7 @@ def at_limit(reader: TokenReader, ahead: int = 0) -> bool:
 def _take_times(reader: TokenReader) -> int | None:
     """Step over `twice a week` or `3 times a week`; how many days, or None where none stand here."""
     start = reader.position
-    word = reader.take_any(("once", "twice", "thrice"))
-    number: float | None = {"once": 1, "twice": 2, "thrice": 3}.get(word or "")
+    number: float | None = TIMES.get(reader.take_any(TIMES) or "")
     if number is None and (number := reader.number()) is not None:
         reader.position += 1
         if not reader.take_any(("times", "time", "x")):

@@ -56,7 +56,7 @@ def take_cycle(reader: TokenReader) -> tuple[str, ...]:
                 break
         else:
             reader.take_any(("split", "splits", "sessions", "workouts"))
-            if reader.done or reader.at_separator():
+            if reader.done or reader.at_separator() or at_duration(reader):
                 return themes
         reader.position = start
     return ()
