@@ -5,7 +5,7 @@ from __future__ import annotations
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import columns_with_halves, day_model
 from setwright.solver.linear.columns import Column, day_groups
-from setwright.solver.search.bounding import Bound, is_near
+from setwright.solver.search.bounding import Bound
 from setwright.solver.search.candidates import Ranking, is_pinned
 from setwright.solver.search.decoding import columns_with_pairs
 from setwright.solver.search.limits import Limits
@@ -43,11 +43,10 @@ def fix_and_branch(
 ) -> tuple[Column, ...] | None:
     """The best week among the columns that may be in a better one than the incumbent; lowers the bound to its proof.
 
-    Empty where branching found none. None where the bound is so near already that nothing is to be gained, or where too
-    many columns are open.
+    Empty where branching found none; None where it is left out, or too many columns are open for it.
     """
     best = incumbent.audit
-    if not options.limits.fixing_nodes or is_near(best, bound.value, options):
+    if not options.limits.fixing_nodes:
         return None
     columns = open_columns(ranking, incumbent)
     if len(columns) > MOST_OPEN:
