@@ -49,6 +49,9 @@ def test_themes_that_days_take_in_turn(phrase: str, themes: list[str]) -> None:
         ("2 days x up to 50 min", [50] * 2),
         ("i can train 3 days x about 40 min", [40] * 3),
         ("train 3 days per week for 40 minutes", [40] * 3),
+        ("4x/wk 60min", [60] * 4),
+        ("2 x 45'", [45] * 2),
+        ("mon, wed, fri: 40 min", [40] * 3),
     ],
 )
 def test_minutes_of_days(phrase: str, minutes: list[int]) -> None:
@@ -63,6 +66,10 @@ def test_minutes_of_days(phrase: str, minutes: list[int]) -> None:
         ("glutes and hamstrings focus", {"glutes": ("priority", None), "hamstrings": ("priority", None)}),
         ("chest focus, no calves", {"chest": ("priority", None), "calves": ("none", None)}),
         ("for bigger shoulders", {"delts": ("priority", None)}),
+        ("wider shoulders", {"delts": ("priority", None)}),
+        ("lagging calves, weak point chest", {"calves": ("priority", None), "chest": ("priority", None)}),
+        ("emphasis on glutes", {"glutes": ("priority", None)}),
+        ("more arms", {"arms": ("priority", None)}),
     ],
 )
 def test_what_is_asked_of_a_muscle(words: str, muscles: dict[str, Any]) -> None:
@@ -81,6 +88,8 @@ def test_what_is_asked_of_a_muscle(words: str, muscles: dict[str, Any]) -> None:
         ("time efficient", "goal", "efficiency"),
         ("superset everything", "pairs", True),
         ("dumbbells only", "equipment", "home-dumbbells"),
+        ("20 kg dumbbells", "owned.dumbbell_max", 20.0),
+        ("maximum growth", "goal", "growth"),
     ],
 )
 def test_one_word_for_one_field(words: str, field: str, value: object) -> None:
@@ -109,6 +118,8 @@ def test_what_is_hated_is_disliked_and_what_is_to_be_left_out_is_avoided() -> No
         ("3 x 40 min, hotel gym or commercial gym", "leaves open which place it is"),
         ("4 days x 45 min, push pull legs", "'push pull legs' is 3 themes in turn, and there are 4 days"),
         ("mon upper 40 min, thu lower 40 min, upper lower", "is said beside a day's own theme"),
+        ("45 min every other day", "is three days in one week and four in the next"),
+        ("3 x 40 min, get stronger", "'get stronger' is not what these weeks are for"),
         ("3 days x 30-45 min", "'30-45 min' is a range, and a day has one length"),
     ],
 )
@@ -120,3 +131,30 @@ def test_what_is_open_is_asked(phrase: str, said: str) -> None:
 
 def test_dumbbells_or_bands_are_both() -> None:
     assert read("3 x 40 min, dumbbells or bands").equipment == ("dumbbell", "band")
+
+
+def test_sets_before_their_muscle() -> None:
+    for words in ("12 sets of back per week", "back 12 sets", "at least 12 sets for back"):
+        ask = read(f"3 x 40 min, {words}").muscles["back"]
+        assert ask.at_least == 12
+
+
+def test_the_rest_is_held_and_what_is_named_is_not() -> None:
+    for words in ("grow delts, hold the rest", "hold everything else, grow delts"):
+        muscles = read(f"3 x 40 min, {words}").muscles
+        assert muscles["delts"].emphasis == "priority"
+        assert muscles["chest"].emphasis == muscles["quads"].emphasis == "hold"
+        assert not {"side-delts", "rear-delts", "front-delts", "obliques"} & set(muscles)
+
+
+def test_what_cannot_be_done_is_avoided() -> None:
+    assert "pull-up" in read("3 x 40 min, cannot do pull-ups").avoid
+    assert "pull-up" in read("3 x 40 min, can't do pull-ups").avoid
+    assert "dumbbell-walking-lunge" in read("3 x 40 min, doesn't like lunges").dislike
+
+
+def test_a_sport_on_two_days() -> None:
+    found = [(other.name, other.weekday) for other in read("3 x 40 min, sport football on tue, thu").other]
+    assert found == [("football", "tue"), ("football", "thu")]
+    apart = read("sport football on tue, thu 40 min")
+    assert [day.weekday for day in apart.days] == ["thu"] and len(apart.other) == 1

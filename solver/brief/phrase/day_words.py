@@ -8,7 +8,16 @@ from setwright.solver.brief.phrase.durations import DAY_NOUNS, at_duration
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _EACH = (("each",), ("a", "day"), ("a", "session"), ("a", "time"), ("per", "day"), ("per", "session"))
-_WEEKLY = (("a", "week"), ("per", "week"), ("every", "week"), ("each", "week"), ("weekly",), ("/", "week"))
+_WEEKLY = (
+    ("a", "week"),
+    ("per", "week"),
+    ("every", "week"),
+    ("each", "week"),
+    ("weekly",),
+    ("/", "week"),
+    ("/", "wk"),
+    ("a", "wk"),
+)
 GROUPS = {
     "weekend": ("sat", "sun"),
     "weekends": ("sat", "sun"),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
 _LABELS = {
@@ -27,6 +28,8 @@ class BriefDraft:
         self.raw: dict[str, Any] = {}
         self.home = False
         """Whether `at home` was said, which names no equipment yet."""
+        self.rest: str | None = None
+        """The emphasis of all muscles that the phrase does not name, where it says one."""
 
     def set(self, path: str, value: Any) -> None:
         """Set the field at a path of dots; the same value again changes nothing."""
@@ -62,6 +65,19 @@ class BriefDraft:
     def caution(self, tag: str) -> None:
         """Add a caution; one that is said twice stands twice, so that the brief can say it was taken once."""
         self.raw.setdefault("client", {}).setdefault("cautions", []).append({"tag": tag})
+
+    def put_rest(self, catalogue: Catalogue) -> None:
+        """Give the muscles that are sought and not named the emphasis that was said of the rest."""
+        if self.rest is None:
+            return
+        named: set[str] = set()
+        for name, ask in self.raw.get("muscles", {}).items():
+            group = catalogue.groups.get(name)
+            own = (name,) if group is None else group.priority if ask.get("emphasis") == "priority" else group.otherwise
+            named.update((*own, *(group.normal_when_priority if group else ())))
+        for muscle in catalogue.muscles.values():
+            if muscle.size != "minor" and muscle.id not in named:
+                self.muscle(muscle.id, emphasis=self.rest)
 
     def muscle(self, name: str, **ask: Any) -> None:
         """Ask something of a muscle or group, together with what was asked of it before."""

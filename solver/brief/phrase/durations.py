@@ -7,7 +7,7 @@ from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.phrase.lexicon import ALL_KINDS
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
-MINUTES = ("min", "mins", "minute", "minutes", "m")
+MINUTES = ("min", "mins", "minute", "minutes", "m", "'")
 DAY_NOUNS = ("day", "days", "session", "sessions", "time", "times", "workout", "workouts", "visit", "visits")
 _ABOUT = (("about",), ("around",), ("roughly",), ("max",), ("maximum",), ("up", "to"), ("at", "most"))
 TIMES = {"once": 1, "twice": 2, "thrice": 3}

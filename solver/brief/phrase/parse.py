@@ -11,8 +11,8 @@ from setwright.solver.brief.phrase.clauses import choice_clauses as choice
 from setwright.solver.brief.phrase.clauses import setting_clauses as setting
 from setwright.solver.brief.phrase.clauses.age_clauses import age_clause
 from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, cycle_clause, days_clause
-from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, rest_between
-from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause
+from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, other_aim, rest_between
+from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause, sets_clause
 from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import lexicon_of
@@ -25,6 +25,16 @@ _EMPHASES = {
     "priority": "priority",
     "focus": "priority",
     "bigger": "priority",
+    "big": "priority",
+    "more": "priority",
+    "stronger": "priority",
+    "wider": "priority",
+    "thicker": "priority",
+    "lagging": "priority",
+    "weak": "priority",
+    "emphasis": "priority",
+    "emphasise": "priority",
+    "emphasize": "priority",
     "prioritise": "priority",
     "prioritize": "priority",
     "hold": "hold",
@@ -43,6 +53,16 @@ _SYNONYMS = {
     "cautions": "caution",
     "pins": "pin",
     "skip": "no",
+}
+_LONG_SYNONYMS: Mapping[tuple[str, ...], str] = {
+    ("can't", "do"): "avoid",
+    ("can't",): "avoid",
+    ("cannot", "do"): "avoid",
+    ("cannot",): "avoid",
+    ("doesn't", "like"): "dislike",
+    ("don't", "like"): "dislike",
+    ("do", "not", "like"): "dislike",
+    ("does", "not", "like"): "dislike",
 }
 _HANDLERS: Mapping[str, Callable[[TokenReader, BriefDraft, str], None]] = {
     "no": choice.no_clause,
@@ -76,6 +96,7 @@ def draft_phrase(text: str, catalogue: Catalogue) -> tuple[dict[str, Any], tuple
             break
         if not _clause(reader, draft, days):
             take_unrecognised(reader, LEADERS)
+    draft.put_rest(catalogue)
     _put_days(reader, draft, days)
     if draft.home and "equipment" not in draft.raw and not reader.faults:
         reader.fault(
@@ -93,8 +114,10 @@ def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
         or cycle_clause(reader, days)
         or days_clause(reader, draft, days)
         or fixed_clause(reader, draft)
+        or other_aim(reader)
         or choice.bare_caution(reader, draft)
         or limit_clause(reader, draft)
+        or sets_clause(reader, draft)
         or _led_clause(reader, draft)
         or (_not_a_name(reader) and place_clause(reader, draft))
     )
@@ -107,11 +130,17 @@ def _led_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     first = reader.peek().text
     if reader.match(("kit",)) and first not in _EMPHASES:
         return False
+    for words, meant in _LONG_SYNONYMS.items():
+        if reader.take(*words):
+            _HANDLERS[meant](reader, draft, meant)
+            return True
     word = _SYNONYMS.get(first, first)
     if word in _EMPHASES:
         reader.position += 1
-        if word in ("priority", "focus"):
+        if word in ("priority", "focus", "emphasis"):
             reader.take("on")
+        if word == "weak":
+            reader.take_any(("point", "points"))
         emphasis_clause(reader, draft, _EMPHASES[word], first)
         return True
     if word in _HANDLERS:

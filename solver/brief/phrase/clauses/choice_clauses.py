@@ -199,13 +199,14 @@ def sport_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
         reader.position += 1
         days.append(day)
         found = True
-        if reader.sees("and") and reader.weekday(1):
+        if reader.at_separator() and reader.weekday(1) and reader.number(2) is None:
             reader.position += 1
     while region := reader.take_any(("lower", "push", "pull")):
         regions.append(region)
         if reader.peek(1).text in ("lower", "push", "pull"):
             reader.take("and")
-    if not found or not name:
+    name = name or (word if found else "")
+    if not found:
         text = f"{word} {name}".strip()
         reader.fault(f"'{text}' does not say on which day", "write sport football on tue lower")
     for day in days if name else []:

@@ -62,6 +62,9 @@ def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> boo
     if at_weekday(reader):
         return _named(reader, days)
     start = reader.position
+    if _every_other_day(reader, start):
+        take_minutes(reader, unit_optional=False)
+        return True
     if reader.take("daily") or reader.take("every", "day"):
         return _counted(reader, draft, days, start, 7)
     if word := reader.take_any(TIMES):
@@ -73,6 +76,15 @@ def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> boo
     if at_duration(reader):
         return _reversed(reader, days, start)
     return False
+
+
+def _every_other_day(reader: TokenReader, start: int) -> bool:
+    """Keep the fault of `every other day`, which is three days of one week and four of the next."""
+    if not (reader.take("every", "other", "day") or reader.take("every", "second", "day")):
+        return False
+    said = reader.text_from(start)
+    reader.fault(f"'{said}' is three days in one week and four in the next", "write 3 days x 40 min or 4 days x 40 min")
+    return True
 
 
 def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: int, count: float) -> bool:
@@ -102,6 +114,8 @@ def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
     if at_weekday(reader):
         found = _take_weekdays(reader)
         _add_named(reader, days, found, minutes or 0, take_theme(reader, named=True))
+        return True
+    if _every_other_day(reader, start):
         return True
     linked = reader.take_any(LINKS)
     if reader.at_separator() and reader.number(1) is not None and reader.peek(2).text in DAY_NOUNS:
@@ -133,6 +147,7 @@ def _named(reader: TokenReader, days: DayClauses) -> bool:
     """Weekdays, then their minutes: `mon upper, thu lower 60 min`. True: it is read even where it is faulty."""
     start = reader.position
     found = _take_weekdays(reader)
+    reader.take(":")
     skip_to_minutes(reader)
     reader.take_any(LINKS)
     minutes = take_minutes(reader, unit_optional=True)

@@ -18,7 +18,10 @@ def _table(rows: Mapping[tuple[str, str | bool], str]) -> dict[Words, tuple[str,
 
 FIXED: Final = _table(
     {
-        ("goal", "growth"): "growth|for growth|most growth|for most growth|goal growth",
+        ("goal", "growth"): (
+            "growth|for growth|most growth|for most growth|goal growth|max growth|maximum growth|maximal growth|"
+            "maximise growth|maximize growth"
+        ),
         ("goal", "efficiency"): (
             "efficiency|efficient|for efficiency|goal efficiency|pressed for time|short of time|in a hurry|"
             "time efficient|efficiently|short on time|to save time|little time"
@@ -52,11 +55,35 @@ PLAIN: Final = frozenset(
     for line in (
         "hypertrophy|for hypertrophy|muscle growth|for muscle growth|muscle building|build muscle|to build muscle",
         "gain muscle|to gain muscle|train|i train|i can train|i want to train",
+        "female|male|woman|man|a woman|a man",
     )
     for words in line.split("|")
 )
 """What every plan is for, and words that ask for nothing."""
 _LONGEST = max(len(words) for words in (*FIXED, *PLAIN))
+
+
+OTHER_AIMS: Final = frozenset(
+    tuple(words.split())
+    for line in (
+        "strength|for strength|get strong|get stronger|to get stronger|powerlifting|endurance|cardio|conditioning",
+        "lose weight|to lose weight|fat loss|for fat loss|weight loss|for weight loss",
+    )
+    for words in line.split("|")
+)
+"""What people train for and these weeks do not."""
+
+
+def other_aim(reader: TokenReader) -> bool:
+    """Keep the fault of an aim that these weeks are not for; whether one stood here."""
+    for length in range(4, 0, -1):
+        words = tuple(reader.peek(ahead).text for ahead in range(length))
+        if words in OTHER_AIMS:
+            start = reader.position
+            reader.position += length
+            reader.fault(f"'{reader.text_from(start)}' is not what these weeks are for", "they are for muscle growth")
+            return True
+    return False
 
 
 def fixed_clause(reader: TokenReader, draft: BriefDraft) -> bool:

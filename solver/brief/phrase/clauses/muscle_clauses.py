@@ -3,18 +3,38 @@
 from __future__ import annotations
 
 from setwright.solver.brief.phrase.clauses.name_lists import take_names
-from setwright.solver.brief.phrase.clauses.set_limits import take_limits
+from setwright.solver.brief.phrase.clauses.set_limits import at_limit, take_limits
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import Kind
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
+_THE_REST = (("the", "rest"), ("rest",), ("everything", "else"), ("all", "else"), ("all", "others"), ("the", "others"))
 MUSCLES: tuple[Kind, ...] = ("muscle", "group")
 
 
 def emphasis_clause(reader: TokenReader, draft: BriefDraft, emphasis: str, word: str) -> None:
-    """Read the muscles after `grow`, `hold` and the like, each with its limits if it has any."""
+    """Read the muscles after `grow`, `hold` and the like, each with its limits if it has any; or `the rest`."""
+    if any(reader.take(*words) for words in _THE_REST):
+        draft.rest = emphasis
+        return
     for match in take_names(reader, MUSCLES, word, "a muscle or group"):
         draft.muscle(match.id, emphasis=emphasis, **take_limits(reader))
+
+
+def sets_clause(reader: TokenReader, draft: BriefDraft) -> bool:
+    """Read `10 sets of chest`, `at least 8 sets for back`; whether it stood here."""
+    start, before = reader.position, len(reader.faults)
+    if not at_limit(reader) or not any(token.text in ("set", "sets") for token in reader.tokens[start : start + 6]):
+        return False
+    asked = take_limits(reader)
+    reader.take_any(("of", "for", "on"))
+    if match := asked and reader.take_match(MUSCLES):
+        reader.take("a", "week") or reader.take("per", "week") or reader.take("weekly")
+        draft.muscle(match.id, **asked)
+        return True
+    reader.position = start
+    del reader.faults[before:]
+    return False
 
 
 def _take_trailing(reader: TokenReader) -> bool:

@@ -50,13 +50,17 @@ class Place:
 def take_place(reader: TokenReader) -> Place | None:
     """Step over a place; None, with the reader unmoved, where none stands here."""
     start = reader.position
+    weight = _take_weight(reader)
     first = _take_thing(reader)
+    if weight and (first is None or not _are_dumbbells(first)):
+        reader.position = start
+        return None
     if first is None or first.id == _SAFETIES:
         reader.position = start
         return None
     things = [first]
     reader.take_any(("only",))
-    dumbbells = _take_dumbbells(reader, first)
+    dumbbells = weight or _take_dumbbells(reader, first)
     while more := _take_more(reader):
         things.append(more)
         dumbbells = dumbbells or _take_dumbbells(reader, more)
@@ -116,9 +120,26 @@ def _equipment(reader: TokenReader, things: list[Match]) -> str | tuple[str, ...
     return tuple(dict.fromkeys(match[1] for match in found if match))
 
 
+def _are_dumbbells(thing: Match) -> bool:
+    return "dumbbell" in thing.text or "db" in thing.text
+
+
+def _take_weight(reader: TokenReader) -> tuple[float | None, float | None, str | None] | None:
+    """`20 kg` before dumbbells: the heaviest and its unit."""
+    start = reader.position
+    while reader.take_any(_BEFORE):
+        pass
+    heaviest, unit = reader.number(), reader.peek(1).text
+    if heaviest is None or unit not in _UNITS:
+        reader.position = start
+        return None
+    reader.position += 2
+    return heaviest, None, _UNITS[unit]
+
+
 def _take_dumbbells(reader: TokenReader, thing: Match) -> tuple[float | None, float | None, str | None] | None:
     """`to 24 kg by 2` after dumbbells: the heaviest, the step and the unit."""
-    if "dumbbell" not in thing.text and "db" not in thing.text:
+    if not _are_dumbbells(thing):
         return None
     start = reader.position
     reader.take("up")
