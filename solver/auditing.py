@@ -11,7 +11,8 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import UNITS, Finding
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Week
-from setwright.solver.rulebook import in_order
+from setwright.solver.linear.rule import Scope
+from setwright.solver.rulebook import RULES, in_order
 
 
 @dataclass(frozen=True)
@@ -21,6 +22,25 @@ class Audit:
     evaluated: EvaluatedWeek
     broken: tuple[Finding, ...]
     charged: tuple[Finding, ...]
+
+    @cached_property
+    def violations(self) -> tuple[Finding, ...]:
+        """What is wrong in any week: unsafe for this client, without the kit, too long, or against the brief."""
+        return self._told("any week")
+
+    @cached_property
+    def differences(self) -> tuple[Finding, ...]:
+        """Where a week made elsewhere differs from how setwright plans, without what makes no difference."""
+        return self._told("planned weeks")
+
+    def _told(self, scope: Scope) -> tuple[Finding, ...]:
+        """The hard rules of a scope that are broken, without negligible breaches."""
+        rules = [(finding, RULES[finding.rule]) for finding in self.broken]
+        return tuple(
+            finding
+            for finding, rule in rules
+            if rule.scope == scope and not (rule.negligible and rule.negligible(self.evaluated, finding))
+        )
 
     @cached_property
     def stimulus_units(self) -> int:

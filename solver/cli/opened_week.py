@@ -23,7 +23,7 @@ WITHHELD: Final = (
     "the week was written without its client's cautions and age, so exercises that they close would be open here; "
     "name the brief with --brief, or write the week with --private"
 )
-WEEK_FILES: Final = (".json", ".csv", ".tsv", ".txt")
+WEEK_FILES: Final = (".json", ".csv", ".tsv", ".txt", ".xlsx")
 """The endings of a week's file, whether or not it is there."""
 
 

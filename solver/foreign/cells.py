@@ -11,9 +11,10 @@ _SPAN: Final = re.compile(r"(\d{1,3})(?:\s*(?:to|-|\N{EN DASH})\s*(\d{1,3}))?\s*
 _HOLD: Final = re.compile(
     r"(\d{1,3})(?:\s*(?:to|-|\N{EN DASH})\s*(\d{1,3}))?\s*(?:s|sec|secs|seconds)(?:\s*(?:/side|each(?: side)?))?"
 )
-_CLOCK: Final = re.compile(r"(\d{1,3}):([0-5]\d)")
-_SECONDS: Final = re.compile(r"(\d{1,4})\s*(?:s|sec|secs|seconds)?")
-_MINUTES: Final = re.compile(r"(\d{1,2}(?:\.\d)?)\s*(?:min|mins|minutes|m)")
+_CLOCK: Final = re.compile(r"(\d{1,3}):([0-5]\d)(?:\s*(?:min|mins|minutes|m))?")
+_SECONDS: Final = re.compile(r"(\d{1,4})\s*(?:s|sec|secs|seconds|\"|'')?")
+_MINUTES: Final = re.compile(r"(\d{1,2}(?:\.\d{1,2})?)\s*(?:min|mins|minutes|minute|m|')")
+_BOTH: Final = re.compile(r"(\d{1,2})\s*(?:min|mins|minutes|m|')\s*([0-5]?\d)\s*(?:s|sec|secs|seconds|\"|'')?")
 
 
 def whole_number(value: Any) -> Any:
@@ -37,11 +38,11 @@ def hold_seconds(value: Any) -> tuple[int, int] | None:
 
 
 def rest_seconds(value: Any) -> int | None:
-    """90, 1:30, 90 s or 1.5 min as whole seconds; None where it is no rest."""
+    """90, 1:30, 90 s, 1.5 min or 1 min 30 s as whole seconds; None where it is no rest."""
     if type(value) is int:
         return value
-    text = value.strip().lower() if isinstance(value, str) else ""
-    if found := _CLOCK.fullmatch(text):
+    text = value.strip().lower().replace(",", ".") if isinstance(value, str) else ""
+    if found := _CLOCK.fullmatch(text) or _BOTH.fullmatch(text):
         return 60 * int(found[1]) + int(found[2])
     if found := _SECONDS.fullmatch(text):
         return int(found[1])

@@ -2,23 +2,20 @@
 
 from __future__ import annotations
 
-import io
 import re
-import zipfile
 from dataclasses import dataclass
 from datetime import date
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING
 
-from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.foreign.filled_cells import MOST_COLUMNS, MOST_ROWS, DoneSet, SessionCells
+from setwright.solver.foreign.opened_workbook import opened_workbook
 from setwright.solver.sheets.xlsx import log_keys
 
 if TYPE_CHECKING:
     from openpyxl.worksheet.worksheet import Worksheet
 
 __all__ = ["Done", "DoneSession", "DoneSet", "read_workbook"]
-MOST_BYTES: Final = 5_000_000
-MOST_UNPACKED: Final = 50_000_000
 
 
 @dataclass(frozen=True)
@@ -44,9 +41,8 @@ class Done:
 
 def read_workbook(data: bytes, where: str = "week.xlsx") -> Done:
     """What was done; raises UsageFault where the file is no workbook of a week, SetwrightError without openpyxl."""
-    _check_size(data, where)
     faults: list[Fault] = []
-    found = [_session_of(sheet, faults, where) for sheet in _opened(data, where).worksheets]
+    found = [_session_of(sheet, faults, where) for sheet in opened_workbook(data, where).worksheets]
     sessions = [session for session in found if session is not None]
     if not sessions:
         said = "holds no sheet of a session"
@@ -55,33 +51,6 @@ def read_workbook(data: bytes, where: str = "week.xlsx") -> Done:
     twice = sorted({number for number in numbers if numbers.count(number) > 1})
     faults += [Fault(where, f"session {number} stands on two sheets", "keep one of them") for number in twice]
     return Done(tuple(sorted(sessions, key=lambda s: s.number)), tuple(faults))
-
-
-def _check_size(data: bytes, where: str) -> None:
-    """Refuse what is no package, is too large, or would unpack to more than a week can be."""
-    if len(data) > MOST_BYTES:
-        raise UsageFault(Fault(where, "is larger than 5 MB, expected one week", "name the workbook of one week"))
-    try:
-        with zipfile.ZipFile(io.BytesIO(data)) as package:
-            unpacked = sum(part.file_size for part in package.infolist())
-    except (zipfile.BadZipFile, OSError, ValueError):
-        raise UsageFault(Fault(where, "is no xlsx workbook", "save it as xlsx")) from None
-    if unpacked > MOST_UNPACKED:
-        raise UsageFault(Fault(where, "unpacks to more than 50 MB, expected one week", "name another file"))
-
-
-def _opened(data: bytes, where: str) -> Any:
-    """The workbook with values in place of formulas; links to other files are not followed."""
-    try:
-        from openpyxl import load_workbook
-    except ModuleNotFoundError:
-        said = "cannot be read: openpyxl is not installed"
-        raise SetwrightError(Fault(where, said, "pip install 'setwright[xlsx]'")) from None
-    try:
-        return load_workbook(io.BytesIO(data), data_only=True, keep_links=False)
-    except Exception as error:  # whatever a broken package makes the library raise is one fault
-        said = f"is no xlsx workbook that can be read ({type(error).__name__})"
-        raise UsageFault(Fault(where, said, "save it again as xlsx")) from None
 
 
 def _session_of(sheet: Worksheet, faults: list[Fault], where: str) -> DoneSession | None:

@@ -9,8 +9,12 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.week import Week
-from setwright.solver.foreign.raw_rows import looks_like_json, rows_of_csv, rows_of_json
+from setwright.solver.foreign.csv_lines import lines_of_csv
+from setwright.solver.foreign.json_rows import looks_like_json, rows_of_json
+from setwright.solver.foreign.notes import Notes
+from setwright.solver.foreign.raw_rows import rows_of_lines
 from setwright.solver.foreign.table_week import week_of_table
+from setwright.solver.foreign.workbook_lines import PACKAGE, rows_of_workbook
 from setwright.solver.sheets.common.json_values import parse_json
 from setwright.solver.sheets.document.week_reader import read_document
 
@@ -28,15 +32,21 @@ class LoadedWeek:
 def read_any(
     data: bytes, where: str, catalogue: Catalogue, asked: ParsedBrief | None = None, accept_near: bool = False
 ) -> LoadedWeek:
-    """The week of a JSON document or a table; `asked` is the brief it is held against, by default the week's own.
+    """The week of a JSON document, a table or a workbook, held against the brief `asked`, by default the week's own.
 
     A table without a brief takes days and minutes from the week, all else by default. Raises UsageFault with every
     fault found; a name that is only near a known one is a fault unless `accept_near`, and then a note.
     """
+    notes = Notes()
     document = parse_json(data, where) if looks_like_json(data) else None
     if isinstance(document, Mapping) and ("schema" in document or "brief" in document):
         found = read_document(document, catalogue, where, asked)
         return LoadedWeek(found.parsed, found.week, dict(document))
-    rows = rows_of_csv(data, where) if document is None else rows_of_json(document, where)
-    table = week_of_table(rows, where, catalogue, asked, accept_near)
+    if document is not None:
+        rows = rows_of_json(document, where)
+    elif data.startswith(PACKAGE):
+        rows = rows_of_workbook(data, where, notes)
+    else:
+        rows = rows_of_lines(lines_of_csv(data, where, notes), where, notes)
+    table = week_of_table(rows, where, catalogue, asked, accept_near, notes.sentences())
     return LoadedWeek(table.parsed, table.week, {}, table.notes)

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Mapping
+from types import MappingProxyType
 from typing import Final
 
 from setwright.catalogue.entries import Catalogue
@@ -12,6 +15,25 @@ from setwright.solver.sheets.common.words import listed
 from setwright.solver.sheets.document.exercise_names import ExerciseNames
 
 MOST_NEAR: Final = 3
+COMMONEST: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        "row": "barbell-row-to-chest",
+        "curl": "dumbbell-curl",
+        "press": "barbell-bench-press",
+        "fly": "dumbbell-fly",
+        "flye": "dumbbell-fly",
+        "adduction": "adductor-machine",
+        "abduction": "abductor-machine",
+        "ab wheel": "ab-wheel-rollout",
+    }
+)
+"""A name that several lifts share -> the id of the commonest of them (common practice, no source)."""
+
+
+def _short(text: str) -> str:
+    """A name in small letters and in the singular."""
+    key = " ".join(key_of(text))
+    return key if key in COMMONEST else key.removesuffix("s")
 
 
 class NearNames(ExerciseNames):
@@ -22,8 +44,22 @@ class NearNames(ExerciseNames):
         self.accept_near = accept_near
         self.taken: list[tuple[str, str]] = []
 
+    def knows(self, text: str) -> bool:
+        """Whether a text is an exercise's id, name or alias, or the short name of a common one."""
+        return self.lexicon.resolve(text, ("exercise",)) is not None or _short(text) in COMMONEST
+
     def unknown(self, text: str) -> str:
-        """The nearest exercise where near ones are accepted; raises PydanticCustomError otherwise."""
+        """The commonest exercise of a short name, or the nearest one where near ones are accepted.
+
+        Raises PydanticCustomError otherwise.
+        """
+        if (common := COMMONEST.get(_short(text))) and common in self.catalogue.exercises:
+            self.taken.append((text, self.catalogue.exercises[common].name))
+            return common
+        inner = re.sub(r"\s*\([^)]*\)\s*", " ", text).strip()
+        if inner and inner != text and (found := self.lexicon.resolve(inner, ("exercise",))):
+            self.taken.append((text, self.catalogue.exercises[found[1]].name))
+            return found[1]
         near = self.near_ones(text)
         if near and self.accept_near:
             self.taken.append((text, self.catalogue.exercises[near[0]].name))

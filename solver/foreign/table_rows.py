@@ -31,7 +31,7 @@ COLUMNS: Final[Mapping[str, str]] = {"rir": "RIR", "drops": "technique"}
 def _day(value: Any) -> str:
     found = day_key(value)
     if found is None:
-        raise refusal(f"got {shown(value)}, expected mon to sun or a session's number, 1 to 7")
+        raise refusal(f"got {shown(value)}, expected a weekday, a session's number, 1 to 7, or its name")
     return found
 
 

@@ -12,15 +12,21 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.prescriptions import pair_rests, reps_of, rests_of, rir_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.foreign.brief_from_week import fewest_minutes, implied_brief
+from setwright.solver.foreign.day_names import numbered_days
+from setwright.solver.foreign.header import WEEK
 from setwright.solver.foreign.near_names import NearNames
+from setwright.solver.foreign.notes import Notes
+from setwright.solver.foreign.pair_letters import LetteredLine, paired
+from setwright.solver.foreign.plain_rows import LETTER, plain_rows
 from setwright.solver.foreign.raw_rows import TableRow, columns_passed_over
 from setwright.solver.foreign.table_rows import TableLine, line_of_row
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.common.words import clock, listed
+from setwright.solver.sheets.common.words import clock, counted, listed
 
 MOST_ROWS: Final = 500
 TAKEN: Final[Mapping[str, str]] = MappingProxyType(
@@ -43,16 +49,26 @@ class TableWeek:
 
 
 def week_of_table(
-    rows: Sequence[TableRow], where: str, catalogue: Catalogue, asked: ParsedBrief | None, accept_near: bool
+    rows: Sequence[TableRow],
+    where: str,
+    catalogue: Catalogue,
+    asked: ParsedBrief | None,
+    accept_near: bool,
+    before: Sequence[str] = (),
 ) -> TableWeek:
-    """The rows as a week of the brief `asked`, or of the brief that they imply; raises UsageFault with every fault."""
+    """The rows as a week of the brief `asked`, or of the brief that they imply, with notes after those `before`.
+
+    Raises UsageFault with every fault.
+    """
     if not rows:
         raise UsageFault(Fault(where, "has no lines", "write a row for each line of the week"))
     if len(rows) > MOST_ROWS:
         raise UsageFault(Fault(where, f"has {len(rows)} lines, at most {MOST_ROWS} are read", "name one week"))
-    others = columns_passed_over(rows)
-    notes = [f"not read: the column{'s' if len(others) > 1 else ''} {listed(others)}"] if others else []
-    lines = _lines(rows, where, catalogue, accept_near, notes)
+    kept = Notes()
+    if others := columns_passed_over(rows):
+        kept.add(f"not read: the column{'s' if len(others) > 1 else ''} {listed(others)}")
+    lines = _lines(rows, where, catalogue, accept_near, kept)
+    notes = [*before, *kept.sentences()]
     days = _days_in_order(list(dict.fromkeys(line.day for line in lines)), asked, where)
     parsed = asked or implied_brief(days, lines, [10] * len(days), catalogue, where)
     resolved = resolve(parsed.brief, catalogue)
@@ -65,24 +81,55 @@ def week_of_table(
         raise UsageFault(faults)
     if asked is None:
         parsed = implied_brief(days, lines, fewest_minutes(resolved, week, where), catalogue, where)
-        notes.append("brief: days and minutes were taken from the week, all else is by default")
+        notes.append(_taken_words(parsed.brief, catalogue))
     unsaid = Counter(name for line in lines for name in TAKEN if getattr(line, name) is None)
-    notes += [f"{name} was not said in {n} lines: {TAKEN[name]}" for name, n in unsaid.items()]
+    notes += [f"{name} was not said in {counted(n, 'line')}: {TAKEN[name]}" for name, n in unsaid.items()]
     return TableWeek(parsed, week, tuple(notes))
 
 
+def _taken_words(brief: Brief, catalogue: Catalogue) -> str:
+    """What the brief of a week that came without one was taken to be."""
+    said = brief.equipment
+    words = (said,) if isinstance(said, str) else said or ()
+    kit = listed(catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
+    heavy = "" if brief.owned.dumbbell_max is None else ", with dumbbells as heavy as wanted"
+    themes = [f"{day.weekday or place}: {day.focus}" for place, day in enumerate(brief.days, 1) if day.focus]
+    focus = f", with the themes {listed(themes)}" if themes else ""
+    return (
+        f"brief: days and minutes were taken from the week{focus}; the kit is the smallest that has all it needs, "
+        f"{kit}{heavy}; all else is by default. --brief says otherwise"
+    )
+
+
 def _lines(
-    rows: Sequence[TableRow], where: str, catalogue: Catalogue, accept_near: bool, notes: list[str]
+    rows: Sequence[TableRow], where: str, catalogue: Catalogue, accept_near: bool, notes: Notes
 ) -> list[TableLine]:
+    """The rows as lines with their partners; raises UsageFault with the faults of all of them."""
     faults: list[Fault] = []
-    found = []
-    for at, row in rows:
-        names = NearNames(catalogue, accept_near)
-        found.append(line_of_row(row, at, names, where, faults))
-        notes += [f"{at}: {said!r} was read as {name}" for said, name in names.taken]
+    _one_week_only(rows, where, faults)
+    names = NearNames(catalogue, accept_near)
+    plain = plain_rows(rows, names, where, notes, faults)
+    days = numbered_days([row.get("day") for _, row in plain], where, notes, faults)
+    found: list[LetteredLine] = []
+    for at, row in plain:
+        named = {**row, "day": days.get(str(row.get("day")), row.get("day"))}
+        line = line_of_row(named, at, names, where, faults)
+        while names.taken:
+            said, name = names.taken.pop(0)
+            notes.add(f"{said!r} was read as {name}", at)
+        if line is not None:
+            found.append((at, row.get(LETTER, ""), line))
+    lines = paired(found, where, faults)
     if faults:
         raise UsageFault(faults)
-    return [line for line in found if line is not None]
+    return lines
+
+
+def _one_week_only(rows: Sequence[TableRow], where: str, faults: list[Fault]) -> None:
+    """Keep a fault where a column says that the lines are those of several weeks."""
+    weeks = {str(row[WEEK]).strip() for _, row in rows if row.get(WEEK) not in (None, "")}
+    if len(weeks) > 1:
+        faults.append(Fault(f"{where}: week", f"holds {len(weeks)} weeks, one is read", "keep the lines of one week"))
 
 
 def _days_in_order(used: list[str], asked: ParsedBrief | None, where: str) -> list[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
+from typing import Literal
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
@@ -15,6 +16,9 @@ Check = Callable[[EvaluatedWeek], Iterator[Finding]]
 Excludes = Callable[[ResolvedBrief, Exercise, ResolvedDay], bool]
 Post = Callable[[LinearModel], None]
 Figures = Callable[[ResolvedBrief], Mapping[str, object]]
+Negligible = Callable[[EvaluatedWeek, Finding], bool]
+Scope = Literal["any week", "planned weeks"]
+"""any week: a breach is wrong whoever made the week; planned weeks: setwright plans so, others may do otherwise."""
 
 
 def held_by_columns(model: LinearModel) -> None:
@@ -43,6 +47,9 @@ class Rule:
     """What a finding says, one text for each of its cases; the braces are the finding's fields."""
     figures: Figures | None = None
     """Numbers of the sentence that do not stand in rules.toml."""
+    scope: Scope = "any week"
+    negligible: Negligible | None = None
+    """Whether a breach by a week made elsewhere is not worth a word."""
     always: bool = field(default=False)
     """Whether the rule is posted even where the brief turns it off, because its variables serve other rules; its own
     constraints and costs then ask whether they are off."""

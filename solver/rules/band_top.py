@@ -75,6 +75,7 @@ RULES = (
     Rule(
         id="band-top",
         kind="hard",
+        scope="planned weeks",
         sentence="A muscle above its band of weekly sets has no exercise that trains it alone.",
         remedy="cut its sets",
         post=post,

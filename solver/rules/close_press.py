@@ -26,6 +26,7 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
 RULE = Rule(
     id="close-press",
     kind="hard",
+    scope="planned weeks",
     sentence="A close-grip press is used only when no flat press, incline press or dip is available, when triceps are a priority (not for a novice), or when the brief names it.",
     remedy="take a flat or incline press, make triceps a priority, or name it",
     post=held_by_columns,

@@ -8,7 +8,7 @@ from functools import partial
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.finding import Finding
+from setwright.solver.evaluation.finding import Finding, Kind
 from setwright.solver.evaluation.prescriptions import Prescription
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.linear.linear_model import LinearModel, combined
@@ -94,8 +94,9 @@ def post(cap: DailyCap, model: LinearModel) -> None:
 
 def _rule(rule: str, sentence: str, remedy: str, says: str) -> Rule:
     cap = CAPS[rule]
-    kind = "scored" if cap.room else "hard"
-    return Rule(rule, kind, sentence, remedy, partial(post, cap), partial(check, cap), says=says)  # type: ignore[arg-type]
+    kind: Kind = "scored" if cap.room else "hard"
+    posting, checking = partial(post, cap), partial(check, cap)
+    return Rule(rule, kind, sentence, remedy, posting, checking, says=says, scope="planned weeks")
 
 
 RULES = (

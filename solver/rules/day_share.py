@@ -75,6 +75,7 @@ def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
 RULE = Rule(
     id="day-share",
     kind="hard",
+    scope="planned weeks",
     sentence="In efficiency no day takes less than {percent} % of its share of the minutes used.",
     remedy="move sets from the longest day",
     post=post,

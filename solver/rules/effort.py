@@ -25,13 +25,24 @@ def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
     return {key: f"{resolved.number(name):g}" for key, name in names.items()}
 
 
+def safely_near(evaluated: EvaluatedWeek, finding: Finding) -> bool:
+    """Whether a line is within one repetition of the RIR due, or nearer to failure on a lift that is safe to fail."""
+    said, due = finding.amount, finding.limit
+    if not (isinstance(said, int) and isinstance(due, int)):
+        return False
+    safe = evaluated.resolved.catalogue.exercises[finding.exercise].safe_to_fail
+    return abs(said - due) <= 1 or (safe and said < due)
+
+
 RULE = Rule(
     id="effort",
     kind="data",
+    scope="planned weeks",
     sentence="RIR is {high} for high-fatigue lifts, {novice} for novices and for someone alone under a lift that can trap them, otherwise {other}.",
     remedy="print the RIR of the kind of lift",
     post=held_by_columns,
     check=check,
+    negligible=safely_near,
     says="{day}: {exercise} has {amount} RIR, not {limit}",
     figures=figures,
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from setwright.catalogue.entries import Exercise
 from setwright.catalogue.positions import positions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
-from setwright.solver.linear.rule import Excludes, Rule, held_by_columns
+from setwright.solver.linear.rule import Excludes, Rule, Scope, held_by_columns
 
 
 def _lacks_kit(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -53,8 +53,8 @@ def _rests_after_each_side(resolved: ResolvedBrief, exercise: Exercise, day: Res
     return efficiency and exercise.limb == "each, rest after each" and exercise.id not in resolved.pinned
 
 
-def _exclusion(rule: str, excludes: Excludes, sentence: str, remedy: str) -> Rule:
-    return Rule(rule, "hard", sentence, remedy, post=held_by_columns, excludes=excludes)
+def _exclusion(rule: str, excludes: Excludes, sentence: str, remedy: str, scope: Scope = "any week") -> Rule:
+    return Rule(rule, "hard", sentence, remedy, post=held_by_columns, excludes=excludes, scope=scope)
 
 
 RULES = (
@@ -69,6 +69,7 @@ RULES = (
         _lacks_ability,
         "A novice gets a lift that takes practice, such as a pull-up, only when the brief pins it.",
         "pin it if the client can do it, or take an easier swap",
+        scope="planned weeks",
     ),
     _exclusion(
         "lone-lifter",
@@ -117,5 +118,6 @@ RULES = (
         _rests_after_each_side,
         "Under the goal efficiency no exercise rests after each side.",
         "take its both-limb twin, or another goal",
+        scope="planned weeks",
     ),
 )

@@ -96,6 +96,7 @@ RULES = (
     Rule(
         id="exercise-days",
         kind="hard",
+        scope="planned weeks",
         sentence="An exercise is done on at most {most} days of a week, a deadlift on one.",
         remedy="take another exercise of the slot",
         post=post_days,

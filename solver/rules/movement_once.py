@@ -50,6 +50,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="movement-once",
     kind="hard",
+    scope="planned weeks",
     sentence="A day has at most {limit:g} exercise of a movement; one more for knee lifts and horizontal presses in weeks of {twice_days:g} or more days or sessions of {twice_minutes:g} or more minutes, and for curls or extensions when that muscle is a priority.",
     remedy="move one of them to another day",
     post=post,

@@ -61,6 +61,7 @@ RULES = (
     Rule(
         id="muscle-day-cap",
         kind="hard",
+        scope="planned weeks",
         sentence="A muscle gets at most {limit:g} fractional sets in a day.",
         remedy="spread its sets over another day",
         post=post_cap,

@@ -37,6 +37,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="novice-barbell",
     kind="hard",
+    scope="planned weeks",
     sentence="A novice has at most {limit:g} barbell lifts of a region in a day.",
     remedy="swap one for dumbbells or a machine",
     post=post,

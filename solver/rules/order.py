@@ -22,6 +22,7 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 RULE = Rule(
     id="order",
     kind="data",
+    scope="planned weeks",
     sentence="In a day priority lifts come first, multi-joint lifts before single-joint lifts and trunk work last; paired exercises stand together.",
     remedy="sort the day",
     post=held_by_decoding,

@@ -87,6 +87,7 @@ def _match(model: LinearModel, group: DayGroup, fitting: list[tuple[int, int]]) 
 RULE = Rule(
     id="pair-fit",
     kind="hard",
+    scope="planned weeks",
     sentence="Two exercises are paired only if they have the same sets and rests, do not load the spine, share no prime mover, are not both limited by grip, do not need the same station nor two stations of which there is one each, train different regions or opposing muscles, and tire little; at two places, with a walk between, only a push and a pull or opposing muscles; under the goal efficiency a press and a pull that tire much may be a pair, under growth only single-joint lifts. At a peak hour a pair stays at one place.",
     remedy="pair it with another exercise, or make both straight sets",
     post=post,

@@ -3,11 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Final
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.prescriptions import reps_of
 from setwright.solver.linear.rule import Rule, held_by_columns
+
+NEAR: Final = 2
+"""Repetitions beyond a range that make no difference worth a word (convention)."""
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
@@ -22,12 +26,22 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
             )
 
 
+def about_the_same(evaluated: EvaluatedWeek, finding: Finding) -> bool:
+    """Whether a line's repetitions lie inside the exercise's range, two more or fewer allowed (convention)."""
+    said, due = finding.amount, finding.limit
+    if not (isinstance(said, tuple) and isinstance(due, tuple)):
+        return False
+    return due[0] - NEAR <= said[0] and said[1] <= due[1] + NEAR
+
+
 RULE = Rule(
     id="repetitions",
     kind="data",
+    scope="planned weeks",
     sentence="The repetitions printed are the exercise's range, moved by the client's wish or because loads are light.",
     remedy="print the range of the exercise",
     post=held_by_columns,
     check=check,
+    negligible=about_the_same,
     says="{day}: {exercise} has {amount_span} repetitions, not {limit_span}",
 )

@@ -34,12 +34,20 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
             )
 
 
+def no_shorter(evaluated: EvaluatedWeek, finding: Finding) -> bool:
+    """Whether a line rests no shorter than the shortest rest of its list."""
+    rest, known = finding.amount, finding.limit
+    return isinstance(known, tuple) and bool(known) and isinstance(rest, int) and rest >= min(known)
+
+
 RULE = Rule(
     id="rest-range",
     kind="hard",
+    scope="planned weeks",
     sentence="A rest is one of those listed for the goal and the kind of lift.",
     remedy="take a rest of the list",
     post=held_by_columns,
     check=check,
+    negligible=no_shorter,
     says="{day}: {exercise} rests {amount} s, not one of {limit_list}",
 )

@@ -46,6 +46,7 @@ def figures(resolved: ResolvedBrief) -> Mapping[str, object]:
 RULE = Rule(
     id="set-range",
     kind="hard",
+    scope="planned weeks",
     sentence="An exercise has {least} to {most} sets in a day; up to {multi_most} for a multi-joint lift in growth (not in a one-day week) or for a priority muscle; at most {trunk} for trunk work, deadlifts and drop or rest-pause sets; {dose_least} to {dose_most} in a minimum dose.",
     remedy="change the sets",
     post=held_by_columns,

@@ -33,6 +33,7 @@ def post(model: LinearModel) -> None:
 RULE = Rule(
     id="slot-once",
     kind="hard",
+    scope="planned weeks",
     sentence="A day has at most one exercise of the same movement and angle.",
     remedy="move one of them to another day",
     post=post,

@@ -35,6 +35,7 @@ def available(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> 
 RULE = Rule(
     id="stand-in",
     kind="hard",
+    scope="planned weeks",
     sentence="An exercise of rank 3 or 4 is used only when no better one of its slot is available, one of rank 5 only when the brief names it.",
     remedy="take the better exercise of the slot, or pin the stand-in by name",
     post=held_by_columns,

@@ -26,6 +26,7 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 RULE = Rule(
     id="technique",
     kind="hard",
+    scope="planned weeks",
     sentence="Only the last set of a single-joint lift of both limbs that is safe to fail may be a drop set or rest-pause set.",
     remedy="make it straight sets",
     post=held_by_columns,

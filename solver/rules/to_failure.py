@@ -22,6 +22,11 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
             )
 
 
+def safe_to_fail(evaluated: EvaluatedWeek, finding: Finding) -> bool:
+    """Whether nothing can fall on the lifter: a machine, a cable or the body's own weight near the floor."""
+    return evaluated.resolved.catalogue.exercises[finding.exercise].safe_to_fail
+
+
 RULE = Rule(
     id="to-failure",
     kind="hard",
@@ -29,5 +34,6 @@ RULE = Rule(
     remedy="stop the set a repetition earlier",
     post=held_by_columns,
     check=check,
+    negligible=safe_to_fail,
     says="{day}: {exercise} has {amount} RIR, at least {limit}",
 )

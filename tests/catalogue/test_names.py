@@ -186,13 +186,11 @@ UNLIKE = {
 }
 """What a name must not be taken for: a part of the id of a lift that looks or sounds like it."""
 NO_LIFT = (
-    "burpee",
     "rowing",
-    "sprint",
     "yoga",
     "jump rope",
-    "clean and jerk",
-    "snatch",
+    "cycling",
+    "high knees",
     "DB",
     "BB",
     "raise",

@@ -8,6 +8,7 @@ from setwright.solver.auditing import audit
 from setwright.solver.uses.edits.candidate_moves import moves, week_after
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.single_changes import best_changes, seconds_over, value
+from setwright.solver.uses.edits.sound_changes import is_sound
 
 PRESSES = (
     "dumbbell-bench-press 3, barbell-overhead-press 3, dumbbell-curl 3",
@@ -23,6 +24,7 @@ def test_the_first_change_is_the_best_of_all_there_are() -> None:
         for move in moves(found)
         if (week := week_after(found, move))
         and not Effect(found, after := audit(found.evaluated.resolved, week)).broken
+        and is_sound(found, after, move)
     )
     first = best_changes(found, 1)[0]
     assert value(first.effect.after) == best if first.room is None else value(first.effect.after) > best

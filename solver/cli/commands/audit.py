@@ -37,7 +37,7 @@ if TYPE_CHECKING:
 @click.option("--mend", type=WholeNumberType(1, 20), metavar="N", help="The N single changes that win back most.")
 @click.option("--best", is_flag=True, help="How far the best week in the same minutes and kit is: solves.")
 @search_option(None, "How hard to solve for --best.")
-@click.option("--strict", is_flag=True, help="Exit with 1 when a rule is broken.")
+@click.option("--strict", is_flag=True, help="Exit with 1 when something is broken.")
 @catalogue_option
 @output_options
 @click.pass_context
@@ -55,7 +55,10 @@ def command(
     target: Path | None,
     force: bool,
 ) -> None:
-    """Check a WEEK (- for standard input): minutes, sets per muscle, rules broken with their remedies.
+    """Check a WEEK (- for standard input): its minutes, sets per muscle, what is broken, and what it gives up.
+
+    Broken is what is wrong in any week: unsafe for this client, without the kit, too long, or against the brief.
+    Where a week made elsewhere only differs from how setwright plans, the rule is named once and breaks nothing.
 
     WEEK is a file of `week --json`, or one made elsewhere: CSV with the columns day, exercise, sets and, if you have
     them, reps, RIR, rest, technique and pair, or the same as JSON.
@@ -68,7 +71,7 @@ def command(
     check_target(target, force)
     found = open_week(week, brief, open_catalogue(overlay), accept_near)
     with Stopping() as stopping, silent_engines():
-        more, paragraphs = _further_answers(found, mend, best, limits_of(search, found.document), stopping)
+        more, lead, paragraphs = _further_answers(found, mend, best, limits_of(search, found.document), stopping)
     if brief is None and found.document.get("private_left_out"):
         say(
             "the week was written without its client's cautions and age: what they ask for may show as broken rules, "
@@ -78,16 +81,17 @@ def command(
     if as_document:
         deliver({**audit_document(found.audit), **more}, target, force)
     else:
-        deliver(audit_text(found.audit, columns(), paragraphs), target, force)
-    broken = strict and found.audit.broken
+        deliver(audit_text(found.audit, columns(), lead, paragraphs), target, force)
+    broken = strict and found.audit.violations
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if broken else ExitCode.DONE)
 
 
 def _further_answers(
     found: OpenedWeek, mend: int | None, best: bool, limits: Limits, stopping: Stopping
-) -> tuple[dict[str, Any], list[str]]:
-    """What was asked beyond the audit: parts of its document, and paragraphs of its text."""
+) -> tuple[dict[str, Any], str, list[str]]:
+    """What was asked beyond the audit: parts of its document, the sentence its text leads with, and paragraphs."""
     more: dict[str, Any] = {}
+    lead = ""
     paragraphs: list[str] = []
     if mend:
         from setwright.solver.sheets.screen.edits.single_changes import changes_document, changes_text
@@ -97,10 +101,15 @@ def _further_answers(
         more["changes"] = changes_document(changes)
         paragraphs.append(changes_text(found.audit, changes, columns()))
     if best:
-        from setwright.solver.sheets.screen.explain.optimality_gap import optimality_gap_document, optimality_gap_text
+        from setwright.solver.sheets.screen.explain.optimality_gap import (
+            optimality_gap_document,
+            optimality_gap_text,
+            share_words,
+        )
         from setwright.solver.uses.time_budget.optimality_gap import optimality_gap_of
 
         end = optimality_gap_of(found.audit, limits, stopping)
         more["best"] = optimality_gap_document(found.audit, end)
+        lead = share_words(found.audit, end)
         paragraphs.append(optimality_gap_text(found.audit, end, columns()))
-    return more, paragraphs
+    return more, lead, paragraphs

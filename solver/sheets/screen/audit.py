@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from typing import Any
 
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.uncertainty import week_interval
-from setwright.solver.rulebook import RULES
+from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import finding_words
-from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import day_name, page_width, whole_minutes, wrapped
+from setwright.solver.sheets.common.time_breakdown import session_minutes
+from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.document.figures import evaluated_part
+from setwright.solver.sheets.screen.day_table import day_lines
 from setwright.solver.sheets.screen.edits.differences import broken_document
+from setwright.solver.sheets.screen.headline import headline
 from setwright.solver.sheets.screen.muscle_table import muscle_lines
 from setwright.solver.sheets.screen.week_table import given_up_lines
 
@@ -23,26 +24,32 @@ SCHEMA = "setwright.audit/1"
 
 
 def audit_document(audit: Audit) -> dict[str, Any]:
-    """The audit as JSON: its figures, with every rule broken and its remedy."""
-    broken = [broken_document(f, audit.evaluated.resolved) for f in audit.broken]
+    """The audit as JSON: its figures, every rule broken, and where the week differs from how setwright plans."""
+    resolved = audit.evaluated.resolved
     return {
         "schema": SCHEMA,
-        "goal": audit.evaluated.resolved.goal,
+        "goal": resolved.goal,
         "score": audit.score,
-        "broken": broken,
+        "broken": [broken_document(f, resolved) for f in audit.violations],
+        "differs": [broken_document(f, resolved) for f in audit.differences],
         **evaluated_part(audit),
     }
 
 
-def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
-    """The audit for a coach: minutes, sets per muscle, rules broken with remedies, what was missed, then `more`."""
+def audit_text(audit: Audit, width: int, lead: str = "", more: Sequence[str] = ()) -> str:
+    """The audit for a coach: the week and its minutes, sets per muscle, what is broken and what differs, costs.
+
+    `lead` stands after the headline, `more` before the caution.
+    """
     width = page_width(width)
-    low, high = week_interval(audit.evaluated)
+    evaluated = audit.evaluated
     parts = [
-        _minutes_lines(audit),
+        [*wrapped(headline(evaluated.resolved), width), *(wrapped(lead, width) if lead else [])],
+        *(day_lines(evaluated, day.index, None, width) for day in evaluated.resolved.days),
         muscle_lines(audit, width),
-        [f"Week index {audit.stimulus:.1f} (interval {low} to {high}), score {audit.score:.1f}"],
+        _worth_lines(audit, width),
         _broken_lines(audit, width),
+        _difference_lines(audit, width),
         given_up_lines(audit, width),
         *(part.splitlines() for part in more),
         wrapped(f"Caution: {CAUTION}", width),
@@ -50,35 +57,41 @@ def audit_text(audit: Audit, width: int, more: Sequence[str] = ()) -> str:
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
 
 
-def _minutes_lines(audit: Audit) -> list[str]:
-    """Each day's minutes used and given."""
-    evaluated = audit.evaluated
-    rows = []
-    for day in evaluated.resolved.days:
-        lines = evaluated.on[day.index]
-        minutes = whole_minutes(evaluated.seconds(day.index)) if lines else 0
-        rows.append([day_name(day), str(len(lines)), str(minutes), str(day.minutes)])
-    return grid(["Day", "Lines", "Minutes", "Given"], rows, "lrrr")
+def _worth_lines(audit: Audit, width: int) -> list[str]:
+    """The week index with its interval, and what the costs leave of it."""
+    low, high = week_interval(audit.evaluated)
+    minutes = sum(session_minutes(audit.evaluated))
+    index = f"Week index {audit.stimulus:.1f} (interval {low} to {high}), in {minutes} minutes a week."
+    if audit.score > 0:
+        left = f"What is given up, listed below, takes it to a score of {audit.score:.1f}."
+    else:
+        left = (
+            "What is given up, listed below, weighs more than that, so there is no score; --best says what a week of "
+            "the same minutes can reach."
+        )
+    return [*wrapped(index, width), *wrapped(f"  {left}", width, "  ")]
 
 
 def _broken_lines(audit: Audit, width: int) -> list[str]:
-    """Every hard rule broken with its remedy, then what is only printed otherwise than in a planned week."""
-    if not audit.broken:
-        return ["No rule is broken."]
+    """Everything that is wrong in any week, with its remedy."""
+    if not audit.violations:
+        return wrapped("Nothing is broken: kit, minutes, cautions and what the brief asks for are kept.", width)
     resolved = audit.evaluated.resolved
-    data = [f for f in audit.broken if RULES[f.rule].kind == "data"]
-    hard = [f for f in audit.broken if RULES[f.rule].kind != "data"]
-    lines = [f"Rules broken: {len(hard)}"] if hard else ["No hard rule is broken."]
-    lines += _finding_lines(hard, resolved, width)
-    if data:
-        lines += [f"Printed otherwise than in a planned week: {len(data)}", *_finding_lines(data, resolved, width)]
+    lines = [f"Broken: {len(audit.violations)}"]
+    for finding in audit.violations:
+        said = finding_words(finding, resolved)
+        lines += wrapped(f"  {finding.rule}: {said}; {RULES[finding.rule].remedy}", width, "    ")
     return lines
 
 
-def _finding_lines(findings: Sequence[Finding], resolved: ResolvedBrief, width: int) -> list[str]:
-    """Findings with their remedies."""
-    found: list[str] = []
-    for finding in findings:
-        said = finding_words(finding, resolved)
-        found += wrapped(f"  {finding.rule}: {said}; {RULES[finding.rule].remedy}", width, "    ")
-    return found
+def _difference_lines(audit: Audit, width: int) -> list[str]:
+    """Where the week differs from how setwright plans: one sentence a rule, with how often."""
+    times = Counter(finding.rule for finding in audit.differences)
+    if not times:
+        return []
+    resolved = audit.evaluated.resolved
+    lines = ["Differs from how setwright plans, which is no fault:"]
+    for rule, count in times.items():
+        often = f" ({count} times)" if count > 1 else ""
+        lines += wrapped(f"  {rule}{often}: {sentence_of(rule, resolved)}", width, "    ")
+    return lines

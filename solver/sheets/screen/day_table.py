@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.labels import LABELS
 from setwright.solver.sheets.common.ramp import ramp_ups, ramp_words
+from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import clock, day_name, listed, note, sets_by_reps, whole_minutes, wrapped
 from setwright.solver.sheets.document.card_labels import line_labels
 from setwright.solver.uses.edits.card_swaps import CardSwaps
@@ -14,8 +16,11 @@ OTHER_COLUMNS = 26 + 2 * 5 + NOTE
 """Columns of a day beside the exercise: label 2, sets 16, RIR 3, rest 5, five gaps, note."""
 
 
-def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, width: int) -> list[str]:
-    """One session as a coach reads it; `day` is its place in the week, from 0, `swaps` holds those of its lines."""
+def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps | None, width: int) -> list[str]:
+    """One session as a coach reads it; `day` is its place in the week, from 0.
+
+    `swaps` holds those of its lines; without it the session's minutes are told by what they go into.
+    """
     resolved, lines = evaluated.resolved.days[day], evaluated.on[day]
     focus = f", {resolved.focus}" if resolved.focus else ""
     if not lines:
@@ -24,7 +29,7 @@ def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, width: int) 
         f"{day_name(resolved)}{focus}: {whole_minutes(evaluated.seconds(day))} of {resolved.minutes} min",
         *_rows(evaluated, day, width),
         *_warm_up_lines(evaluated, day, width),
-        *_swap_lines(evaluated, day, swaps, width),
+        *(_time_lines(evaluated, day, width) if swaps is None else _swap_lines(evaluated, day, swaps, width)),
     ]
 
 
@@ -49,6 +54,16 @@ def _warm_up_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
     for place, sets in ramp_ups(evaluated, day).items():
         lines += wrapped(f"Ramp-up before {ramp_words(evaluated.on[day][place].exercise, sets)}", width, "  ")
     return lines
+
+
+def _time_lines(evaluated: EvaluatedWeek, day: int, width: int) -> list[str]:
+    """What the session's minutes go into, those that take none left out."""
+    parts = [
+        f"{LABELS[kind].lower()} {clock(seconds)}"
+        for kind, seconds in seconds_by_kind(evaluated, day).items()
+        if seconds
+    ]
+    return wrapped(f"Time: {', '.join(parts)}", width, "  ")
 
 
 def _swap_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, width: int) -> list[str]:

@@ -7,19 +7,17 @@ from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.resolved_brief import ResolvedDay
-from setwright.solver.rulebook import RULES
 from setwright.solver.uses.edits.candidate_moves import Kind, Move, moves, week_after
 from setwright.solver.uses.edits.effects import TIME, Effect, effect
 from setwright.solver.uses.edits.make_room import Cut, room_for
+from setwright.solver.uses.edits.sound_changes import is_sound
 
 MOST_CROWDED = 12
 """Changes that a full day has no room for, for which room is sought: those that would score most."""
 SHORTLIST = 60
 """Changes of the first look that are looked at again after each change made."""
 A_BREACH = 10_000
-"""Score units that a hard rule broken is taken for (convention: one point)."""
-A_SECOND = 1_000
-"""Score units that a second beyond a day's minutes is taken for (convention: six points a minute)."""
+"""Score units that a breach of what holds in any week is taken for (convention: one point)."""
 LEAST = 2_000
 """Score units below which a change is not worth a coach's while (convention: a fifth of a point)."""
 
@@ -49,15 +47,15 @@ class TriedMove:
 def best_changes(found: Audit, most: int) -> tuple[SingleChange, ...]:
     """Up to `most` changes, each the best at its turn by score, rules no longer broken and minutes no longer too many.
 
-    No change breaks a rule more often than before, nor makes a day that is too long longer; one that a full day has
-    no room for is taken with the cut of another line that makes it.
+    No change breaks a rule more often than before, nor makes a day that is too long longer, and each is one that a
+    coach would stand by (`is_sound`); one that a full day has no room for is taken with the cut of another line.
     """
     made: list[SingleChange] = []
     now = found
     shortlist = list(dict.fromkeys(trial.move for trial in _ranked(now, moves(now))[:SHORTLIST]))
     while len(made) < most:
         able = _ranked(now, iter(shortlist))
-        if not able or value(able[0].after) < value(now) + LEAST:
+        if not able or not _is_better(now, able[0].after):
             break
         best, move = able[0], able[0].move
         day = now.evaluated.resolved.days[move.day]
@@ -66,18 +64,20 @@ def best_changes(found: Audit, most: int) -> tuple[SingleChange, ...]:
     return tuple(made)
 
 
+def _is_better(now: Audit, after: Audit) -> bool:
+    """Whether days are less over their minutes, or are no more over them and the week is worth enough more."""
+    if seconds_over(after) != seconds_over(now):
+        return seconds_over(after) < seconds_over(now)
+    return value(after) >= value(now) + LEAST
+
+
 def _new_of(move: Move) -> str | None:
     return move.new.id if move.new else None
 
 
 def value(found: Audit) -> int:
-    """A week's score less a price for each hard rule broken and each second beyond a day's minutes, in score units."""
-    return found.score_units - A_BREACH * _hard_breaches(found) - A_SECOND * seconds_over(found)
-
-
-def _hard_breaches(found: Audit) -> int:
-    """How often hard rules are broken; repetitions, RIR and order are data, put right with a pencil."""
-    return sum(RULES[f.rule].kind == "hard" for f in found.broken)
+    """A week's score less a price for each breach, in score units."""
+    return found.score_units - A_BREACH * len(found.violations)
 
 
 def seconds_over(found: Audit) -> int:
@@ -87,7 +87,10 @@ def seconds_over(found: Audit) -> int:
 
 
 def _ranked(now: Audit, tried: Iterator[Move]) -> list[TriedMove]:
-    """The moves that can be carried out and break nothing more often, alone or with room made; the best first."""
+    """The moves that can be carried out and break nothing more often, alone or with room made.
+
+    Those that leave days least over their minutes come first, and of these the ones that are worth most.
+    """
     found: list[TriedMove] = []
     crowded: list[TriedMove] = []
     for move in tried:
@@ -101,7 +104,8 @@ def _ranked(now: Audit, tried: Iterator[Move]) -> list[TriedMove]:
                 crowded.append(trial)
     crowded.sort(key=lambda trial: -trial.after.score_units)
     found += [fit for trial in crowded[:MOST_CROWDED] if (fit := _fitted(now, trial)) is not None]
-    return sorted(found, key=lambda trial: -value(trial.after))
+    found = [trial for trial in found if is_sound(now, trial.after, trial.move)]
+    return sorted(found, key=lambda trial: (seconds_over(trial.after), -value(trial.after)))
 
 
 def _fitted(now: Audit, trial: TriedMove) -> TriedMove | None:

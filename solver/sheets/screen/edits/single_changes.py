@@ -6,6 +6,7 @@ from typing import Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.words import clock, day_name, listed, note, page_width, sets_by_reps, wrapped
 from setwright.solver.sheets.screen.edits.differences import (
     cut_words,
@@ -22,7 +23,7 @@ def changes_text(audited: Audit, changes: tuple[SingleChange, ...], width: int) 
     """The changes one on top of the other, with what each wins and where the week stands after them."""
     width = page_width(width)
     if not changes:
-        return "No single change gains a fifth of a point without breaking a rule.\n"
+        return "No single change that a coach would stand by gains a fifth of a point without breaking a rule.\n"
     lines = wrapped(
         "The single changes that gain most, each on top of those before it. Tried and audited were: each line taken "
         "out, exchanged or done otherwise, and each new line.",
@@ -34,8 +35,8 @@ def changes_text(audited: Audit, changes: tuple[SingleChange, ...], width: int) 
     whole = Effect(audited, last)
     lines += wrapped(
         f"After them: score {last.score:.1f} ({signed(whole.score)}), week index {last.stimulus:.1f} "
-        f"({signed(whole.stimulus)}), time {signed_clock(whole.seconds)}, rules broken {len(last.broken)} "
-        f"instead of {len(audited.broken)}.",
+        f"({signed(whole.stimulus)}), time {signed_clock(whole.seconds)}, broken {len(last.violations)} "
+        f"instead of {len(audited.violations)}.",
         width,
     )
     return "\n".join(lines) + "\n"
@@ -73,8 +74,9 @@ def _gain_words(effect: Effect) -> str:
     parts = [f"score {signed(effect.score)}", f"time {signed_clock(effect.seconds)}"]
     if moves := muscle_moves(effect):
         parts.append(moves)
-    if effect.no_longer_broken:
-        parts.append(f"no longer breaks {listed(effect.no_longer_broken)}")
+    mended = [rule for rule in effect.no_longer_broken if RULES[rule].scope == "any week"]
+    if mended:
+        parts.append(f"no longer breaks {listed(mended)}")
     return "; ".join(parts)
 
 

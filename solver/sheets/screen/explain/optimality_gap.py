@@ -42,6 +42,17 @@ def optimality_gap_text(audited: Audit, end: OptimalityGap | Unsolved, width: in
     return "\n".join(lines) + "\n"
 
 
+def share_words(audited: Audit, end: OptimalityGap | Unsolved) -> str:
+    """What share of the index of the best week found a week reaches; nothing where none was found."""
+    if isinstance(end, Unsolved) or end.best.stimulus <= 0:
+        return ""
+    share = 100 * audited.stimulus / end.best.stimulus
+    return (
+        f"Its week index of {audited.stimulus:.1f} is {share:.0f} % of the {end.best.stimulus:.1f} of the best "
+        "week found in the same days, minutes and kit."
+    )
+
+
 def _summary_lines(effect: Effect, width: int) -> list[str]:
     """The first lines of a difference, without what changes line by line."""
     said = (

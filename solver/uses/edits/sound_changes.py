@@ -1,0 +1,54 @@
+"""Which changes a coach would stand by: none that takes a day's only big lift of its kind for something small."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+from typing import Final
+
+from setwright.catalogue.entries import Exercise
+from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.uses.edits.candidate_moves import Move
+
+KINDS: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        "knee": "squat",
+        "hinge": "hinge",
+        "horizontal-press": "press",
+        "vertical-press": "press",
+        "row": "pull",
+        "vertical-pull": "pull",
+    }
+)
+"""Movement -> the kind of big lift that a day should not lose."""
+
+
+def is_sound(before: Audit, after: Audit, move: Move) -> bool:
+    """Whether a change splits no pair, takes no muscle below its band, and leaves the day's big lifts."""
+    old, new = before.evaluated, after.evaluated
+    if _paired_lines(new) < _paired_lines(old):
+        return False
+    if {m.id for m in new.below_band} - {m.id for m in old.below_band}:
+        return False
+    lost = _kinds_of(old, move.day) - _kinds_of(new, move.day)
+    if not lost:
+        return True
+    taken_out = old.resolved.catalogue.exercises[move.old] if move.old else None
+    if taken_out is None or lost != {_kind(taken_out)}:
+        return False
+    may_not_stay = any(f.exercise == move.old and move.day in f.days for f in before.violations)
+    return may_not_stay or (move.new is not None and move.new.multi_joint)
+
+
+def _kind(exercise: Exercise) -> str | None:
+    return KINDS.get(exercise.movement) if exercise.multi_joint else None
+
+
+def _kinds_of(evaluated: EvaluatedWeek, day: int) -> set[str]:
+    """The kinds of big lifts on a day."""
+    return {kind for line in evaluated.on[day] if (kind := _kind(line.exercise))}
+
+
+def _paired_lines(evaluated: EvaluatedWeek) -> int:
+    return sum(line.entry.partner is not None for line in evaluated.lines)
