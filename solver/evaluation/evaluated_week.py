@@ -120,10 +120,10 @@ class EvaluatedWeek:
         return found
 
     def work_seconds(self, day: int) -> int:
-        """A day's seconds without its general warm-up: exercises and ramp-up sets."""
+        """A day's seconds without its general warm-up: exercises and ramp-up sets, less the rest after the last set."""
         halves = sum(line.prescription.half_seconds for line in self.on[day])
         ramps = sum(seconds for (d, _), seconds in self.ramp_up.items() if d == day)
-        return (halves + 1) // 2 + ramps
+        return (halves + 1) // 2 + ramps - self.resolved.days[day].last_rest
 
     def warm_up(self, day: int) -> int:
         """The general warm-up as done: what is planned, less what a full day makes it give up."""
@@ -132,7 +132,7 @@ class EvaluatedWeek:
         return resolved.warm_up - min(max(over, 0), resolved.warm_up_give)
 
     def seconds(self, day: int) -> int:
-        """A day's seconds, its general warm-up included; a day without lines still has its warm-up."""
+        """A day's seconds, its general warm-up included; for a day without lines those beside its exercises."""
         return self.work_seconds(day) + self.warm_up(day)
 
     @property

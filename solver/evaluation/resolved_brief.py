@@ -35,6 +35,13 @@ class ResolvedDay:
     focus: str | None
     closed_regions: tuple[str, ...] = ()
     """Regions whose heavy work another activity rules out."""
+    last_rest: int = 0
+    """Seconds of rest after a session's last set, which nobody waits for: the shortest rest of the goal."""
+
+    @property
+    def overhead(self) -> int:
+        """The seconds of a session that its exercises and ramp-ups do not take: warm-up, less the rest at the end."""
+        return self.warm_up - self.last_rest
 
     @property
     def name(self) -> str:

@@ -103,7 +103,15 @@ def resolved_day(
         dumbbell_max=own if own is not None else heaviest,
         focus=None if day.focus == "full-body" else day.focus,
         closed_regions=closed_regions(day, brief),
+        last_rest=shortest_rest(brief.goal or "balanced", catalogue),
     )
+
+
+def shortest_rest(goal: str, catalogue: Catalogue) -> int:
+    """The shortest rest in seconds that a lift or a pair may have under a goal."""
+    alone = catalogue.defaults.rests[goal].values()
+    pairs = (catalogue.defaults.pair_rests, catalogue.defaults.single_pair_rests, catalogue.defaults.heavy_pair_rests)
+    return min(rest for rests in (*alone, *(kind.get(goal, ()) for kind in pairs)) for rest in rests)
 
 
 def equipment_of(said: str | tuple[str, ...] | None, catalogue: Catalogue) -> tuple[frozenset[str], float | None]:

@@ -29,11 +29,22 @@ COMMONEST: Final[Mapping[str, str]] = MappingProxyType(
 )
 """A name that several lifts share -> the id of the commonest of them (common practice, no source)."""
 
+_BRACKETS: Final = re.compile(r"\s*\(([^)]*)\)\s*")
+
 
 def _short(text: str) -> str:
     """A name in small letters and in the singular."""
     key = " ".join(key_of(text))
     return key if key in COMMONEST else key.removesuffix("s")
+
+
+def _without_brackets(text: str) -> tuple[str, ...]:
+    """Seated row (wide grip) as wide grip seated row, then as seated row; nothing where there are no brackets."""
+    inner = _BRACKETS.search(text)
+    if inner is None:
+        return ()
+    rest = _BRACKETS.sub(" ", text).strip()
+    return (f"{inner[1]} {rest}", rest) if rest else (inner[1],)
 
 
 class NearNames(ExerciseNames):
@@ -56,10 +67,10 @@ class NearNames(ExerciseNames):
         if (common := COMMONEST.get(_short(text))) and common in self.catalogue.exercises:
             self.taken.append((text, self.catalogue.exercises[common].name))
             return common
-        inner = re.sub(r"\s*\([^)]*\)\s*", " ", text).strip()
-        if inner and inner != text and (found := self.lexicon.resolve(inner, ("exercise",))):
-            self.taken.append((text, self.catalogue.exercises[found[1]].name))
-            return found[1]
+        for form in _without_brackets(text):
+            if found := self.lexicon.resolve(form, ("exercise",)):
+                self.taken.append((text, self.catalogue.exercises[found[1]].name))
+                return found[1]
         near = self.near_ones(text)
         if near and self.accept_near:
             self.taken.append((text, self.catalogue.exercises[near[0]].name))

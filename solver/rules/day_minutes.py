@@ -38,7 +38,7 @@ def post(model: LinearModel) -> None:
             seconds = combined(seconds, scaled(_ramp_up(model, region, group.index), 2))
         model.work[group.index] = seconds
         day = model.day(group.index)
-        room = 2 * (day.limit - day.warm_up)
+        room = 2 * (day.limit - day.overhead)
         if room < 0:
             # A day shorter than its warm-up holds nothing unless the warm-up gives way; an empty day is sound.
             room = max(0, room + 2 * day.warm_up_give)

@@ -41,15 +41,15 @@ def post(model: LinearModel) -> None:
 
 
 def _parts(model: LinearModel) -> list[tuple[Expression, int, int]]:
-    """(half seconds, planned half seconds of warm-up, minutes) of each day, or of each group of like days."""
+    """(half seconds, half seconds beside exercises as planned, minutes) of each day, or of each group of like days."""
     resolved = model.resolved
     if model.daily:
         days = [(g.index, model.day(g.index)) for g in model.groups]
-        return [(_worked(model, index), 2 * day.warm_up, day.minutes) for index, day in days]
+        return [(_worked(model, index), 2 * day.overhead, day.minutes) for index, day in days]
     return [
         (
             _session(model, like),
-            sum(2 * resolved.days[d].warm_up for d in days),
+            sum(2 * resolved.days[d].overhead for d in days),
             sum(resolved.days[d].minutes for d in days),
         )
         for like, days in enumerate(model.instance.like_days)

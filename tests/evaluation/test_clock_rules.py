@@ -76,10 +76,10 @@ def test_the_less_time_the_goal_asks_for_the_shorter_the_warm_up() -> None:
 
 
 def test_a_day_adds_up_by_hand() -> None:
-    """Two squat sets and two curl sets: work, rests, one ramp-up, the warm-up."""
+    """Two squat sets and two curl sets: work, rests but the last minute of them, one ramp-up, the warm-up."""
     resolved = terms_of(days=days("mon", 60), clock={"seconds_per_rep": 3.0, "ramp_lower": 200, "warm_up": 240})
     evaluated = EvaluatedWeek(resolved, week_of(resolved, ("barbell-back-squat 2, cable-curl 2",)))
-    due = 200 + 240
+    due = 200 + 240 - 60
     for line in evaluated.lines:
         low, high = line.entry.reps
         work = -(-(low + high) * 3 // 2)

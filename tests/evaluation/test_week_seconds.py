@@ -17,6 +17,6 @@ def test_an_empty_day_takes_no_seconds_though_it_has_a_warm_up() -> None:
     assert all(evaluated.on)
     assert evaluated.week_seconds == evaluated.seconds(0) + evaluated.seconds(1)
     rested: EvaluatedWeek = replace(evaluated, week=Week((evaluated.week.days[0], ())))
-    assert rested.seconds(1) == rested.resolved.days[1].warm_up > 0
+    assert rested.seconds(1) == rested.resolved.days[1].overhead > 0
     assert rested.week_seconds == evaluated.seconds(0)
     assert replace(evaluated, week=Week(((), ()))).week_seconds == 0

@@ -486,6 +486,13 @@ CASES = (
         idle={"muscles": {"upper-back": "none", "lats": "none"}},
     ),
     Case(
+        "flat-overhead",
+        ("barbell-overhead-press 3", ""),
+        ("barbell-overhead-press 3", "dumbbell-bench-press 3"),
+        ("barbell-overhead-press 4", "dumbbell-bench-press 3"),
+        idle={"muscles": {"front-delts": "priority"}},
+    ),
+    Case(
         "hard-days",
         hard_curls(1, 1),
         hard_curls(1, 0),

@@ -55,11 +55,11 @@ class DifferenceConstraints:
         model.constrain(RULE, combined(own, {excess: -100}), high=0)
 
     def post_seconds(self, most: int, days: Iterable[int]) -> None:
-        """Hold the week's seconds, with the warm-ups of `days`, within those given."""
+        """Hold the week's seconds, with what the sessions of `days` take beside their exercises, within those given."""
         model = self._model
         given = {g: -2 for g in model.given if g is not None}
-        warm_ups = sum(model.resolved.days[day].warm_up for day in days)
-        model.constrain(RULE, combined(*model.work, given), high=2 * (most - warm_ups))
+        overhead = sum(model.resolved.days[day].overhead for day in days)
+        model.constrain(RULE, combined(*model.work, given), high=2 * (most - overhead))
 
     def _post_exercises(self) -> None:
         """Hold the exercises shared with each kept week, wherever they stand."""

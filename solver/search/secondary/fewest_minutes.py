@@ -91,7 +91,7 @@ def least_seconds(instance: Instance, floor: int, options: SolveOptions) -> int:
         return 0
     # Days may stand empty where no rule keeps them even, and then take no warm-up.
     days = instance.resolved.days if len(instance.resolved.days) == 1 or not instance.resolved.off("day-share") else ()
-    return max(0, math.ceil(-found.bound / 2) + sum(day.warm_up for day in days))
+    return max(0, math.ceil(-found.bound / 2) + sum(day.overhead for day in days))
 
 
 def half_seconds(model: LinearModel) -> Expression:

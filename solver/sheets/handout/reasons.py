@@ -41,6 +41,7 @@ GIVEN_UP: Final[Mapping[str, str]] = MappingProxyType(
         "region-consecutive": "one part of the body is trained on two days in a row",
         "hinge-over-knee": "hip lifts stand on more days than squats and leg presses",
         "pull-push": "there is a little more pushing than pulling",
+        "flat-overhead": "there is a little more overhead pressing than other pressing",
         "hard-days": "a muscle is trained hard on two days in a row",
         "hinge-and-row": "a day has a hip lift and a row that both load the lower back",
         "split-squat-second": "split squats stand where a squat or leg press would",

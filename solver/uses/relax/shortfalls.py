@@ -62,7 +62,7 @@ def shortfalls_of(resolved: ResolvedBrief) -> tuple[Shortfall, ...]:
 
 def _minutes_left(day: ResolvedDay) -> float:
     """A day's minutes after the shortest warm-up."""
-    return max(0, day.limit - day.warm_up + day.warm_up_give) / 60
+    return max(0, day.limit - day.overhead + day.warm_up_give) / 60
 
 
 def _caps(resolved: ResolvedBrief) -> Iterator[CapShortfall]:
