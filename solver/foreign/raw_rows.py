@@ -25,6 +25,8 @@ RawLine = tuple[str, Sequence[Any]]
 ALSO_READ: Final = ("rpe", "rest min", "sets x reps", WEEK)
 """Columns that are turned into those of `READ`."""
 
+OTHER_MARKS: Final = frozenset(";\t,")
+
 
 def columns_passed_over(rows: Sequence[TableRow]) -> list[str]:
     """The columns that are neither read nor known to be for people."""
@@ -45,18 +47,23 @@ def rows_of_lines(lines: Sequence[RawLine], where: str, notes: Notes, day: str =
     fields = fields_of(head)
     title, said_day = day, "day" in fields
     found: list[TableRow] = []
+    faults: list[Fault] = []
     for place, (at, cells) in enumerate(filled):
         alone = [cell for cell in cells if _there(cell)]
         if place == start or is_heading(_texts(cells)):
             continue
         if len(alone) == 1 and not said_day:
             title = str(alone[0]).strip()
+        elif said_day and len(alone) == 1 and OTHER_MARKS.intersection(str(alone[0])):
+            faults.append(Fault(f"{where}: {at}", "has other marks between its cells than the heading", "use one mark"))
         elif place < start or (len(alone) == 1 and alone[0] != _cell(cells, fields, "exercise")):
             notes.add(f"not read: {shown(alone[0])}", at)
         else:
             row = dict(zip(fields, cells, strict=False))
             found.append((at, row if said_day else {**row, "day": title}))
     check_heading(head, where, day_needed=not said_day and not (found and all(row["day"] for _, row in found)))
+    if faults:
+        raise UsageFault(faults)
     return found
 
 

@@ -173,7 +173,9 @@ def _with_pairs(entries: list[Entry], at: str, faults: list[Fault], notes: list[
     partners = {e.exercise: e.partner for e in entries if e.partner}
     here = {e.exercise for e in entries}
     for one, other in sorted(partners.items()):
-        if other not in here or partners.get(other, one) != one:
+        if one == other:
+            faults.append(Fault(f"{at}, pair", f"{one} is paired with itself", "name the other exercise of the pair"))
+        elif other not in here or partners.get(other, one) != one:
             faults.append(Fault(f"{at}, pair", f"{one} is paired with {other}, which is not", "name each other"))
     both = {**{other: one for one, other in partners.items()}, **partners}
     rests = {e.exercise: e.rest for e in entries}

@@ -144,9 +144,9 @@ def rest(value: Any) -> tuple[Any, str]:
     ends = _REST_RANGE.fullmatch(text)
     if ends is None:
         return (text if isinstance(value, str | float) else value), ""
-    unit = ends[3] or ("min" if float(ends[2]) <= MOST_BARE_MINUTES else "s")
-    both = [rest_seconds(f"{end} {unit}" if end.replace(".", "").isdecimal() else end) for end in (ends[1], ends[2])]
-    low, high = both
+    bare = [end for end in (ends[1], ends[2]) if ":" not in end]
+    unit = ends[3] or ("min" if bare and float(bare[-1]) <= MOST_BARE_MINUTES else "s")
+    low, high = (rest_seconds(end if ":" in end else f"{end} {unit}") for end in (ends[1], ends[2]))
     if low is None or high is None:
         return value, ""
     middle = round((low + high) / 2)
