@@ -10,12 +10,14 @@ from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.week import Week
 from setwright.solver.foreign.table_rows import TableLine
 from setwright.solver.rulebook import RULES
+from setwright.solver.sheets.common.words import listed
 
 NARROWEST_FIRST: Final = ("arms", "push", "pull", "lower", "upper")
 """The themes of a day, a theme before those that have all of its exercises."""
@@ -83,3 +85,17 @@ def fewest_minutes(resolved: ResolvedBrief, week: Week, where: str) -> list[int]
     if faults:
         raise UsageFault(faults)
     return found
+
+
+def brief_words(brief: Brief, catalogue: Catalogue) -> str:
+    """What the brief of a week that came without one was taken to be."""
+    said = brief.equipment
+    words = (said,) if isinstance(said, str) else said or ()
+    kit = listed(catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
+    heavy = "" if brief.owned.dumbbell_max is None else ", with dumbbells as heavy as wanted"
+    themes = [f"{day.weekday or place}: {day.focus}" for place, day in enumerate(brief.days, 1) if day.focus]
+    focus = f", with the themes {listed(themes)}" if themes else ""
+    return (
+        f"brief: days and minutes were taken from the week{focus}; the kit is the smallest that has all it needs, "
+        f"{kit}{heavy}; all else is by default. --brief says otherwise"
+    )

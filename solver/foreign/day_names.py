@@ -8,8 +8,8 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.foreign.cells import day_key
 from setwright.solver.foreign.notes import Notes
+from setwright.solver.foreign.rows.cells import day_key
 from setwright.solver.sheets.common.words import listed
 
 _LED: Final = re.compile(r"([a-z]+)\b\W*.*")

@@ -9,12 +9,12 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.evaluation.week import Week
-from setwright.solver.foreign.csv_lines import lines_of_csv
-from setwright.solver.foreign.json_rows import looks_like_json, rows_of_json
 from setwright.solver.foreign.notes import Notes
-from setwright.solver.foreign.raw_rows import rows_of_lines
+from setwright.solver.foreign.rows.csv_lines import lines_of_csv
+from setwright.solver.foreign.rows.json_rows import looks_like_json, rows_of_json
+from setwright.solver.foreign.rows.raw_rows import rows_of_lines
+from setwright.solver.foreign.rows.workbook_lines import PACKAGE, rows_of_workbook
 from setwright.solver.foreign.table_week import week_of_table
-from setwright.solver.foreign.workbook_lines import PACKAGE, rows_of_workbook
 from setwright.solver.sheets.common.json_values import parse_json
 from setwright.solver.sheets.document.week_reader import read_document
 

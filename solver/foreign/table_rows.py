@@ -10,8 +10,15 @@ from pydantic import BeforeValidator, ValidationError, ValidationInfo, field_val
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.fault_words import shown
 from setwright.solver.brief.validation_faults import model_faults, refusal
-from setwright.solver.foreign.cells import day_key, hold_seconds, rep_range, rest_seconds, technique_parts, whole_number
 from setwright.solver.foreign.near_names import NearNames
+from setwright.solver.foreign.rows.cells import (
+    day_key,
+    hold_seconds,
+    rep_range,
+    rest_seconds,
+    technique_parts,
+    whole_number,
+)
 from setwright.solver.sheets.common.words import breaths
 from setwright.solver.sheets.document.week_fields import (
     Drops,

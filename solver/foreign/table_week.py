@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Final
 
@@ -12,21 +12,19 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.brief.schema import Brief
-from setwright.solver.evaluation.prescriptions import pair_rests, reps_of, rests_of, rir_of
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.foreign.brief_from_week import fewest_minutes, implied_brief
+from setwright.solver.evaluation.week import Week
+from setwright.solver.foreign.brief_from_week import brief_words, fewest_minutes, implied_brief
 from setwright.solver.foreign.day_names import numbered_days
-from setwright.solver.foreign.header import WEEK
 from setwright.solver.foreign.near_names import NearNames
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.foreign.pair_letters import LetteredLine, paired
-from setwright.solver.foreign.plain_rows import LETTER, plain_rows
-from setwright.solver.foreign.raw_rows import TableRow, columns_passed_over
+from setwright.solver.foreign.rows.header import WEEK
+from setwright.solver.foreign.rows.plain_rows import LETTER, plain_rows
+from setwright.solver.foreign.rows.raw_rows import TableRow, columns_passed_over
+from setwright.solver.foreign.table_entries import entry_of, with_pairs
 from setwright.solver.foreign.table_rows import TableLine, line_of_row
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.common.words import clock, counted, listed
+from setwright.solver.sheets.common.words import counted, listed
 
 MOST_ROWS: Final = 500
 TAKEN: Final[Mapping[str, str]] = MappingProxyType(
@@ -72,33 +70,19 @@ def week_of_table(
     days = _days_in_order(list(dict.fromkeys(line.day for line in lines)), asked, where)
     parsed = asked or implied_brief(days, lines, [10] * len(days), catalogue, where)
     resolved = resolve(parsed.brief, catalogue)
-    entries = [(line.day, _entry(line, resolved, days.index(line.day))) for line in lines]
+    entries = [(line.day, entry_of(line, resolved, days.index(line.day))) for line in lines]
     faults: list[Fault] = []
     week = Week(
-        tuple(_with_pairs([e for on, e in entries if on == day], f"{where}: {day}", faults, notes) for day in days)
+        tuple(with_pairs([e for on, e in entries if on == day], f"{where}: {day}", faults, notes) for day in days)
     )
     if faults:
         raise UsageFault(faults)
     if asked is None:
         parsed = implied_brief(days, lines, fewest_minutes(resolved, week, where), catalogue, where)
-        notes.append(_taken_words(parsed.brief, catalogue))
+        notes.append(brief_words(parsed.brief, catalogue))
     unsaid = Counter(name for line in lines for name in TAKEN if getattr(line, name) is None)
     notes += [f"{name} was not said in {counted(n, 'line')}: {TAKEN[name]}" for name, n in unsaid.items()]
     return TableWeek(parsed, week, tuple(notes))
-
-
-def _taken_words(brief: Brief, catalogue: Catalogue) -> str:
-    """What the brief of a week that came without one was taken to be."""
-    said = brief.equipment
-    words = (said,) if isinstance(said, str) else said or ()
-    kit = listed(catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
-    heavy = "" if brief.owned.dumbbell_max is None else ", with dumbbells as heavy as wanted"
-    themes = [f"{day.weekday or place}: {day.focus}" for place, day in enumerate(brief.days, 1) if day.focus]
-    focus = f", with the themes {listed(themes)}" if themes else ""
-    return (
-        f"brief: days and minutes were taken from the week{focus}; the kit is the smallest that has all it needs, "
-        f"{kit}{heavy}; all else is by default. --brief says otherwise"
-    )
 
 
 def _lines(
@@ -148,43 +132,3 @@ def _days_in_order(used: list[str], asked: ParsedBrief | None, where: str) -> li
         said = f"stands on {listed(lost)}, the brief has {listed(there)}"
         raise UsageFault(Fault(f"{where}: day", said, "mend the brief's days or the week's"))
     return there
-
-
-def _entry(line: TableLine, resolved: ResolvedBrief, day: int) -> Entry:
-    """One line as the week's own value; what it does not say is as the brief would have it."""
-    exercise = resolved.catalogue.exercises[line.exercise]
-    in_pairs = pair_rests(resolved, exercise) if line.pair else ()
-    rests = in_pairs or rests_of(resolved, exercise)
-    low, high = line.reps or reps_of(resolved, exercise, resolved.days[day])
-    return Entry(
-        exercise=line.exercise,
-        sets=line.sets,
-        reps=(low, high),
-        rir=rir_of(resolved, exercise) if line.rir is None else line.rir,
-        rest=rests[0] if line.rest is None else line.rest,
-        technique=line.technique,
-        drops=line.drops,
-        partner=line.pair,
-    )
-
-
-def _with_pairs(entries: list[Entry], at: str, faults: list[Fault], notes: list[str]) -> tuple[Entry, ...]:
-    """A day's lines with each pair said by both and resting alike."""
-    partners = {e.exercise: e.partner for e in entries if e.partner}
-    here = {e.exercise for e in entries}
-    for one, other in sorted(partners.items()):
-        if one == other:
-            faults.append(Fault(f"{at}, pair", f"{one} is paired with itself", "name the other exercise of the pair"))
-        elif other not in here or partners.get(other, one) != one:
-            faults.append(Fault(f"{at}, pair", f"{one} is paired with {other}, which is not", "name each other"))
-    both = {**{other: one for one, other in partners.items()}, **partners}
-    rests = {e.exercise: e.rest for e in entries}
-    found = []
-    for entry in entries:
-        partner = both.get(entry.exercise)
-        rest = max(entry.rest, rests.get(partner, 0)) if partner else entry.rest
-        if partner and rest != entry.rest:
-            day = at.rpartition(": ")[2]
-            notes.append(f"{day}: {entry.exercise} rests {clock(rest)}, as its pair does after each round")
-        found.append(replace(entry, partner=partner, rest=rest))
-    return tuple(found)

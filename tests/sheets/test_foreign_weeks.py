@@ -10,8 +10,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.brief.file import parse_phrase
-from setwright.solver.foreign.cells import rep_range, rest_seconds
 from setwright.solver.foreign.foreign_week import LoadedWeek, read_any
+from setwright.solver.foreign.rows.cells import rep_range, rest_seconds
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.screen.audit import audit_document, audit_text
 

@@ -9,8 +9,8 @@ import pytest
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.evaluation.week import Entry
-from setwright.solver.foreign.cells import hold_seconds
 from setwright.solver.foreign.foreign_week import read_any
+from setwright.solver.foreign.rows.cells import hold_seconds
 from setwright.solver.planning import Solved
 from setwright.solver.sheets.common.words import breaths, held_seconds, sets_by_reps
 from setwright.solver.sheets.document.solved_week import week_document

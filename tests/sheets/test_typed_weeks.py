@@ -14,7 +14,7 @@ from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.foreign.foreign_week import LoadedWeek, read_any
-from setwright.solver.foreign.typed_cells import counted_sets, repetitions, reserve, rest
+from setwright.solver.foreign.rows.typed_cells import counted_sets, repetitions, reserve, rest
 
 CATALOGUE = load_catalogue()
 UPPER_LOWER = """Session;Lift;Sets;Reps;RPE;Rest

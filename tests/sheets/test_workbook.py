@@ -20,7 +20,7 @@ from hypothesis import strategies as st
 from offices import office, resaved
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.foreign.filled_workbook import Done, DoneSet, read_workbook
+from setwright.solver.foreign.filled.filled_workbook import Done, DoneSet, read_workbook
 from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.handout import Handout

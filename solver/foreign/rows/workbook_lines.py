@@ -6,11 +6,11 @@ import io
 from typing import Any
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.foreign.filled_cells import MOST_COLUMNS
-from setwright.solver.foreign.header import READ, is_heading
+from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS
 from setwright.solver.foreign.notes import Notes
-from setwright.solver.foreign.opened_workbook import opened_workbook
-from setwright.solver.foreign.raw_rows import RawLine, TableRow, rows_of_lines
+from setwright.solver.foreign.rows.header import READ, is_heading
+from setwright.solver.foreign.rows.opened_workbook import opened_workbook
+from setwright.solver.foreign.rows.raw_rows import RawLine, TableRow, rows_of_lines
 
 MOST_LINES = 11_000
 """Lines of a sheet that are looked at."""

@@ -7,7 +7,8 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.foreign.header import (
+from setwright.solver.foreign.notes import Notes
+from setwright.solver.foreign.rows.header import (
     BESIDE,
     OF_A_DOCUMENT,
     READ,
@@ -16,7 +17,6 @@ from setwright.solver.foreign.header import (
     fields_of,
     is_heading,
 )
-from setwright.solver.foreign.notes import Notes
 
 TableRow = tuple[str, Mapping[str, Any]]
 """Where a row stands, and its cells by column."""

@@ -6,9 +6,9 @@ import csv as standard
 import io
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.foreign.header import is_heading
 from setwright.solver.foreign.notes import Notes
-from setwright.solver.foreign.raw_rows import RawLine
+from setwright.solver.foreign.rows.header import is_heading
+from setwright.solver.foreign.rows.raw_rows import RawLine
 from setwright.solver.sheets.common.json_values import MOST_BYTES
 from setwright.solver.sheets.plain.csv_file import unguarded
 

@@ -7,8 +7,8 @@ from typing import Any
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.foreign.header import OF_A_DOCUMENT, READ, fields_of
-from setwright.solver.foreign.raw_rows import TableRow
+from setwright.solver.foreign.rows.header import OF_A_DOCUMENT, READ, fields_of
+from setwright.solver.foreign.rows.raw_rows import TableRow
 
 
 def looks_like_json(data: bytes) -> bool:

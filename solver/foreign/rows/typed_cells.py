@@ -1,4 +1,4 @@
-"""Cells as people type them turned into plain ones: ranges of one number, RPE, as many as possible, units, labels."""
+"""Numbers as people type them turned into plain ones: ranges, RPE, as many as possible, units."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ import re
 from typing import Any, Final
 
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.foreign.cells import rest_seconds
+from setwright.solver.foreign.rows.cells import rest_seconds
 
 _SIGNS: Final = str.maketrans(
     {
@@ -32,8 +32,6 @@ _RESERVE: Final = re.compile(
 )
 _SETS: Final = re.compile(r"\s*(?:sets?|work(?:ing)? sets?)")
 _SETS_BY_REPS: Final = re.compile(r"(\d+(?:\s*(?:-|to)\s*\d+)?)\s*(?:sets?)?\s*(?:x|of)\s*(.+)")
-_LABEL: Final = re.compile(r"([a-z])\s*([1-9])?")
-_LED: Final = re.compile(r"(?:([A-Za-z])([1-9])[.):\s-]*\s|(?:\d{1,2}|[A-Za-z])[.)]\s*|[-*\N{BULLET}]\s+)(?=\S)")
 _TURNED_INTO_DATE: Final = re.compile(r"\d{1,2}-[a-z]{3}|[a-z]{3}-\d{1,2}|\d{4}-\d{2}-\d{2}.*")
 _TO_THE_LAST: Final = frozenset(
     ("amrap", "max", "max reps", "failure", "to failure", "till failure", "as many as possible", "mr", "f", "fail")
@@ -41,26 +39,6 @@ _TO_THE_LAST: Final = frozenset(
 _REST_RANGE: Final = re.compile(r"(\d+(?:\.\d+)?|\d+:\d\d)\s*(?:-|to)\s*(\d+(?:\.\d+)?|\d+:\d\d)\s*([a-z]+|'|\")?")
 MOST_BARE_MINUTES: Final = 6
 """A rest up to this number without a unit is in minutes: nobody rests six seconds (convention)."""
-NO_TECHNIQUE: Final = frozenset(
-    ("", "-", "none", "no", "normal", "regular", "straight", "straight set", "straight sets")
-)
-DONE_SLOWLY: Final = frozenset(
-    ("tempo", "slow", "pause", "paused", "pauses", "eccentric", "slow eccentric", "slow lowering")
-)
-"""Ways to do a set that are read as straight sets, with a note."""
-_TECHNIQUES: Final = {
-    "drop set": "drop",
-    "drop sets": "drop",
-    "dropset": "drop",
-    "dropsets": "drop",
-    "double drop": "drop 2",
-    "double drop set": "drop 2",
-    "triple drop": "drop 3",
-    "triple drop set": "drop 3",
-    "rest pause": "rest-pause",
-    "rest-pause set": "rest-pause",
-    "rp": "rest-pause",
-}
 
 
 def plain(value: Any) -> Any:
@@ -151,34 +129,3 @@ def rest(value: Any) -> tuple[Any, str]:
         return value, ""
     middle = round((low + high) / 2)
     return middle, f"rests of {shown(value)} were counted as {middle} s"
-
-
-def technique(value: Any) -> tuple[Any, str]:
-    """A technique's word, and a note where the sets are counted as straight ones."""
-    text = value.lower().strip() if isinstance(value, str) else value
-    if text is None or text in NO_TECHNIQUE:
-        return "straight", ""
-    if isinstance(text, str) and text in DONE_SLOWLY:
-        return "straight", f"{shown(value)} was counted as straight sets"
-    return (_TECHNIQUES.get(text, text) if isinstance(text, str) else text), ""
-
-
-def is_technique(value: Any) -> bool:
-    """Whether a text names a drop set or rest-pause set."""
-    return isinstance(value, str) and (
-        value.lower().strip() in _TECHNIQUES or value.lower().strip() in ("drop", "rest-pause")
-    )
-
-
-def pair_letter(value: Any) -> str:
-    """The letter of A, A1 or b2, by which lines stand together; empty where the cell is none."""
-    found = _LABEL.fullmatch(value.strip().lower()) if isinstance(value, str) else None
-    return found[1].upper() if found else ""
-
-
-def without_label(name: str) -> tuple[str, str]:
-    """An exercise's name without the A1., 2) or dash that leads it, and the letter of a label with a number."""
-    found = _LED.match(name)
-    if found is None or found.end() == 0:
-        return name, ""
-    return name[found.end() :].strip(), (found[1] or "").upper()

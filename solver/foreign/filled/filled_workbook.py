@@ -8,8 +8,8 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.foreign.filled_cells import MOST_COLUMNS, MOST_ROWS, DoneSet, SessionCells
-from setwright.solver.foreign.opened_workbook import opened_workbook
+from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS, MOST_ROWS, DoneSet, SessionCells
+from setwright.solver.foreign.rows.opened_workbook import opened_workbook
 from setwright.solver.sheets.xlsx import log_keys
 
 if TYPE_CHECKING:

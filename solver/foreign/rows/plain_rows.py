@@ -8,23 +8,20 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.fault_words import shown
-from setwright.solver.foreign.header import READ
 from setwright.solver.foreign.near_names import NearNames
 from setwright.solver.foreign.notes import Notes
-from setwright.solver.foreign.raw_rows import ALSO_READ, TableRow
-from setwright.solver.foreign.typed_cells import (
+from setwright.solver.foreign.rows.header import READ
+from setwright.solver.foreign.rows.raw_rows import ALSO_READ, TableRow
+from setwright.solver.foreign.rows.typed_cells import (
     counted_sets,
-    is_technique,
-    pair_letter,
     plain,
     repetitions,
     reserve,
     rest,
     sets_and_reps,
-    technique,
     turned_into_date,
-    without_label,
 )
+from setwright.solver.foreign.rows.typed_words import is_technique, pair_letter, technique, without_label
 
 _TOGETHER: Final = re.compile(
     r"\s+(?:\+|/|&|ss|w/|superset(?:ted)? with|super set with|paired with)\s+|\s*\+\s*", re.IGNORECASE

@@ -1,0 +1,1 @@
+"""What was done, read back from a filled-in workbook."""
