@@ -94,4 +94,6 @@ def _excluded(evaluated: EvaluatedWeek) -> Iterator[Finding]:
     """A finding for each rule that excludes a line's exercise on its day."""
     for line in evaluated.lines:
         for rule in evaluated.resolved.excluded_by(line.exercise, line.day):
-            yield Finding(rule, days=(line.day.index,), exercise=line.exercise.id)
+            missing = RULES[rule].missing
+            others = missing(evaluated.resolved, line.exercise, line.day) if missing else ()
+            yield Finding(rule, days=(line.day.index,), exercise=line.exercise.id, others=others)

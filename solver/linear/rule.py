@@ -14,6 +14,7 @@ from setwright.solver.linear.linear_model import LinearModel
 
 Check = Callable[[EvaluatedWeek], Iterator[Finding]]
 Excludes = Callable[[ResolvedBrief, Exercise, ResolvedDay], bool]
+Missing = Callable[[ResolvedBrief, Exercise, ResolvedDay], tuple[str, ...]]
 Post = Callable[[LinearModel], None]
 Figures = Callable[[ResolvedBrief], Mapping[str, object]]
 Negligible = Callable[[EvaluatedWeek, Finding], bool]
@@ -50,6 +51,8 @@ class Rule:
     scope: Scope = "any week"
     negligible: Negligible | None = None
     """Whether a breach by a week made elsewhere is not worth a word."""
+    missing: Missing | None = None
+    """The ids of the items for want of which `excludes` says no; a finding names them."""
     always: bool = field(default=False)
     """Whether the rule is posted even where the brief turns it off, because its variables serve other rules; its own
     constraints and costs then ask whether they are off."""

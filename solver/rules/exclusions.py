@@ -5,7 +5,7 @@ from __future__ import annotations
 from setwright.catalogue.entries import Exercise
 from setwright.catalogue.positions import positions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
-from setwright.solver.linear.rule import Excludes, Rule, Scope, held_by_columns
+from setwright.solver.linear.rule import Excludes, Missing, Rule, Scope, held_by_columns
 
 
 def _lacks_kit(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -17,7 +17,18 @@ def _lacks_ability(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay
 
 
 def _pins_someone_alone(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
-    return exercise.can_pin and resolved.brief.client.trains_alone and "safeties" not in day.items
+    return exercise.can_pin and resolved.brief.client.trains_alone and bool(_missing_safeties(resolved, exercise, day))
+
+
+def _missing_safeties(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[str, ...]:
+    """The items without which nothing stops the load: safeties, and a rack or a guided bar that holds them."""
+    held = resolved.brief.owned.safeties or "smith" in exercise.needs or "rack" in day.items
+    return (*(() if held else ("rack",)), *(() if "safeties" in day.items else ("safeties",)))
+
+
+def _missing_kit(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[str, ...]:
+    """The items that an exercise needs and the day has not."""
+    return tuple(sorted(set(exercise.needs) - day.items))
 
 
 def _is_avoided(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -53,8 +64,13 @@ def _rests_after_each_side(resolved: ResolvedBrief, exercise: Exercise, day: Res
     return efficiency and exercise.limb == "each, rest after each" and exercise.id not in resolved.pinned
 
 
-def _exclusion(rule: str, excludes: Excludes, sentence: str, remedy: str, scope: Scope = "any week") -> Rule:
-    return Rule(rule, "hard", sentence, remedy, post=held_by_columns, excludes=excludes, scope=scope)
+def _exclusion(
+    rule: str, excludes: Excludes, sentence: str, remedy: str, scope: Scope = "any week", missing: Missing | None = None
+) -> Rule:
+    says = "{day}: {exercise}: {sentence}" if missing is None else "{day}: {exercise} lacks {others}"
+    return Rule(
+        rule, "hard", sentence, remedy, held_by_columns, excludes=excludes, says=says, scope=scope, missing=missing
+    )
 
 
 RULES = (
@@ -63,6 +79,7 @@ RULES = (
         _lacks_kit,
         "An exercise uses only equipment that is at hand that day.",
         "add the equipment to the day, or take a swap",
+        missing=_missing_kit,
     ),
     _exclusion(
         "ability",
@@ -76,6 +93,7 @@ RULES = (
         _pins_someone_alone,
         "Someone who trains alone gets a lift that can trap them under the load only with safeties.",
         "set safeties, or take a swap that can be put down",
+        missing=_missing_safeties,
     ),
     _exclusion(
         "avoided",

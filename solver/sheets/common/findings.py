@@ -88,9 +88,11 @@ def _several(amount: Amount | None, between: str) -> str:
 
 
 def _named(name: str, resolved: ResolvedBrief) -> str:
-    """A muscle's or exercise's name from its id; any other id with spaces for its dashes."""
+    """A muscle's, exercise's or item's name from its id; any other id with spaces for its dashes."""
     if name in resolved.catalogue.muscles:
         return muscle_name(resolved.catalogue, name)
+    if name in resolved.catalogue.items and name not in resolved.catalogue.exercises:
+        return resolved.catalogue.items[name].name.lower()
     return _exercise(name, resolved)
 
 

@@ -12,7 +12,7 @@ from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.time_breakdown import session_minutes
-from setwright.solver.sheets.common.words import page_width, wrapped
+from setwright.solver.sheets.common.words import counted, page_width, wrapped
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.screen.day_table import day_lines
 from setwright.solver.sheets.screen.edits.differences import broken_document
@@ -20,6 +20,8 @@ from setwright.solver.sheets.screen.headline import headline
 from setwright.solver.sheets.screen.muscle_table import muscle_lines
 from setwright.solver.sheets.screen.week_table import given_up_lines
 
+FEWEST_REPS = 5
+"""Repetitions of a set below which the index is no measure of it (convention; see README's Limits)."""
 SCHEMA = "setwright.audit/1"
 
 
@@ -48,6 +50,7 @@ def audit_text(audit: Audit, width: int, lead: str = "", more: Sequence[str] = (
         *(day_lines(evaluated, day.index, None, width) for day in evaluated.resolved.days),
         muscle_lines(audit, width),
         _worth_lines(audit, width),
+        _outside_lines(audit, width),
         _broken_lines(audit, width),
         _difference_lines(audit, width),
         given_up_lines(audit, width),
@@ -70,6 +73,18 @@ def _worth_lines(audit: Audit, width: int) -> list[str]:
             "the same minutes can reach."
         )
     return [*wrapped(index, width), *wrapped(f"  {left}", width, "  ")]
+
+
+def _outside_lines(audit: Audit, width: int) -> list[str]:
+    """How many lines lie outside what the index was measured on; nothing where none does."""
+    few = sum(line.entry.reps[1] < FEWEST_REPS and not line.exercise.timed for line in audit.evaluated.lines)
+    if not few:
+        return []
+    said = (
+        f"{counted(few, 'line')} of fewer than {FEWEST_REPS} repetitions: counted like sets of more, though the trials "
+        "behind the index did not measure them; they train strength first."
+    )
+    return wrapped(said, width)
 
 
 def _broken_lines(audit: Audit, width: int) -> list[str]:
