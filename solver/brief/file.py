@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import Any, Protocol
 
@@ -11,9 +12,12 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import nearest, suggestion
 from setwright.catalogue.toml_text import decoded, toml_tables
+from setwright.solver.brief.assumed import Assumption
 from setwright.solver.brief.defaults import FILE_BYTES, PHRASE_LETTERS
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.phrase.parse import draft_phrase
+from setwright.solver.brief.phrase.tokens import plain
 
 _LIKE_A_PATH = re.compile(r"\.toml$|^[./~]\S*/\S*$|^\S+\.(json|txt|ya?ml|tml|tom|csv|md)$", re.IGNORECASE)
 """What is meant as a file's name, whether or not a file has it."""
@@ -52,6 +56,8 @@ def parse_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None
     raw, faults = draft_phrase(text, catalogue)
     if not faults:
         return parse_brief(raw, catalogue, "phrase", rule_ids)
+    if plainer := _in_plainer_words(text, catalogue, rule_ids):
+        return plainer
     if "days" not in raw:
         raise UsageFault(faults)
     try:
@@ -59,6 +65,23 @@ def parse_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None
     except UsageFault as more:
         raise UsageFault(dict.fromkeys((*faults, *more.faults))) from None
     raise UsageFault(faults)
+
+
+def _in_plainer_words(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> ParsedBrief | None:
+    """The brief of a natural sentence by its plainer wording, which is then told; None where that has faults too."""
+    from setwright.solver.brief.phrase.wording.rewriting import plain_wording
+
+    plainer = plain_wording(plain(text), lexicon_of(catalogue))
+    raw, faults = draft_phrase(plainer, catalogue)
+    if faults:
+        return None
+    try:
+        found = parse_brief(raw, catalogue, "phrase", rule_ids)
+    except UsageFault:
+        return None
+    private = found.brief.client.cautions or found.brief.client.age is not None
+    told = Assumption("health" if private else "plan", f"read as: {plainer}")
+    return replace(found, assumed=(told, *found.assumed))
 
 
 def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> ParsedBrief:

@@ -351,7 +351,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
         ("whether sets are paired is said twice: yes and no; keep one of the two",),
     ),
     ("3x40 pleese", ("'pleese' is not understood; say it in other words or in a brief file",)),
-    ("3x40, please grow delts", ("'please' is not understood; say it in other words or in a brief file",)),
+    ("3x40, quietly grow delts", ("'quietly' is not understood; say it in other words or in a brief file",)),
     ("3x40 delts", ("'delts' stands alone; write grow delts, hold delts, no delts or delts at most 8 sets",)),
     ("3x40 squat", ("'squat' stands alone; write pin squat, avoid squat, like squat or dislike squat",)),
     ("3x40 knee", ("'knee' stands alone; write caution knee for the joint or must knee for the movement",)),
@@ -363,7 +363,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
             "barbell garage, bands or bodyweight",
         ),
     ),
-    ("3x40 at home with dumbells", ("'dumbells' is not understood; did you mean 'dumbbells'?",)),
+    ("3x40 at home with dumbblels", ("'dumbblels' is not understood; did you mean 'dumbbells'?",)),
     ("3x40 with barbel", ("'barbel' is not understood; did you mean 'barbell'?",)),
     (
         "3x40 no dlets",
@@ -461,11 +461,10 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
         ),
     ),
     (
-        "3x40 legs: hold",
+        "3x40 legs: tomorrow",
         (
             "'legs' stands alone; write grow legs, hold legs, no legs or legs at most 8 sets",
-            "':' is not understood; say it in other words or in a brief file",
-            "'hold' names nothing, expected a muscle or group after it",
+            "': tomorrow' is not understood; say it in other words or in a brief file",
         ),
     ),
     (
@@ -493,7 +492,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ),
     ("grow delts grow", ("'grow' names nothing, expected a muscle or group after it",)),
     ("3 days x 40 min grow delts hold", ("'hold' names nothing, expected a muscle or group after it",)),
-    ("3x40 grow delts please", ("'please' is not understood; say it in other words or in a brief file",)),
+    ("3x40 grow delts quietly", ("'quietly' is not understood; say it in other words or in a brief file",)),
     (
         "mon 40 min, tue upper lwer 40 min",
         (

@@ -165,12 +165,13 @@ def test_a_clash_names_parts_that_clash(name) -> None:
 def test_the_same_bytes_under_any_hash_seed() -> None:
     code = (
         "import sys; from setwright.solver.cli import main; "
-        "sys.argv = ['setwright', 'week', '1 day x 45 min, growth, grow arms', '--search', 'quick', '--json']; main()"
+        "sys.argv = ['setwright', 'week', '1 day x 20 min, bands, growth, grow arms', '--search', 'quick', '--json']; "
+        "main()"
     )
     outputs = []
-    for seed in ("0", "1", "2"):
+    for seed in ("0", "1"):
         env = {"PYTHONHASHSEED": seed, "PYTHONPATH": str(ROOT / ".names"), "PATH": "/usr/bin:/bin"}
         run = subprocess.run([sys.executable, "-c", code], env=env, capture_output=True, check=False)
         assert run.returncode == 0, run.stderr
         outputs.append(run.stdout)
-    assert outputs[0] == outputs[1] == outputs[2]
+    assert outputs[0] == outputs[1]

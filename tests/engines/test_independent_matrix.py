@@ -35,7 +35,7 @@ CORE = (
 KEPT = ("dumbbell-bench-press", "one-arm-dumbbell-row", "dumbbell-curl", "dumbbell-hammer-curl", "goblet-squat")
 BRIEFS: dict[str, dict[str, Any]] = {
     "one day": {"days": days("mon", 20)},
-    "two days": {"days": days("mon thu", 12)},
+    "two days": {"days": days("mon thu", 10)},
     "priority": {"days": days("mon", 18), "muscles": {"biceps": "priority", "chest": "hold"}},
     "exact": {"days": days("mon", 20), "muscles": {"biceps": {"at_most": 4.0}, "quads": {"at_least": 2.0}}},
 }
@@ -104,7 +104,8 @@ def own_best(resolved: ResolvedBrief) -> float:
         given = own.variable(
             -resolved.cost("warm-up-given") if not resolved.off("warm-up-given") else 0.0, day.warm_up_give
         )
-        own.constrain({**seconds, given: -1.0}, high=day.limit - day.warm_up)
+        nobody_waits = min(o.rest for _, _, _, o in uses)
+        own.constrain({**seconds, given: -1.0}, high=day.limit - day.warm_up + nobody_waits)
     for muscle in resolved.muscles.values():
         parts = [(j, d, e, o, dict(e.contributions).get(muscle.id, 0) / 100) for j, d, e, o in uses]
         sets = {j: part * o.credited / 100 for j, _, _, o, part in parts if part}

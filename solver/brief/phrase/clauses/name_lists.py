@@ -18,8 +18,8 @@ def take_names(reader: TokenReader, kinds: Sequence[Kind], word: str, wanted: st
     `and` always continues the list, a comma only before a name without a limit. `word` is the word that began the
     list and `wanted` says in words what belongs in it.
     """
-    first = True
-    while first or _continues(reader, kinds):
+    last: Match | None = None
+    while last is None or _continues(reader, kinds, last):
         reader.take_any(("the", "my", "a", "for"))
         match = reader.match(kinds)
         if match is None or _runs_on(reader, match, kinds):
@@ -27,7 +27,7 @@ def take_names(reader: TokenReader, kinds: Sequence[Kind], word: str, wanted: st
             return
         reader.position += match.length
         yield match
-        first = False
+        last = match
 
 
 def _runs_on(reader: TokenReader, match: Match, kinds: Sequence[Kind]) -> bool:
@@ -45,8 +45,8 @@ def _runs_on(reader: TokenReader, match: Match, kinds: Sequence[Kind]) -> bool:
     return reader.lexicon.nearest(text, kinds) is not None
 
 
-def _continues(reader: TokenReader, kinds: Sequence[Kind]) -> bool:
-    """Step over the separator if the list goes on after it."""
+def _continues(reader: TokenReader, kinds: Sequence[Kind], last: Match) -> bool:
+    """Step over the separator if the list goes on after it; after a comma an item is not followed by an exercise."""
     start = reader.position
     joined = False
     while not reader.done and reader.at_separator() and not reader.sees("but"):
@@ -54,7 +54,13 @@ def _continues(reader: TokenReader, kinds: Sequence[Kind]) -> bool:
         reader.position += 1
     if reader.position > start and not reader.sees("but"):
         match = reader.match(kinds)
-        if match and _is_the_longest(reader, match) and (joined or not at_limit(reader, match.length)):
+        changes = match is not None and (last.kind, match.kind) == ("item", "exercise")
+        if (
+            match
+            and not (changes and not joined)
+            and _is_the_longest(reader, match)
+            and (joined or not at_limit(reader, match.length))
+        ):
             return True
     reader.position = start
     return False

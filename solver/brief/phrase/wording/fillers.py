@@ -1,0 +1,59 @@
+"""Words that say nothing of the week: greetings, reasons, where a day's hour falls; each goes out whole."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from setwright.solver.brief.phrase.wording.numbers import Rewrites
+
+FILLERS: Final[Rewrites] = (
+    (r"\b(?:hi|hello|hey)(?: there)?(?: so)?[,.]?\s", ""),
+    (r"\b(?:coach'?s?|client'?s?) notes?,?", ""),
+    (r"\bshort version,?", ""),
+    (r"\b(?:please|pls|thanks|thank you|cheers)\b", ","),
+    (
+        r"\b(?:can you |could you )?(?:plan|write|make|build|give)(?: me| us| him| her)?(?: something| a (?:week|plan|programme|program))?(?: for)?(?= \d)",
+        "",
+    ),
+    (
+        r"\b(?:i|we|he|she|client|they)(?:'ve| have|'s| has|'ve got| have got| has got| can do| can train| can lift| can| train| trains| lift| lifts| got)(?: got| only| just| do| train| lift| come)*(?= (?:\d|mon|tue|wed|thu|fri|sat|sun))",
+        ",",
+    ),
+    (
+        r"\b(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
+        ",",
+    ),
+    (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),
+    (r"\bat the end(?: of (?:every|each|the) session)?\b", ""),
+    (
+        r"(?<=[a-z])(?:,)? (?:in|since) (?:19|20)\d\d\b|\b\d+ (?:years|months|weeks) ago\b|\bsince last \w+\b|\blast year\b|(?<=postpartum), \d months",
+        "",
+    ),
+    (
+        r"\b(?:well controlled|cleared by (?:my|her|his|the) \w+|all the time|desk job|right side|both sides)\b",
+        ",",
+    ),
+    (r"(?<=min) (?:a|per|each|in the) week\b(?! in total)", " weekly"),
+    (r"(?<=[,;.] )(?:sessions|slots|weekly|spread|/ ?day|x|/|days|in total)(?=[,.;]|$)", ""),
+    (r"\b(?:before|after) (?:work|school run|school|uni|the school run|breakfast|dinner)\b", ""),
+    (r"\b(?:at |in |during |over )?(?:the |my |a )?lunch(?:time| breaks?| hour)?\b", ""),
+    (r"\bin the (?:mornings?|evenings?|afternoons?)\b|\b6 am\b", ""),
+    (r"\bi don't mind which\b|\bdoesn't matter which\b|\bwhichever\b", ""),
+    (
+        r"\bnothing (?:during the week|mon-fri|fancy|extreme)\b|\ba bit of everything\b|\bno other sport\b|\bkeep it simple\b",
+        ",",
+    ),
+    (r"\bthat's (?:it|all(?: i've got)?)\b|\ba single long session\b|\ba bonus\b", ","),
+    (r"\bincl(?:uding|\.)? (?:the )?warm[- ]?up\b", ","),
+    (
+        r"\bthis (?:week|month|block)\b|\bon the road\b|\btravelling\b|\bwhatsoever\b|\bof any (?:kind|sort)\b|\bfor (?:me|him|her)\b",
+        "",
+    ),
+    (r"\bliving room\b|\bin the flat\b|\bflat\b", ","),
+    (r"\b(?:a|the) (?=(?:pair|set) of\b)", ""),
+    (r"\b(?:pair|set) of (?=dumb|db|kettle)", ""),
+    (
+        r"\bi own\b|\bmy kit\b|\bi've got\b(?= (?:dumb|a b|band|kettle))|\bi have\b(?= (?:a|an|dumb|band|kettle|one|\d) )",
+        ",",
+    ),
+)

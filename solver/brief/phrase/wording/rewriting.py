@@ -1,0 +1,50 @@
+"""A sentence rewritten step by step into the words that the clauses of a phrase know; what is not known is left."""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+
+from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.wording.asks import ASKS
+from setwright.solver.brief.phrase.wording.fillers import FILLERS
+from setwright.solver.brief.phrase.wording.joining import joined, themed
+from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
+from setwright.solver.brief.phrase.wording.sports import without_sport
+from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, OF_DAYS
+from setwright.solver.brief.phrase.wording.wants import wanted
+from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_exceptions
+
+
+def plain_wording(text: str, lexicon: Lexicon) -> str:
+    """The text in plainer words; each step is a table of its own module."""
+    text = _spaced(_rewritten(text.lower(), MARKS))
+    text = with_weekdays(text)
+    text = _rewritten(text, (*DURATIONS[:6], *NUMBERS))
+    text = _spaced(_rewritten(text, NAMES))
+    text = _spaced(_rewritten(text, DURATIONS))
+    text = without_exceptions(text)
+    text = _rewritten(text, OF_DAYS)
+    text = _spaced(_rewritten(text, COUNTS))
+    text, sports = without_sport(text)
+    text = _spaced(_rewritten(text, FILLERS))
+    text = _spaced(joined(_spaced(text)))
+    text = wanted(themed(_spaced(_rewritten(text, ASKS))), lexicon)
+    return ", ".join([text, *sports])
+
+
+def _rewritten(text: str, rewrites: Rewrites) -> str:
+    for pattern, said in rewrites:
+        text = _compiled(pattern).sub(said, text)
+    return text
+
+
+@cache
+def _compiled(pattern: str) -> re.Pattern[str]:
+    return re.compile(pattern)
+
+
+def _spaced(text: str) -> str:
+    """The text with single blanks, and no empty clauses."""
+    text = " ".join(text.split())
+    return re.sub(r"(?:\s*[,;.]\s*(?=[,;.]|$))+", "", re.sub(r"\s+([,;.])", r"\1", text)).strip(" ,;.")

@@ -1,0 +1,40 @@
+"""Other sport and its weekdays taken out of a sentence, so that they are not read as days to lift."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from setwright.solver.brief.defaults import WEEKDAYS
+
+_DAY: Final = "|".join(WEEKDAYS)
+_DAYS: Final = rf"(?:{_DAY})(?:-(?:{_DAY}))?(?:(?:,| and|, and)? (?:{_DAY})(?:-(?:{_DAY}))?)*"
+_NAMES: Final = (
+    r"5-a-side|football|soccer|rugby|tennis|basketball|hockey|judo|climbing|climb|swimming|swims?|running|runs?|volleyball|"
+    r"rowing(?: club)?|rows on the water|cycling|(?:long )?bike rides?|dance class|dancing|sprints?|handball|boxing|"
+    r"martial arts|manual labou?r|heavy manual labou?r|practice|match|games?|matches"
+)
+_SPORT: Final = re.compile(
+    rf"\b(?:i |he |she |with )?({_NAMES})(?: player,?| practice| training| is| are)?(?: on| every| at)* ({_DAYS})(?:,? so\b)?"
+)
+
+
+def without_sport(text: str) -> tuple[str, list[str]]:
+    """The text without its sports, and a clause for each weekday of one."""
+    clauses: list[str] = []
+
+    def keep(found: re.Match[str]) -> str:
+        name = re.sub(r"[^a-z ]", " ", found[1]).strip() or "sport"
+        clauses.extend(f"sport {name.split()[-1]} on {day}" for day in _each(found[2]))
+        return ","
+
+    return _SPORT.sub(keep, text), clauses
+
+
+def _each(days: str) -> list[str]:
+    """mon-wed, fri as mon tue wed fri."""
+    found: list[str] = []
+    for first, last in re.findall(rf"({_DAY})(?:-({_DAY}))?", days):
+        start, end = WEEKDAYS.index(first), WEEKDAYS.index(last or first)
+        found += [WEEKDAYS[(start + step) % 7] for step in range((end - start) % 7 + 1)]
+    return found

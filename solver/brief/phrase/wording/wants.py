@@ -1,0 +1,39 @@
+"""What a sentence only names: muscles are those to grow, lifts those liked, a number alone an age."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
+
+_MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
+_CLAUSES: Final = re.compile(r"([,;.])\s*")
+_BEFORE: Final = re.compile(r"^(?:and|my|the|his|her|mainly|mostly|especially|more)\s+")
+
+
+def wanted(text: str, lexicon: Lexicon) -> str:
+    """The text with `grow`, `like` or `age` before each clause that holds nothing but names of one kind or a number."""
+    parts = _CLAUSES.split(text)
+    clauses = [_grown(clause.strip(), lexicon) for clause in parts[::2]]
+    marks = [*parts[1::2], ""]
+    return " ".join(f"{clause}{mark}" for clause, mark in zip(clauses, marks, strict=True)).strip()
+
+
+def _grown(clause: str, lexicon: Lexicon) -> str:
+    bare = _BEFORE.sub("", clause)
+    if not bare:
+        return clause
+    if _all_are(_MUSCLES, bare, lexicon):
+        return f"grow {bare}"
+    if bare.isdecimal() and 13 <= int(bare) <= 99:
+        return f"age {bare}"
+    if _all_are(("exercise",), bare, lexicon) and lexicon.resolve(bare, ("kit", "item")) is None:
+        return f"like {bare}"
+    return clause
+
+
+def _all_are(kinds: tuple[Kind, ...], clause: str, lexicon: Lexicon) -> bool:
+    """Whether a clause is one name of these kinds, or several with `and` between them."""
+    names = re.split(r"\s+(?:and|plus)\s+|\s*/\s*", clause)
+    return all(lexicon.resolve(name.strip(), kinds) is not None for name in names)
