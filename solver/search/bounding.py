@@ -67,8 +67,8 @@ def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> frozen
         options.seconds,
         lambda value: bound.lower(highs.outward(value)),
         bound.cancelled,
-        heuristics="one",
-        restarts=True,
+        heuristics="one" if options.limits.heuristic_nodes else "none",
+        restarts=options.limits.heuristic_nodes > 0,
     )
     bound.lower(found.bound)
     return frozenset(week.columns[j].assignments[0].cls for j in found.chosen or ())

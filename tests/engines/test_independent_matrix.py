@@ -29,13 +29,14 @@ CORE = (
     "band-top",
     "exact-band",
     "equipment",
+    "avoided",
     "set-range",
     "rest-range",
 )
 KEPT = ("dumbbell-bench-press", "one-arm-dumbbell-row", "dumbbell-curl", "dumbbell-hammer-curl", "goblet-squat")
 BRIEFS: dict[str, dict[str, Any]] = {
     "one day": {"days": days("mon", 20)},
-    "two days": {"days": days("mon thu", 10)},
+    "two days": {"days": days("mon thu", 12)},
     "priority": {"days": days("mon", 18), "muscles": {"biceps": "priority", "chest": "hold"}},
     "exact": {"days": days("mon", 20), "muscles": {"biceps": {"at_most": 4.0}, "quads": {"at_least": 2.0}}},
 }

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import lru_cache
+from itertools import islice
 from random import Random
 
 import pytest
@@ -10,6 +11,9 @@ from boards import BRIEFS, Week, audited, bounded, cached, held, sound_week
 
 from setwright.solver.engines.build import day_model, pattern_model, week_model
 from setwright.solver.engines.highs import ROUNDING
+
+pytestmark = pytest.mark.xdist_group("model against audit")
+"""On one worker, which solves what the tests share once."""
 
 WEEKS = 6
 TRIES = 45
@@ -20,8 +24,7 @@ def weeks(name: str) -> tuple[Week, ...]:
     """Random weeks of a brief that break no rule."""
     place, random = cached(name), Random(name)
     drawn = (sound_week(place, random, TRIES) for _ in range(5 * WEEKS))
-    sound = [week for week in drawn if not audited(place.instance, week).broken]
-    return tuple(sound[:WEEKS])
+    return tuple(islice((week for week in drawn if not audited(place.instance, week).broken), WEEKS))
 
 
 @pytest.mark.parametrize("name", BRIEFS)

@@ -20,7 +20,7 @@ from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 CATALOGUE = load_catalogue()
-SMALL = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=1))
+SMALL = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.05, nodes=1, pattern_nodes=1, columns=30))
 FEW = settings(max_examples=3, derandomize=True, deadline=None, suppress_health_check=list(HealthCheck), database=None)
 SWITCHED_ON = (
     "coverage",
