@@ -115,7 +115,7 @@ def test_another_partner_than_the_one_on_the_same_bar() -> None:
 
 
 def test_a_hundred_sets_are_said_in_one_line_of_arithmetic() -> None:
-    """10 muscles x 10 sets = 100; 2 x 30 min, less the shortest warm-ups of 2 min each, and the minute of rest after the last set = 58 min."""
+    """10 muscles x 10 sets = 100; 2 x 30 min less the shortest warm-ups, 2 min each, and the last rests, 1 min: 58."""
     resolved = clash_named(TEN).resolved
     (sums,) = shortfalls_of(resolved)
     assert isinstance(sums, TimeShortfall)

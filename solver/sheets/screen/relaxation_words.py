@@ -158,7 +158,8 @@ def _time_words(shortfall: TimeShortfall, resolved: ResolvedBrief) -> str:
     counts = f", which count as {shortfall.counted:g} of those asked" if shortfall.counted != shortfall.sets else ""
     return (
         f"{sum_} sets asked for; the quickest way ({quickest}, {took}{counts}) "
-        f"takes {math.ceil(shortfall.needed)} min for them, but after the warm-ups the week has {math.floor(shortfall.available)}."
+        f"takes {math.ceil(shortfall.needed)} min for them, but after the warm-ups the week has "
+        f"{math.floor(shortfall.available)}."
     )
 
 
@@ -169,6 +170,6 @@ def _pin_words(shortfall: PinShortfall, resolved: ResolvedBrief) -> str:
     )
     take = "take" if len(shortfall.pins) > 1 else "takes"
     return (
-        f"{weekday_name(shortfall.weekday)}: {pins} {take} {math.ceil(shortfall.needed)} min at the shortest rests, ramp-up "
-        f"sets left aside, but after the warm-up the day has {math.floor(shortfall.available)}."
+        f"{weekday_name(shortfall.weekday)}: {pins} {take} {math.ceil(shortfall.needed)} min at the shortest rests, "
+        f"ramp-up sets left aside, but after the warm-up the day has {math.floor(shortfall.available)}."
     )
