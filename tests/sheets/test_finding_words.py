@@ -30,8 +30,8 @@ SAID = {
     "Monday: Barbell curl has 6-8 repetitions, not 8-12": Finding(
         "repetitions", amount=(6, 8), limit=(8, 12), days=(0,), exercise="barbell-curl"
     ),
-    "Monday: Barbell curl: An exercise uses only equipment that is at hand that day": Finding(
-        "equipment", days=(0,), exercise="barbell-curl"
+    "Monday: Barbell curl lacks barbell and plates": Finding(
+        "equipment", days=(0,), exercise="barbell-curl", others=("barbell",)
     ),
 }
 WISHES = {

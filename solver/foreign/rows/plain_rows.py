@@ -27,6 +27,8 @@ _TOGETHER: Final = re.compile(
     r"\s+(?:\+|/|&|ss|w/|superset(?:ted)? with|super set with|paired with)\s+|\s*\+\s*", re.IGNORECASE
 )
 """What stands between two exercises that are done in turn."""
+OF_OUR_OWN: Final = "ramp-up"
+"""A column of a week's own CSV, whose rests are seconds however short and whose pairs are named."""
 LETTER: Final = "letter"
 """The field that holds the letter by which the lines of a day are paired."""
 
@@ -77,7 +79,7 @@ def _typed(cells: dict[str, Any], at: str, notes: Notes) -> dict[str, Any]:
     cells["rir"], left = reserve(cells.get(told), exertion=told == "rpe")
     cells["reps"], to_the_last = repetitions(cells.get("reps"))
     straight = rested = ""
-    if _said(cells.get("rest")):
+    if _said(cells.get("rest")) and OF_OUR_OWN not in cells:
         cells["rest"], rested = rest(cells["rest"])
     if "technique" in cells:
         cells["technique"], straight = technique(cells["technique"])
@@ -97,7 +99,7 @@ def _is_number(value: Any) -> bool:
 def _lines_of(cells: dict[str, Any], names: NearNames) -> Iterator[dict[str, Any]]:
     """A row's line, or its two lines where the cell of the exercise names two that are done in turn."""
     said = cells.get("exercise")
-    letter = pair_letter(cells.get("pair")) or pair_letter(cells.get("label"))
+    letter = pair_letter(cells.get("pair")) or ("" if OF_OUR_OWN in cells else pair_letter(cells.get("label")))
     if pair_letter(cells.get("pair")):
         cells["pair"] = None
     if not isinstance(said, str) or names.knows(said):
