@@ -37,7 +37,7 @@ def test_kit_that_trains_it_nowhere() -> None:
 
 
 def test_a_full_day_is_held_by_time_and_names_the_cheapest_room() -> None:
-    resolved = terms_of(days=[*days("mon", 26), *days("thu", 23)])
+    resolved = terms_of(days=[*days("mon", 25), *days("thu", 22)])
     here = bottleneck(resolved, GYM, "biceps")
     assert here.cause == "time"
     assert here.nearest is not None and here.nearest.over > 0
