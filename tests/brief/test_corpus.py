@@ -23,7 +23,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief
 CATALOGUE = load_catalogue()
 PHRASES: list[dict[str, Any]] = tomllib.loads(Path(__file__).with_name("phrases.toml").read_text("utf-8"))["phrase"]
 MEANT = [phrase for phrase in PHRASES if "refused" not in phrase]
-LEAST_UNDERSTOOD = 0.50
+LEAST_UNDERSTOOD = 0.59
 """The part of the sentences with a meaning that is understood; the aim is 0.95."""
 
 

@@ -20,7 +20,7 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (
-        r"\b(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
+        r"\b(?<!time )(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
         ",",
     ),
     (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),
@@ -34,7 +34,6 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (r"(?<=min) (?:a|per|each|in the) week\b(?! in total)", " weekly"),
-    (r"(?<=[,;.] )(?:sessions|slots|weekly|spread|/ ?day|x|/|days|in total)(?=[,.;]|$)", ""),
     (r"\b(?:before|after) (?:work|school run|school|uni|the school run|breakfast|dinner)\b", ""),
     (r"\b(?:at |in |during |over )?(?:the |my |a )?lunch(?:time| breaks?| hour)?\b", ""),
     (r"\bin the (?:mornings?|evenings?|afternoons?)\b|\b6 am\b", ""),
@@ -57,3 +56,9 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
 )
+LEFT_OVER: Final[Rewrites] = (
+    (r"(?<=[,;.] )(?:sessions|slots|weekly|spread|/ ?day|x|/|days|in total)(?=[,.;]|$)", ""),
+    (r"^(\d\d\d?) x (\d)$", r"\2 x \1 min"),
+    (r"\bclient comes(?: in)?\b|\bpt slot\b", ","),
+)
+"""What is left of a sentence when its days and minutes have gone to the front."""

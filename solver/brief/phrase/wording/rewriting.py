@@ -6,11 +6,15 @@ import re
 from functools import cache
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
-from setwright.solver.brief.phrase.wording.asks import ASKS
-from setwright.solver.brief.phrase.wording.fillers import FILLERS
+from setwright.solver.brief.phrase.wording.emphasis import EMPHASIS
+from setwright.solver.brief.phrase.wording.fillers import FILLERS, LEFT_OVER
+from setwright.solver.brief.phrase.wording.health import HEALTH
 from setwright.solver.brief.phrase.wording.joining import joined, themed
+from setwright.solver.brief.phrase.wording.kit import KIT
+from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
 from setwright.solver.brief.phrase.wording.sports import without_sport
+from setwright.solver.brief.phrase.wording.style import STYLE
 from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, OF_DAYS
 from setwright.solver.brief.phrase.wording.wants import wanted
 from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_exceptions
@@ -27,9 +31,10 @@ def plain_wording(text: str, lexicon: Lexicon) -> str:
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
-    text = _spaced(_rewritten(text, FILLERS))
+    text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
     text = _spaced(joined(_spaced(text)))
-    text = wanted(themed(_spaced(_rewritten(text, ASKS))), lexicon)
+    text = _spaced(_rewritten(text, (*LEFT_OVER, *HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
+    text = wanted(themed(text), lexicon)
     return ", ".join([text, *sports])
 
 

@@ -13,7 +13,7 @@ _SESSIONS: Final = (
 )
 _WEEKLY: Final = r"(?:a|per|each|every|/|the) ?(?:week|wk)|weekly|in the week"
 _EACH: Final = (
-    r"(?:each(?: (?:one|day|time|session|of them))?|apiece|a go|all of them|per session|per workout|every time|"
+    r"(?:each(?: (?:one|1|day|time|session|of them))?|apiece|a go|all of them|per session|per workout|every time|"
     r"a session|a day|per day|/ ?day|/ ?session|long|in total each|of each|at a time)"
 )
 _DAY: Final = "|".join(WEEKDAYS)
@@ -49,6 +49,9 @@ OF_DAYS: Final[Rewrites] = (
     (rf"\b((?:{_DAY})(?:[ -](?:{_DAY}))*),? (?:at |in )?(?:the |a )?({_PLACE})[, ]+(\d+)(?: min)?\b", r"\1 \3 min \2"),
 )
 COUNTS: Final[Rewrites] = (
+    (r"\b(\d) (full body|upper|lower|push|pull|arms)(?: body)? (?:days|sessions)\b", r"\1 days, \2 only"),
+    (r"\b(\d) (?:dyas|dasy|das)\b", r"\1 days"),
+    (r",? with (\d) rest days in between\b", r", \1 rest days between"),
     (r"\b(?:once|1 x|1x|1 time) (?:a|per|each|every) week\b|\bonce weekly\b", "1 days"),
     (r"\btwice (?:a|per|each|every) week\b|\btwice weekly\b", "2 days"),
     (r"\bthrice (?:a|per|each|every) week\b|\bthrice weekly\b", "3 days"),

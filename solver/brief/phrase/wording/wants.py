@@ -24,6 +24,8 @@ def _grown(clause: str, lexicon: Lexicon) -> str:
     bare = _BEFORE.sub("", clause)
     if not bare:
         return clause
+    if bare.endswith(" only") and _all_are(("kit", "item"), bare.removesuffix(" only"), lexicon):
+        return bare.removesuffix(" only")
     if _all_are(_MUSCLES, bare, lexicon):
         return f"grow {bare}"
     if bare.isdecimal() and 13 <= int(bare) <= 99:

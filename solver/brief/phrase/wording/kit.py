@@ -1,0 +1,35 @@
+"""What is at hand, as people say it, in the words of the clauses; and words that are often misspelt."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from setwright.solver.brief.phrase.wording.numbers import Rewrites
+
+KIT: Final[Rewrites] = (
+    (r"\b(?:everything|anything) (?:but|except)(?: for)?(?: the| a)? ", "without "),
+    (r"\b(?:a |one |1 )?(?:pair of |set of |two |2 )+(?:light )?(\d+) ?kg (?=dumbbells|dbs)", r"\1 kg "),
+    (r"\b(\d+) kg (?:dumbbells|dbs)\b", r"dumbbells to \1 kg"),
+    (r"\bno (?:equipment|kit|gear)(?: at all)?\b|\bwithout any kit\b", "no equipment"),
+    (r"\bhotel rooms?\b", "bodyweight"),
+    (r"\b(?:free weights)(?: only)?\b", "barbell and dumbbells"),
+    (
+        r"\b(?:only|just) (dumbbells|bands|machines|bodyweight|a barbell|kettlebells?)\b|\b(dumbbells|bands|machines|bodyweight|kettlebells?|barbell) only\b",
+        r"\1\2",
+    ),
+    (r"\b(?:dumbells|dumbbels|dumbels|dbs)\b", "dumbbells"),
+    (r"\bkettelbells?\b", "kettlebell"),
+    (r"\b(?:some|my|our|the) (?=(?:dumbbells|bands|barbell|rack|bench|kettlebells?)\b)", ""),
+    (r"\b(?:full |normal |our |school |club |office )?(?:commercial )?gym\b(?! machines)", "commercial gym"),
+    (r"\bhome commercial gym\b", "home gym"),
+    (r"\bhotel commercial gym\b", "hotel gym"),
+    (r"\bmachine commercial gym\b", "machine gym"),
+    (r"\bgarage commercial gym\b", "garage gym"),
+    (r"\b(?:shoudlers|sholders?|shoulers)\b", "shoulders"),
+    (r"\btricpes\b", "triceps"),
+    (r"\bhamstrngs\b", "hamstrings"),
+    (r"\bgluts\b", "glutes"),
+    (r"\blungess\b", "lunges"),
+    (r"\bdedlifts?\b", "deadlift"),
+    (r"\bhypertensoin\b", "hypertension"),
+)
