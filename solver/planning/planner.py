@@ -11,6 +11,7 @@ from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning.delivery import check, delivered
+from setwright.solver.planning.empty_week import what_leaves_no_room
 from setwright.solver.planning.ends import Clash, End, OutOfTime, Solved
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import Outcome, search
@@ -103,6 +104,8 @@ def _searched(
     outcome = search(instance, options, start, fill_days=True)
     if outcome.best is not None:
         week = outcome.best.evaluated.week
+        if not any(week.days) and (closing := what_leaves_no_room(resolved)):
+            return Clash(parsed, resolved, closing), outcome
         return delivered(parsed, resolved, week, outcome.bound, outcome.ended_by, options.limits), outcome
     conflicts = () if outcome.ended_by.interrupted else conflict_of(instance, options.seconds)
     if conflicts:
