@@ -61,6 +61,12 @@ def _variants() -> click.Command:
     return command
 
 
+def _load() -> click.Command:
+    from setwright.solver.cli.commands.load import command
+
+    return command
+
+
 def _exercises() -> click.Command:
     from setwright.solver.cli.commands.exercises import command
 
@@ -89,6 +95,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "swap": LazyCommand("List swaps for a line, or write the week with one.", _swap),
         "sheet": LazyCommand("Write a week for a client: card, workbook, calendar, page, table.", _sheet),
         "variants": LazyCommand("Plan every variant of a template: days x minutes x kit and more.", _variants),
+        "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),
         "schema": LazyCommand("Print the JSON Schema of a brief or a week.", _schema),

@@ -1,4 +1,4 @@
-"""Nearly five hundred sentences of coaches and clients, each with what a person understands by it.
+"""Some six hundred sentences of coaches and clients, each with what a person understands by it.
 
 They were written without a look at what the program reads. None may be taken for something else; the share that is
 understood is measured here, so that it can only grow.

@@ -116,7 +116,7 @@ def _equipment(reader: TokenReader, things: list[Match]) -> str | tuple[str, ...
     """One word alone is a kit before it is an item; among several each is an item first."""
     if len(things) == 1:
         return things[0].id if things[0].kind == "kit" else (things[0].id,)
-    found = (reader.lexicon.find(key_of(thing.text), _THINGS) for thing in things)
+    found = (reader.lexicon.find(key_of(thing.text.removesuffix(" at home")), _THINGS) for thing in things)
     return tuple(dict.fromkeys(match[1] for match in found if match))
 
 

@@ -22,6 +22,9 @@ _THEMES: dict[tuple[str, ...], str] = {
 _OF_A_NAMED_DAY = {("legs",): "lower", ("leg", "day"): "lower"}
 """What after a number of days may as well be muscles to grow."""
 CYCLES: dict[tuple[str, ...], tuple[str, ...]] = {
+    ("push", "pull", "legs", "upper", "lower"): ("push", "pull", "lower", "upper", "lower"),
+    ("upper", "lower", "push", "pull", "legs"): ("upper", "lower", "push", "pull", "lower"),
+    ("upper", "lower", "full", "body"): ("upper", "lower", "full-body"),
     ("push", "pull", "legs"): ("push", "pull", "lower"),
     ("push", "pull", "lower"): ("push", "pull", "lower"),
     ("upper", "lower"): ("upper", "lower"),
@@ -29,7 +32,7 @@ CYCLES: dict[tuple[str, ...], tuple[str, ...]] = {
     ("whole", "body"): ("full-body",),
     ("ppl",): ("push", "pull", "lower"),
 }
-"""Themes that the days of a week take in turn."""
+"""Themes that the days of a week take in turn, the longest first."""
 _NOT_A_THEME = ("reps", "rep", "back", "traps", "at", "on", "ups", "up", "up's")
 
 

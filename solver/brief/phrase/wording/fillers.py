@@ -57,6 +57,15 @@ FILLERS: Final[Rewrites] = (
     ),
 )
 LEFT_OVER: Final[Rewrites] = (
+    (
+        r"(?:^|(?<=[,.;] ))(?:and |but |so )*(?:i'm free(?: on)?|free on|i can manage|i only have|looking (?:to|for)|working out|i work out|i travel a lot so|i play|coach)(?: in| at)?(?: an?| the| my)?(?=[ ,.;]|$)",
+        "",
+    ),
+    (r"(?:^|(?<=[,.;] ))(?:and |but |so )*(?:can|just|for|i|and i|so)(?=[,.;]|$)", ""),
+    (r"(?:^|(?<=[,.;] ))to (?=grow|build|bring)", ""),
+    (r"\b(?:main |my )?(?:goal|aim)(?: is| to)?,? ", ""),
+    (r"\b(?:regular|normal|ordinary) (?=(?:commercial )?gym)", ""),
+    (r"\bjust (?=want|keep|maintain|bodyweight|dumbbells|bands)", ""),
     (r"(?<=[,;.] )(?:sessions|slots|weekly|spread|/ ?day|x|/|days|in total)(?=[,.;]|$)", ""),
     (r"^(\d\d\d?) x (\d)$", r"\2 x \1 min"),
     (r"\bclient comes(?: in)?\b|\bpt slot\b", ","),

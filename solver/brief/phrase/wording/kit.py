@@ -7,6 +7,9 @@ from typing import Final
 from setwright.solver.brief.phrase.wording.numbers import Rewrites
 
 KIT: Final[Rewrites] = (
+    (r",? ?(?:but )?(?:they|it|we|there) (?:don't|doesn't|isn't)(?: have)?(?: a| any)? ", ", without "),
+    (r"\badjustable (?=dumbbells)", ""),
+    (r"\bdumbbells up to\b", "dumbbells to"),
     (r"\b(?:everything|anything) (?:but|except)(?: for)?(?: the| a)? ", "without "),
     (r"\b(?:a |one |1 )?(?:pair of |set of |two |2 )+(?:light )?(\d+) ?kg (?=dumbbells|dbs)", r"\1 kg "),
     (r"\b(\d+) kg (?:dumbbells|dbs)\b", r"dumbbells to \1 kg"),

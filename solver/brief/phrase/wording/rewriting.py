@@ -33,7 +33,8 @@ def plain_wording(text: str, lexicon: Lexicon) -> str:
     text, sports = without_sport(text)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
     text = _spaced(joined(_spaced(text)))
-    text = _spaced(_rewritten(text, (*LEFT_OVER, *HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
+    text = wanted(_spaced(_rewritten(text, LEFT_OVER)), lexicon)
+    text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
     return ", ".join([text, *sports])
 

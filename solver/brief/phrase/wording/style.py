@@ -21,6 +21,16 @@ STYLE: Final[Rewrites] = (
     (r"\bno rest-pause\b", "no techniques"),
     (r"\bheavy, (?=low(?:er)? reps)", ""),
     (r"\b(?:as big as possible(?: as fast as possible)?|size is the goal)\b", "growth"),
+    (r"\b(?:supersets?) are (?:ok|okay|welcome|fine)\b", "with pairs"),
+    (r"\bdrop sets (?:are )?(?:ok|okay|welcome|fine)\b", "with techniques"),
+    (r"\bheavy weights and (?=low(?:er)? reps)", ""),
+    (
+        r"\b(?:build |grow |put on )?as much muscle as (?:possible|i can|he can|she can)\b|\b(?:i want to )?put on (?:some )?(?:size|muscle)\b|\b(?:is )?muscle growth\b|(?<=[,.;] )size(?=[,.;]|$)",
+        "growth",
+    ),
+    (r"\bas efficient as possible\b|\bbest results in the least time\b", "efficient"),
+    (r"\b(?:i'd like to )?(?:maintain|keep) what i have\b", "minimum dose"),
+    (r"\bgym (?:is|gets) (?:too )?(?:busy|packed|crowded)(?: after work| at \d+ ?pm)?\b", "gym, busy"),
     (r"\bhigh reps\b", "higher reps"),
     (r"\blow reps\b", "lower reps"),
     (

@@ -11,6 +11,24 @@ _MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
 _CLAUSES: Final = re.compile(r"([,;.])\s*")
 _BEFORE: Final = re.compile(r"^(?:and|my|the|his|her|mainly|mostly|especially|more)\s+")
 
+_SAID_OF: Final = (
+    (
+        re.compile(
+            r"^(?:my |the )?(.+?) (?:is|are) (?:the |my |a )?(?:lagging|weak(?: point| spot)?|behind|(?:main )?focus|priority)$"
+        ),
+        "grow",
+    ),
+    (re.compile(r"^(?:my |the )?(.+?) needs? (?:to catch up|to grow|work|more work)$"), "grow"),
+    (
+        re.compile(
+            r"^(?:and )?(?:i |she |he )?(?:really )?(?:wants?|would like|'d like)(?: a| to have| to get)? (?:bigger|visible|stronger|wider|more) (.+)$"
+        ),
+        "grow",
+    ),
+    (re.compile(r"^(?:while )?(?:maintaining|keeping|maintain) (?:my |the )?(.+)$"), "hold"),
+)
+"""What is said of muscles, and what it asks for; only where all that stands there are muscles."""
+
 
 def wanted(text: str, lexicon: Lexicon) -> str:
     """The text with `grow`, `like` or `age` before each clause that holds nothing but names of one kind or a number."""
@@ -24,6 +42,9 @@ def _grown(clause: str, lexicon: Lexicon) -> str:
     bare = _BEFORE.sub("", clause)
     if not bare:
         return clause
+    for pattern, asked in _SAID_OF:
+        if (found := pattern.match(bare)) and _all_are(_MUSCLES, found[1], lexicon):
+            return f"{asked} {found[1]}"
     if bare.endswith(" only") and _all_are(("kit", "item"), bare.removesuffix(" only"), lexicon):
         return bare.removesuffix(" only")
     if _all_are(_MUSCLES, bare, lexicon):
