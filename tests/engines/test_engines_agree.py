@@ -84,7 +84,7 @@ KEPT = ("dumbbell-curl", "dumbbell-side-raise", "chest-supported-dumbbell-row", 
 def tiny(**raw):
     """A two-day brief in which four exercises are left, with two ways to do each at most."""
     everything = [e.id for e in CATALOGUE.exercises.values() if e.id not in KEPT]
-    resolved = terms_of(days=days(16, 16, weekdays=("mon", "tue")), avoid=everything, **raw)
+    resolved = terms_of(days=days(15, 15, weekdays=("mon", "tue")), avoid=everything, **raw)
     instance = instance_of(resolved)
     columns = [c for c in all_day_columns(instance) if all(a.prescription.sets in (2, 4) for a in c.assignments)]
     firsts: dict[tuple[object, ...], object] = {}

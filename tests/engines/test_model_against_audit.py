@@ -12,9 +12,6 @@ from boards import BRIEFS, Week, audited, bounded, cached, held, sound_week
 from setwright.solver.engines.build import day_model, pattern_model, week_model
 from setwright.solver.engines.highs import ROUNDING
 
-pytestmark = pytest.mark.xdist_group("model against audit")
-"""On one worker, which solves what the tests share once."""
-
 WEEKS = 6
 TRIES = 45
 

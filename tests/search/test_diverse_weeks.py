@@ -8,7 +8,6 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Any
 
-import pytest
 from boards import days, terms_of
 
 from setwright.solver.auditing import audit
@@ -26,9 +25,6 @@ from setwright.solver.search.secondary.distance import (
 from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse_weeks
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
 from setwright.solver.search.solve_options import SolveOptions
-
-pytestmark = pytest.mark.xdist_group("diverse weeks")
-"""On one worker, which solves what the tests share once."""
 
 CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=6, work=0.15, nodes=0))
 BRIEFS: dict[str, dict[str, Any]] = {

@@ -21,9 +21,6 @@ from setwright.solver.search.secondary.member_names import change
 from setwright.solver.search.secondary.minimal_change import nearest_week
 from setwright.solver.search.solve_options import SolveOptions
 
-pytestmark = pytest.mark.xdist_group("minimal change")
-"""On one worker, which solves what the tests share once."""
-
 CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=4, work=0.1, nodes=0))
 HOME: dict[str, Any] = {"days": days("mon thu", 30), "equipment": "home-dumbbells"}
 LONGER: dict[str, Any] = {"days": days("mon thu", 35), "equipment": "home-dumbbells"}

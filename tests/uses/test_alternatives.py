@@ -9,9 +9,6 @@ from click.testing import CliRunner
 
 from setwright.solver.cli.commands.week import command
 
-pytestmark = pytest.mark.xdist_group("alternatives")
-"""On one worker, which solves what the tests share once."""
-
 ASK = ["1 day x 30 min, growth", "--search", "quick", "--alternatives", "1", "--within", "0.05"]
 
 

@@ -26,9 +26,6 @@ from setwright.solver.uses.relax.relaxation import Relaxation
 from setwright.solver.uses.relax.relaxations import MINUTE
 from setwright.solver.uses.relax.shortfalls import PinShortfall, TimeShortfall, shortfalls_of
 
-pytestmark = pytest.mark.xdist_group("relaxations")
-"""On one worker, which solves what the tests share once."""
-
 TEN = "ten muscles at ten sets in two half hours"
 NAMES = [pytest.param(name, marks=pytest.mark.slow) if name == TEN else name for name in IMPOSSIBLE]
 EXPECTED = {

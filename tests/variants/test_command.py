@@ -20,9 +20,6 @@ from test_faults import wait_until
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.cli.group import setwright
 
-pytestmark = pytest.mark.xdist_group("command")
-"""On one worker, which solves what the tests share once."""
-
 HOUSE = Path(__file__).parents[2] / "scenarios" / "templates" / "house.toml"
 TINY = """
 title = "Tiny"
