@@ -71,8 +71,10 @@ def _in_plainer_words(text: str, catalogue: Catalogue, rule_ids: Sequence[str] |
     """The brief of a natural sentence by its plainer wording, which is then told; None where that has faults too."""
     from setwright.solver.brief.phrase.wording.rewriting import plain_wording
 
-    plainer = plain_wording(plain(text), lexicon_of(catalogue))
-    raw, faults = draft_phrase(plainer, catalogue)
+    lexicon = lexicon_of(catalogue)
+    plainer = plain_wording(plain(text), lexicon)
+    # No near words are sought: where there are faults, those of the sentence as it was written are told.
+    raw, faults = draft_phrase(plainer, catalogue, replace(lexicon, spellings=dict.fromkeys(lexicon.spellings, ())))
     if faults:
         return None
     try:

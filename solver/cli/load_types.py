@@ -9,6 +9,8 @@ import click
 
 from setwright.solver.cli.option_types import OptionType
 
+MOST_PAIRS: Final = 14
+"""Pairs of plates of one bar: two to this many sums are compared."""
 MOST_LOAD: Final = 1500.0
 MOST_REPS: Final = 60
 """Numbers above which a set is a slip of the pen (conventions)."""
@@ -67,4 +69,6 @@ class NumbersType(OptionType):
         wrong = [part for part in parts if not re.fullmatch(r"\d+(?:\.\d+)?", part) or float(part) <= 0]
         if wrong or not parts:
             self.fail(f"got {value!r}, expected weights above 0 between commas, such as 20,10,5,2.5", param, ctx)
+        if len(parts) > MOST_PAIRS:
+            self.fail(f"got {len(parts)} weights, at most {MOST_PAIRS} are weighed against each other", param, ctx)
         return tuple(map(float, parts))

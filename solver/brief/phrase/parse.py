@@ -15,7 +15,7 @@ from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_cla
 from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause, sets_clause
 from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
 from setwright.solver.brief.phrase.draft import BriefDraft
-from setwright.solver.brief.phrase.lexicon import lexicon_of
+from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
 from setwright.solver.brief.phrase.token_reader import TokenReader
 from setwright.solver.brief.phrase.tokens import plain
 from setwright.solver.brief.phrase.unrecognised import take_unrecognised
@@ -85,9 +85,14 @@ LEADERS = (*_EMPHASES, *_HANDLERS, *_SYNONYMS, "age", "aged", "for", "with", "at
 """The words that begin a clause, besides numbers, weekdays and the catalogue's words."""
 
 
-def draft_phrase(text: str, catalogue: Catalogue) -> tuple[dict[str, Any], tuple[Fault, ...]]:
-    """The raw table of a brief file that a phrase says the same as, with every fault met in reading it."""
-    reader = TokenReader(plain(text), lexicon_of(catalogue))
+def draft_phrase(
+    text: str, catalogue: Catalogue, lexicon: Lexicon | None = None
+) -> tuple[dict[str, Any], tuple[Fault, ...]]:
+    """The raw table of a brief file that a phrase says the same as, with every fault met in reading it.
+
+    `lexicon` takes the place of the catalogue's own.
+    """
+    reader = TokenReader(plain(text), lexicon or lexicon_of(catalogue))
     reader.stop_words = frozenset((*LEADERS, *(words[0] for words in FIXED if len(words) == 1)))
     draft, days = BriefDraft(reader), DayClauses()
     while True:

@@ -6,6 +6,7 @@ from pathlib import Path
 
 import click
 
+from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.catalogue_words import exercise_named
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
@@ -55,6 +56,9 @@ def command(
     catalogue = open_catalogue(overlay)
     lift = exercise_named(exercise, catalogue)
     kit = usual_kit(lift, unit, bar, plates)
+    if kit is None:
+        said = f"{lift.name} has no load in {unit} to choose"
+        raise UsageFault(Fault("load", said, "make it harder by its form, by repetitions or by a firmer band"))
     found = working_load(lift, DoneSet(done[0], done[1], left), reps or lift.reps, rir, kit, catalogue)
     if wants_json(as_json, target):
         deliver(load_document(found, unit), target, force)

@@ -55,8 +55,6 @@ class Steps:
 
 SLACK = 1e-6
 """What a sum of plates may be off by in floating point."""
-MOST_PAIRS = 14
-"""Pairs of plates that are weighed against each other: two to this many sums."""
 
 
 def _order(built: Built) -> tuple[float, int]:

@@ -7,8 +7,7 @@ from types import MappingProxyType
 from typing import Final
 
 from setwright.catalogue.entries import Exercise
-from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.uses.loads.buildable import MOST_PAIRS, Bar, Steps
+from setwright.solver.uses.loads.buildable import Bar, Steps
 
 BARS: Final[Mapping[str, float]] = MappingProxyType({"kg": 20.0, "lb": 45.0})
 PAIRS: Final[Mapping[str, tuple[float, ...]]] = MappingProxyType(
@@ -26,17 +25,13 @@ STEPS: Final[Mapping[str, Mapping[str, tuple[float, float]]]] = MappingProxyType
 """Way of loading -> unit -> the least load and the step. All of these are common practice, no source."""
 
 
-def usual_kit(exercise: Exercise, unit: str, bar: float | None, pairs: tuple[float, ...] | None) -> Bar | Steps:
+def usual_kit(exercise: Exercise, unit: str, bar: float | None, pairs: tuple[float, ...] | None) -> Bar | Steps | None:
     """The loads that can be built for an exercise, with a bar and pairs of plates of one's own where they are said.
 
-    Raises UsageFault for a lift that has no load to choose, and for more pairs than are weighed against each other.
+    None for a lift that has no load to choose: body weight and bands.
     """
     if exercise.load in ("bodyweight", "band"):
-        said = f"{exercise.name} has no load in {unit} to choose"
-        raise UsageFault(Fault("load", said, "make it harder by its form, by repetitions or by a firmer band"))
-    if pairs is not None and len(pairs) > MOST_PAIRS:
-        said = f"{len(pairs)} pairs of plates, at most {MOST_PAIRS} are weighed"
-        raise UsageFault(Fault("--plates", said, "name the pairs that one bar may carry"))
+        return None
     if exercise.load in STEPS and bar is None and pairs is None:
         least, step = STEPS[exercise.load][unit]
         return Steps(least, step)

@@ -22,7 +22,7 @@ LIFTS: Final[Rewrites] = (
     (r"\bdo (?=[a-z])", "like "),
     (r"\bno jumping\b", "avoid jump squat and box jump"),
     (r"\bno (?:running|kipping)\b", ","),
-    (r"\b(?:no|without|nothing) overhead(?: work| pressing)?\b", "avoid overhead press"),
+    (r"\b(?:no|without|nothing) overhead(?: work| pressing)?\b(?! press| extension)", "avoid overhead press"),
     (
         r"\b(?:i |we |he |she )?(?:enjoy|enjoys|love|loves|am a big fan of|big fan of|like|likes|prefer|prefers) ",
         "like ",

@@ -15,7 +15,7 @@ from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
 from setwright.solver.brief.phrase.wording.sports import without_sport
 from setwright.solver.brief.phrase.wording.style import STYLE
-from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, OF_DAYS
+from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
 from setwright.solver.brief.phrase.wording.wants import wanted
 from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_exceptions
 
@@ -24,7 +24,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> str:
     """The text in plainer words; each step is a table of its own module."""
     text = _spaced(_rewritten(text.lower(), MARKS))
     text = with_weekdays(text)
-    text = _rewritten(text, (*DURATIONS[:6], *NUMBERS))
+    text = _rewritten(text, (*FRACTIONS, *NUMBERS))
     text = _spaced(_rewritten(text, NAMES))
     text = _spaced(_rewritten(text, DURATIONS))
     text = without_exceptions(text)

@@ -20,13 +20,17 @@ _DAY: Final = "|".join(WEEKDAYS)
 _PLACE: Final = (
     r"(?:commercial |hotel |home |machine )?gym|garage(?: gym)?|(?:at )?home with (?:dumbbells|bands)|bodyweight"
 )
-DURATIONS: Final[Rewrites] = (
+FRACTIONS: Final[Rewrites] = (
     (r"\b(?:three[- ]quarters|3[- ]quarters|3/4) (?:of )?(?:an? )?(?:hours?|hr|h)\b", "45 min"),
     (r"\b(?:a )?quarter of an hour\b", "15 min"),
     (r"\ban hour and a quarter\b", "75 min"),
     (r"\b(?:an|1|a full|a) (?:hour|hr|h) and a half\b|\b1(?:\.5| 1/2|\u00bd) ?(?:hours?|hrs?|h)\b", "90 min"),
     (r"\b2(?:\.5| 1/2) ?(?:hours?|hrs?|h)\b|\b2 hours and a half\b", "150 min"),
     (r"\b(?:(?:an?|1) )?half(?: an?|-)? ?(?:hours?|hr)\b", "30 min"),
+)
+"""Parts of an hour, read before numbers in words are, since `one and a half` is one number."""
+DURATIONS: Final[Rewrites] = (
+    *FRACTIONS,
     (r"\b1 ?h(?:r|our)? ?(\d\d)\b(?! ?x)", r"60 and \1 min"),
     (r"\b(?:an|a full|1 full|a whole|1) (?:hour|hr)\b", "60 min"),
     (r"\b60 and 15 min", "75 min"),

@@ -1,4 +1,4 @@
-"""What a sentence only names: muscles are those to grow, lifts those liked, a number alone an age."""
+"""What a sentence only names: muscles are those to grow, lifts those liked."""
 
 from __future__ import annotations
 
@@ -31,7 +31,7 @@ _SAID_OF: Final = (
 
 
 def wanted(text: str, lexicon: Lexicon) -> str:
-    """The text with `grow`, `like` or `age` before each clause that holds nothing but names of one kind or a number."""
+    """The text with `grow` or `like` before each clause that holds nothing but names of muscles or of lifts."""
     parts = _CLAUSES.split(text)
     clauses = [_grown(clause.strip(), lexicon) for clause in parts[::2]]
     marks = [*parts[1::2], ""]
@@ -49,8 +49,6 @@ def _grown(clause: str, lexicon: Lexicon) -> str:
         return bare.removesuffix(" only")
     if _all_are(_MUSCLES, bare, lexicon):
         return f"grow {bare}"
-    if bare.isdecimal() and 13 <= int(bare) <= 99:
-        return f"age {bare}"
     if _all_are(("exercise",), bare, lexicon) and lexicon.resolve(bare, ("kit", "item")) is None:
         return f"like {bare}"
     return clause
