@@ -12,6 +12,7 @@ from setwright.solver.engines.build import pattern_model, week_model
 from setwright.solver.engines.highs import LinearRelaxation
 from setwright.solver.linear.instance import Instance
 from setwright.solver.linear.linear_model import LinearModel
+from setwright.solver.search.limits import SHORT_DAYS
 from setwright.solver.search.solve_options import SolveOptions
 
 CORE = 0.015
@@ -91,10 +92,14 @@ def relax_patterns(instance: Instance, bound: Bound) -> PatternModel:
 
 
 def relaxation_bound(instance: Instance) -> float:
-    """The score in score units that no week of a brief can pass, by its two relaxations alone: quick, and wide."""
+    """The score in score units that no week of a brief can pass, by its relaxations alone: quick, and wide.
+
+    In short weeks the relaxation by region patterns of days is no lower than the one without days, and is left out.
+    """
     bound = Bound()
     bound.lower(highs.outward(highs.relax(week_model(instance)).value))
-    relax_patterns(instance, bound)
+    if len(instance.resolved.days) > SHORT_DAYS:
+        relax_patterns(instance, bound)
     return bound.value
 
 
