@@ -23,8 +23,9 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
 
 
 def safe_to_fail(evaluated: EvaluatedWeek, finding: Finding) -> bool:
-    """Whether nothing can fall on the lifter: a machine, a cable or the body's own weight near the floor."""
-    return evaluated.resolved.catalogue.exercises[finding.exercise].safe_to_fail
+    """Whether nothing can pin the lifter or weighs on the spine when the last repetition fails."""
+    exercise = evaluated.resolved.catalogue.exercises[finding.exercise]
+    return exercise.safe_to_fail or not (exercise.can_pin or exercise.axial)
 
 
 RULE = Rule(

@@ -48,3 +48,20 @@ def test_a_day_that_is_too_long_is_cut_first() -> None:
     change = best_changes(found, 1)[0]
     assert seconds_over(change.effect.after) < seconds_over(found)
     assert not change.effect.broken
+
+
+def test_no_change_gives_a_big_lift_for_something_small() -> None:
+    """A week without trunk work whose chest day has two presses: the crunch takes the fly's place, not the bench's."""
+    found = audited(
+        terms_of(days=days("mon thu", 40)),
+        (
+            "barbell-bench-press 4, incline-dumbbell-press 4, cable-fly 4",
+            "barbell-row-to-chest 4, wide-grip-pulldown 4",
+        ),
+    )
+    exercises = found.evaluated.resolved.catalogue.exercises
+    changes = best_changes(found, 6)
+    assert changes
+    for change in changes:
+        if change.old and change.new and exercises[change.old].main_lift:
+            assert exercises[change.new].multi_joint, (change.old, change.new)

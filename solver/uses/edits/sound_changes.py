@@ -25,20 +25,23 @@ KINDS: Final[Mapping[str, str]] = MappingProxyType(
 
 
 def is_sound(before: Audit, after: Audit, move: Move) -> bool:
-    """Whether a change splits no pair, takes no muscle below its band, and leaves the day's big lifts."""
+    """Whether a change splits no pair, takes no muscle below its band, and gives no big lift for something small."""
     old, new = before.evaluated, after.evaluated
     if _paired_lines(new) < _paired_lines(old):
         return False
     if {m.id for m in new.below_band} - {m.id for m in old.below_band}:
         return False
+    taken_out = old.resolved.catalogue.exercises[move.old] if move.old else None
+    may_not_stay = any(f.exercise == move.old and move.day in f.days for f in before.violations)
+    for_something_small = move.new is not None and not move.new.multi_joint
+    if taken_out is not None and taken_out.main_lift and for_something_small and not may_not_stay:
+        return False
     lost = _kinds_of(old, move.day) - _kinds_of(new, move.day)
     if not lost:
         return True
-    taken_out = old.resolved.catalogue.exercises[move.old] if move.old else None
     if taken_out is None or lost != {_kind(taken_out)}:
         return False
-    may_not_stay = any(f.exercise == move.old and move.day in f.days for f in before.violations)
-    return may_not_stay or (move.new is not None and move.new.multi_joint)
+    return may_not_stay or (move.new is not None and not for_something_small)
 
 
 def _kind(exercise: Exercise) -> str | None:
