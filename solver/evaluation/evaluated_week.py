@@ -123,7 +123,9 @@ class EvaluatedWeek:
         """A day's seconds without its general warm-up: exercises and ramp-up sets, less the rest after the last set."""
         halves = sum(line.prescription.half_seconds for line in self.on[day])
         ramps = sum(seconds for (d, _), seconds in self.ramp_up.items() if d == day)
-        return (halves + 1) // 2 + ramps - self.resolved.days[day].last_rest
+        # A week made elsewhere may rest less than any planned one; no more is taken off than its shortest rest.
+        last_rest = min([self.resolved.days[day].last_rest, *(line.entry.rest for line in self.on[day])])
+        return (halves + 1) // 2 + ramps - last_rest
 
     def warm_up(self, day: int) -> int:
         """The general warm-up as done: what is planned, less what a full day makes it give up."""

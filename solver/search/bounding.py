@@ -68,6 +68,7 @@ def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> frozen
         options.seconds,
         lambda value: bound.lower(highs.outward(value)),
         bound.cancelled,
+        # A search that makes nothing of the solution found does without the heuristic and the restarts that it brings.
         heuristics="one" if options.limits.heuristic_nodes else "none",
         restarts=options.limits.heuristic_nodes > 0,
     )

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from weeks import CATALOGUE, Days, audited, days, found, terms_of, week_of
 
@@ -18,6 +20,7 @@ from setwright.solver.evaluation.clock import (
 from setwright.solver.evaluation.curves import Curves
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.prescriptions import Prescription, all_prescriptions, make
+from setwright.solver.evaluation.week import Week
 
 NUMBERS = Curves.of(CATALOGUE).numbers
 DAY: Days = ("barbell-back-squat 3, barbell-bench-press 3, cable-curl 3 drop",)
@@ -85,6 +88,18 @@ def test_a_day_adds_up_by_hand() -> None:
         work = -(-(low + high) * 3 // 2)
         due += 2 * (work + line.entry.rest) + max(0, line.exercise.change_over - line.entry.rest)
     assert evaluated.seconds(0) == due
+
+
+def test_no_more_than_a_sessions_shortest_rest_is_left_out_at_its_end() -> None:
+    """As planned the goal's minute goes; a line that rests 20 s gives up 20 s, one without rest nothing."""
+    resolved = terms_of(days=days("mon", 60), clock={"seconds_per_rep": 3.0, "warm_up": 240})
+    week = week_of(resolved, ("cable-curl 2",))
+    ((entry,),) = week.days
+    for rest in (0, 20, 60, 90):
+        evaluated = EvaluatedWeek(resolved, Week(((replace(entry, rest=rest),),)))
+        low, high = entry.reps
+        change_over = max(0, evaluated.lines[0].exercise.change_over - rest)
+        assert evaluated.seconds(0) == 240 + 2 * (-(-(low + high) * 3 // 2) + rest) + change_over - min(rest, 60)
 
 
 def test_ramp_up_is_once_a_region_and_more_for_a_second_heavy_bar() -> None:

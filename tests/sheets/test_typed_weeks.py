@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, time
 from typing import Any
 
 import pytest
@@ -154,6 +154,18 @@ def test_a_merged_cell_of_the_day_holds_for_its_lines() -> None:
     assert [len(day) for day in found.week.days] == [3]
 
 
+def test_a_rest_that_a_spreadsheet_took_for_a_time_of_day() -> None:
+    rows = [("Day", "Exercise", "Sets", "Rest"), ("Mon", "Squat", 3, time(1, 30)), (None, "Dips", 3, time(0, 2, 30))]
+    found = read_any(workbook({"Week": rows}), "week.xlsx", CATALOGUE)
+    assert [entry.rest for entry in found.week.entries] == [90, 150]
+
+
+@pytest.mark.parametrize(("heading", "rests"), [("rest (s)", 5), ("rest min", 300), ("rest", 300)])
+def test_the_unit_of_a_heading_holds_for_bare_numbers(heading: str, rests: int) -> None:
+    found = read(f"day,exercise,sets,{heading}\nmon,Squat,3,5\n")
+    assert [entry.rest for entry in found.week.entries] == [rests]
+
+
 def test_letters_of_windows_and_smart_quotes() -> None:
     text = "day;exercise;sets;reps\nmon;Farmer\u2019s walk;3;30\u201345 s\n"
     assert "dumbbell-farmers-carry" in entries(read(text.encode("cp1252")))
@@ -180,6 +192,7 @@ def test_a_lift_of_another_sport_is_counted_in_minutes_and_turned_into_nothing_e
         ("2 RIR", True, 2),
         ("to failure", False, 0),
         ("hard", False, "hard"),
+        ("75", True, "75"),
         ("-1", False, "-1"),
     ],
 )

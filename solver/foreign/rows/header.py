@@ -19,6 +19,9 @@ OF_A_DOCUMENT: Final = ("order", "group", "place", "seconds", "ramp_up_sets", "l
 """Fields of a week's own document that are passed over without a word, but for the drops of a technique."""
 WEEK: Final = "week"
 """A column that says to which of several weeks a line belongs."""
+REST_IN_MINUTES: Final = "rest min"
+REST_IN_SECONDS: Final = "rest s"
+"""The fields of a rest whose heading says its unit."""
 _WRITTEN: Final[Mapping[str, str]] = MappingProxyType(
     {
         "day": "day days session workout training date when",
@@ -27,11 +30,11 @@ _WRITTEN: Final[Mapping[str, str]] = MappingProxyType(
         "reps": "reps rep repetitions rep_range reps_range target_reps",
         "rir": "rir reps_in_reserve",
         "rpe": "rpe target_rpe effort intensity",
-        "rest": "rest rests rest_time rest_period rest_between_sets rest_seconds",
+        "rest": "rest rests rest_time rest_period rest_between_sets",
         "technique": "technique method set_type intensifier technique_or_method",
         "pair": "pair pairs superset supersets ss paired_with pair_with paired",
         "label": "label order group no nr block",
-        "sets x reps": "sets_x_reps sets_reps sets_and_reps scheme prescription volume",
+        "sets x reps": "sets_x_reps sets_reps sets_and_reps scheme prescription",
         WEEK: "week week_no week_number wk",
     }
 )
@@ -42,10 +45,10 @@ _HIDDEN: Final = ("name", "order", "group")
 
 
 def field_of(heading: str) -> str:
-    """The field that a heading stands for, in small letters; `rest min` for a rest in minutes; else the heading."""
+    """The field that a heading stands for, in small letters; a rest by its unit where it says one; else the heading."""
     plain = " ".join(re.findall(r"[a-z#]+", heading.lower().replace("\N{MULTIPLICATION SIGN}", "x")))
     if found := _UNITS.fullmatch(plain):
-        return "rest min" if found[2].startswith("m") else "rest"
+        return REST_IN_MINUTES if found[2].startswith("m") else REST_IN_SECONDS
     return _FIELDS.get(plain, "label" if plain == "#" else heading.strip().lower())
 
 
@@ -65,8 +68,13 @@ def is_heading(cells: Sequence[str]) -> bool:
     return "exercise" in found and bool(found & {"sets", "sets x reps"})
 
 
-def heading_faults(headings: Sequence[str], where: str, day_needed: bool) -> Iterator[Fault]:
-    """A fault for each column that is needed and missing, and for each field that two columns stand for."""
+def check_heading(headings: Sequence[str], where: str, day_needed: bool) -> None:
+    """Raise UsageFault with each column that is needed and missing, and each field that two columns stand for."""
+    if faults := list(_heading_faults(headings, where, day_needed)):
+        raise UsageFault(faults)
+
+
+def _heading_faults(headings: Sequence[str], where: str, day_needed: bool) -> Iterator[Fault]:
     fields = fields_of(headings)
     for name in NEEDED:
         there = name in fields or (name == "sets" and "sets x reps" in fields)
@@ -74,12 +82,6 @@ def heading_faults(headings: Sequence[str], where: str, day_needed: bool) -> Ite
             yield Fault(f"{where}: heading", f"the column {name!r} is missing", _mistyped(name, fields))
     for name in sorted({field for field in fields if field and fields.count(field) > 1}):
         yield Fault(f"{where}: heading", f"the column {name!r} stands twice", "keep one")
-
-
-def check_heading(headings: Sequence[str], where: str, day_needed: bool = True) -> None:
-    """Raise UsageFault with every fault of a heading."""
-    if faults := list(heading_faults(headings, where, day_needed)):
-        raise UsageFault(faults)
 
 
 def _mistyped(name: str, head: Sequence[str]) -> str:

@@ -12,8 +12,8 @@ MOST_BYTES: Final = 5_000_000
 MOST_UNPACKED: Final = 50_000_000
 
 
-def opened_workbook(data: bytes, where: str) -> Any:
-    """The workbook with values in place of formulas; links to other files are not followed.
+def opened_workbook(data: bytes, where: str, values: bool = True) -> Any:
+    """The workbook, with values in place of formulas if `values`; links to other files are not followed.
 
     Raises UsageFault where it is none or too large, SetwrightError without openpyxl.
     """
@@ -24,7 +24,7 @@ def opened_workbook(data: bytes, where: str) -> Any:
         said = "cannot be read: openpyxl is not installed"
         raise SetwrightError(Fault(where, said, "pip install 'setwright[xlsx]'")) from None
     try:
-        return load_workbook(io.BytesIO(data), data_only=True, keep_links=False)
+        return load_workbook(io.BytesIO(data), data_only=values, keep_links=False)
     except Exception as error:  # whatever a broken package makes the library raise is one fault
         said = f"is no xlsx workbook that can be read ({type(error).__name__})"
         raise UsageFault(Fault(where, said, "save it again as xlsx")) from None

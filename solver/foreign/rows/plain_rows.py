@@ -10,7 +10,7 @@ from setwright.catalogue.faults import Fault
 from setwright.solver.brief.fault_words import shown
 from setwright.solver.foreign.near_names import NearNames
 from setwright.solver.foreign.notes import Notes
-from setwright.solver.foreign.rows.header import READ
+from setwright.solver.foreign.rows.header import READ, REST_IN_MINUTES, REST_IN_SECONDS
 from setwright.solver.foreign.rows.raw_rows import ALSO_READ, TableRow
 from setwright.solver.foreign.rows.typed_cells import (
     counted_sets,
@@ -70,8 +70,9 @@ def _typed(cells: dict[str, Any], at: str, notes: Notes) -> dict[str, Any]:
         cells["reps"] = cells["reps"] if _said(cells.get("reps")) else both[1]
     elif _said(cells.get("sets x reps")) and not _said(cells.get("sets")):
         cells["sets"] = cells["sets x reps"]
-    if _said(cells.get("rest min")):
-        cells["rest"] = f"{cells['rest min']} min" if _is_number(cells["rest min"]) else cells["rest min"]
+    for field, unit in ((REST_IN_MINUTES, "min"), (REST_IN_SECONDS, "s")):
+        if _said(value := cells.get(field)):
+            cells["rest"] = f"{value} {unit}" if _is_number(value) else value
     told = "rir" if _said(cells.get("rir")) else "rpe"
     if is_technique(cells.get(told)) and not _said(cells.get("technique")):
         cells["technique"], cells[told] = cells[told], None

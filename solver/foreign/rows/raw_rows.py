@@ -12,6 +12,8 @@ from setwright.solver.foreign.rows.header import (
     BESIDE,
     OF_A_DOCUMENT,
     READ,
+    REST_IN_MINUTES,
+    REST_IN_SECONDS,
     WEEK,
     check_heading,
     fields_of,
@@ -22,10 +24,10 @@ TableRow = tuple[str, Mapping[str, Any]]
 """Where a row stands, and its cells by column."""
 RawLine = tuple[str, Sequence[Any]]
 """Where a line stands, and its cells in order."""
-ALSO_READ: Final = ("rpe", "rest min", "sets x reps", WEEK)
+ALSO_READ: Final = ("rpe", REST_IN_MINUTES, REST_IN_SECONDS, "sets x reps", WEEK)
 """Columns that are turned into those of `READ`."""
-
 OTHER_MARKS: Final = frozenset(";\t,")
+"""What may stand between the cells of a line: where it is left inside a lone cell, the marks are mixed."""
 
 
 def columns_passed_over(rows: Sequence[TableRow]) -> list[str]:
@@ -42,15 +44,15 @@ def rows_of_lines(lines: Sequence[RawLine], where: str, notes: Notes, day: str =
     filled = [(at, cells) for at, cells in lines if any(_there(cell) for cell in cells)]
     if not filled:
         raise UsageFault(Fault(where, "is empty", f"write a heading of {', '.join(READ)}, then a row for each line"))
-    start = next((i for i, (_, cells) in enumerate(filled) if is_heading(_texts(cells))), 0)
-    head = _texts(filled[start][1])
+    start = next((i for i, (_, cells) in enumerate(filled) if is_heading(texts_of(cells))), 0)
+    head = texts_of(filled[start][1])
     fields = fields_of(head)
     title, said_day = day, "day" in fields
     found: list[TableRow] = []
     faults: list[Fault] = []
     for place, (at, cells) in enumerate(filled):
         alone = [cell for cell in cells if _there(cell)]
-        if place == start or is_heading(_texts(cells)):
+        if place == start or is_heading(texts_of(cells)):
             continue
         if len(alone) == 1 and not said_day:
             title = str(alone[0]).strip()
@@ -72,7 +74,8 @@ def _cell(cells: Sequence[Any], fields: Sequence[str], name: str) -> Any:
     return next((cell for field, cell in zip(fields, cells, strict=False) if field == name), None)
 
 
-def _texts(cells: Sequence[Any]) -> list[str]:
+def texts_of(cells: Sequence[Any]) -> list[str]:
+    """The cells of a line as texts, an empty one for none."""
     return ["" if cell is None else str(cell).strip() for cell in cells]
 
 

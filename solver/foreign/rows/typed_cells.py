@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 import re
+from datetime import time
 from typing import Any, Final
 
 from setwright.solver.brief.fault_words import shown
@@ -42,7 +43,16 @@ MOST_BARE_MINUTES: Final = 6
 
 
 def plain(value: Any) -> Any:
-    """A text with typewriter signs for its dashes, quotes and crosses, without blanks around it."""
+    """A text with typewriter signs for its dashes, quotes and crosses, without blanks around it.
+
+    A time of day is the 1:30 or 0:01:30 that a spreadsheet took for one, as minutes and seconds.
+    """
+    if isinstance(value, time):
+        return (
+            f"{value.minute}:{value.second:02d}"
+            if value.second or not value.hour
+            else f"{value.hour}:{value.minute:02d}"
+        )
     return value.translate(_SIGNS).strip() if isinstance(value, str) else value
 
 
@@ -90,6 +100,8 @@ def reserve(value: Any, exertion: bool) -> tuple[Any, str]:
         return value, ""
     by_rpe = "rpe" in text or "@" in text or (exertion and "rir" not in text)
     numbers = [float(n) for n in found.groups() if n]
+    if by_rpe and max(numbers) > 10:
+        return value, ""
     left = [10 - n for n in numbers] if by_rpe else numbers
     most = math.ceil(max(left))
     if by_rpe:

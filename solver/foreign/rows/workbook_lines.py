@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 from typing import Any
 
 from setwright.catalogue.faults import Fault, UsageFault
@@ -10,7 +9,7 @@ from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.foreign.rows.header import READ, is_heading
 from setwright.solver.foreign.rows.opened_workbook import opened_workbook
-from setwright.solver.foreign.rows.raw_rows import RawLine, TableRow, rows_of_lines
+from setwright.solver.foreign.rows.raw_rows import RawLine, TableRow, rows_of_lines, texts_of
 
 MOST_LINES = 11_000
 """Lines of a sheet that are looked at."""
@@ -20,16 +19,14 @@ PACKAGE = b"PK\x03\x04"
 
 def rows_of_workbook(data: bytes, where: str, notes: Notes) -> list[TableRow]:
     """The rows of every sheet that has a heading; raises UsageFault where none has, SetwrightError without openpyxl."""
-    from openpyxl import load_workbook
-
     found: list[TableRow] = []
     book = opened_workbook(data, where)
     sheets = [(sheet.title, _lines_of(sheet)) for sheet in book.worksheets]
-    tables = [(title, lines) for title, lines in sheets if any(is_heading(_texts(cells)) for _, cells in lines)]
+    tables = [(title, lines) for title, lines in sheets if any(is_heading(texts_of(cells)) for _, cells in lines)]
     if not tables:
         said = "has no sheet with a heading that names the exercise and its sets"
         raise UsageFault(Fault(where, said, f"the columns are {', '.join(READ)}"))
-    formulas = load_workbook(io.BytesIO(data), keep_links=False)
+    formulas = opened_workbook(data, where, values=False)
     faults = [fault for title, _ in tables for fault in _empty_formulas(formulas[title], book[title], where)]
     if faults:
         raise UsageFault(faults)
@@ -52,10 +49,6 @@ def _lines_of(sheet: Any) -> list[RawLine]:
 def _plain(cell: Any) -> Any:
     """A cell's value; a whole number that a spreadsheet holds as 3.0 is 3."""
     return int(cell) if isinstance(cell, float) and cell.is_integer() else cell
-
-
-def _texts(cells: Any) -> list[str]:
-    return ["" if cell is None else str(cell) for cell in cells]
 
 
 def _empty_formulas(sheet: Any, values: Any, where: str) -> list[Fault]:

@@ -27,8 +27,11 @@ EMPHASIS: Final[Rewrites] = (
         r"\b([a-z']+(?: (?!and\b)[a-z']+)?(?: and [a-z']+)?) (?:lag(?:s|ging)?(?: behind)?|needs? work|emphasis|first|up|focus(?:sed|ed)?|priority|bigger|wider|stronger)(?=[,.;]|$| \d)",
         r"grow \1",
     ),
+    (
+        r"\b(?:maintain|keep|hold) (?:everything|all)\b(?! else)|\b(?:all|everything) else (?:just kept|at maintenance|on hold)\b|\bleave the rest as it is\b",
+        "hold the rest",
+    ),
     (r"\bi want my ([a-z ]+?) to grow\b", r"grow \1"),
-    (r"\b(?:all|everything) else (?:just kept|at maintenance|on hold)\b|\bleave the rest as it is\b", "hold the rest"),
     (r",? (?:but )?(?<!rather )not (?!a fan|just|happening|in |on )(?=[a-z])", ", no "),
     (rf"\b{_WANT} (?:a |my |his |her )?(?:bigger|wider|thicker|broader|stronger|big|strong|larger|grow)\b", ", grow"),
     (r"\b(?:bigger|wider|thicker|broader|larger|boulder|thick|wide|capped)\b(?= [a-z])", "grow"),
@@ -38,10 +41,6 @@ EMPHASIS: Final[Rewrites] = (
     ),
     (r"\b([a-z ]+?) (?:are|is) (?:the |my )?(?:focus|priority|lagging|weak|what's missing|a priority)\b", r"grow \1"),
     (
-        r"\b([a-z]+(?: [a-z]+)?) (?:lag(?:s|ging)?(?: behind)?|needs? work|emphasis|first|up|focus(?:sed|ed)?|priority|bigger|wider|stronger)(?=[,.;]|$)",
-        r"grow \1",
-    ),
-    (
         r"\b(?:keep|leave|hold|maintain)(?: the| my)? ([a-z]+(?: and [a-z]+)?) (?:ticking over|as (?:it is|they are)|the same|at maintenance|where (?:it is|they are)|on hold)\b",
         r"hold \1",
     ),
@@ -50,14 +49,6 @@ EMPHASIS: Final[Rewrites] = (
         r"hold \1\2",
     ),
     (r"\b(?:less|a bit less|fewer|smaller focus on) (?=[a-z])", "hold "),
-    (
-        r"\b(?:maintain|keep|hold) (?:everything|all)\b(?! else)|\b(?:all|everything) else (?:just kept|at maintenance|on hold)\b|\bleave the rest as it is\b",
-        "hold the rest",
-    ),
-    (
-        r"\b(?:leave out|skip|drop(?![ -]?sets?)|zero|no direct|i couldn't care less about|don't care about|nothing for(?: the)?|forget)(?: the)? ([a-z]+(?: and [a-z]+)?)(?: work)?(?: completely)?\b",
-        r"no \1",
-    ),
     (r"\bhams\b", "hamstrings"),
     (r"\b(?:bis|bi's)\b", "biceps"),
     (r"\b(?:tris|tri's)\b", "triceps"),
@@ -65,5 +56,4 @@ EMPHASIS: Final[Rewrites] = (
     (r"(?<!inner )\bthighs\b", "legs"),
     (r"\bposterior chain\b", "glutes and hamstrings and spinal erectors"),
     (r"\b(?:six|6)-pack\b", "abs"),
-    (r"\b\d (\d+) ?kg dumbbells\b", r"dumbbells to \1 kg"),
 )
