@@ -82,3 +82,47 @@ def test_a_sentence_about_health_is_told_to_nobody_else() -> None:
     parsed = read("careful with my knee and shoulder, 30 min 4x")
     assert parsed is not None and parsed.brief.client.cautions
     assert {a.kind for a in parsed.assumed if a.text.startswith("read as")} == {"health"}
+
+
+TURNED_ROUND = (
+    "3 days x 40 min, not on mondays",
+    "40 min mon wed fri but only 20 min on fri",
+    "I can't train on weekends, 3 days 40 min",
+    "3 days 40 min, I don't want bigger legs",
+    "3 days 40 min, no need to grow arms",
+    "3 days, 40 min, my knee is fine now",
+    "45 min mon wed, no pain in my shoulder",
+    "mon wed 40 min, don't grow chest",
+    "2 days 30 min, I hate that my arms are small",
+    "3 days 40 min, never deadlifts",
+    "3 days 40 min, last year I had a bad back",
+    "4 days 30 min, my wife has a bad knee",
+    "mon 40 min, 2 days off",
+    "3 days 40 min, no more bench press than needed",
+    "30 min 3 times, biceps bigger than triceps",
+    "3 days x 40 min, chest is big enough",
+    "3 days x 40 min, glutes are not a priority",
+    "no gym this week, 3 days 20 min",
+    "3 days 20 min, dumbbells are too heavy",
+    "gym closed on friday, mon wed fri 40 min",
+    "mon wed fri 40 min or 45 min",
+    "3 days 40 min, less rest, more sets",
+    "3 days 40 min, arms up in the air",
+    "tue thu 45 min, football on sat is cancelled",
+    "60 min 2 times per month",
+    "2 weeks, 3 days each, 40 min",
+    "3 days x 40 min, 10 reps max",
+    "3 days 40 min, bench 100 kg",
+    "drop 5 kg, 3 days 40 min",
+    "3 days 40 min, no legs on friday",
+    "m w f 40 min, t th off",
+    "3 days 40 min with a friend, no supersets with her",
+    "3 days 40 min, big legs already",
+    "mon wed fri 40 min, not fri 50 min",
+)
+"""Sentences whose known words say the opposite, or something else, by the words around them."""
+
+
+@pytest.mark.parametrize("says", TURNED_ROUND)
+def test_what_the_words_around_turn_round_is_refused_and_not_taken_for_its_opposite(says: str) -> None:
+    assert read(says) is None
