@@ -144,6 +144,10 @@ class Client(Asked):
     unit: Unit = "kg"
 
 
+PRIVATE = ("age", "cautions", "clearance")
+"""The client's fields that are health notes or as personal as these."""
+
+
 class Clock(Asked):
     """The session clock's own numbers where they differ from the defaults, all in seconds."""
 

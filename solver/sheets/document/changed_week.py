@@ -8,9 +8,10 @@ from typing import Any
 from setwright.catalogue.version import own_version
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.brief.schema import PRIVATE
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.provenance import evidence_digest
-from setwright.solver.sheets.document.solved_week import PRIVATE, brief_and_week
+from setwright.solver.sheets.document.solved_week import brief_and_week
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {

@@ -9,8 +9,7 @@ from typing import Any, Final
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.assumed import NO_CAUTIONS
 from setwright.solver.brief.parsed_brief import raw_of
-from setwright.solver.brief.schema import Brief
-from setwright.solver.sheets.document.solved_week import PRIVATE
+from setwright.solver.brief.schema import PRIVATE, Brief
 
 TELLING: Final = (
     "caution", "injur", "rehab", "surgery", "clearance", "pain", "doctor", "physio", "pregnan",

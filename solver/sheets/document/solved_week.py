@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief, raw_of
-from setwright.solver.brief.schema import Brief
+from setwright.solver.brief.schema import PRIVATE, Brief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
@@ -23,8 +23,6 @@ if TYPE_CHECKING:
 
 UNPROVEN = math.inf
 """The bound of a week of which nothing was proven; documents say null."""
-PRIVATE = ("age", "cautions", "clearance")
-"""The client's fields that are health notes or as personal as these."""
 
 
 def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:

@@ -1,0 +1,87 @@
+"""Weeks and blocks as planned, kept as the documents that they are."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from setwright.solver.book.clients import Client
+from setwright.solver.book.moments import moment
+from setwright.solver.book.opened import Book
+
+
+@dataclass(frozen=True)
+class KeptWeek:
+    """A week that was kept: the Monday it starts on, why it was kept, and its document."""
+
+    id: int
+    starts: date
+    why: str
+    document: Mapping[str, Any]
+
+
+@dataclass(frozen=True)
+class KeptBlock:
+    """A block that was kept: its first and last day, and its document."""
+
+    id: int
+    starts: date
+    ends: date
+    document: Mapping[str, Any]
+
+
+def keep_week(book: Book, client: Client, starts: date, document: Mapping[str, Any], why: str = "") -> None:
+    """Keep a week of a client; the newest of a Monday holds."""
+    values = (client.id, starts.isoformat(), moment(), why, _written(document))
+    with book.writing() as connection:
+        connection.execute("INSERT INTO week (client, starts, made, why, document) VALUES (?, ?, ?, ?, ?)", values)
+
+
+def kept_weeks(book: Book, client: Client) -> tuple[KeptWeek, ...]:
+    """Every week that was kept, in the order in which they were."""
+    rows = book.rows("SELECT * FROM week WHERE client = ? ORDER BY id", client.id)
+    return tuple(KeptWeek(r["id"], date.fromisoformat(r["starts"]), r["why"], json.loads(r["document"])) for r in rows)
+
+
+def week_starting(book: Book, client: Client, starts: date) -> KeptWeek | None:
+    """The newest kept week of a Monday; None where there is none."""
+    return next((week for week in reversed(kept_weeks(book, client)) if week.starts == starts), None)
+
+
+def keep_block(book: Book, client: Client, starts: date, ends: date, document: Mapping[str, Any]) -> None:
+    """Keep a block; it says which it replaces where it begins on the same day as one before it."""
+    with book.writing() as connection:
+        held = "SELECT max(id) FROM block WHERE client = ? AND starts = ?"
+        replaces = connection.execute(held, (client.id, starts.isoformat())).fetchone()[0]
+        values = (client.id, starts.isoformat(), ends.isoformat(), moment(), _written(document), replaces)
+        fields = "client, starts, ends, made, document, replaces"
+        connection.execute(f"INSERT INTO block ({fields}) VALUES (?, ?, ?, ?, ?, ?)", values)
+
+
+def blocks(book: Book, client: Client) -> tuple[KeptBlock, ...]:
+    """The blocks that hold, those that were replaced left out, in the order of their first days."""
+    query = """
+        SELECT * FROM block WHERE client = ? AND id NOT IN (SELECT replaces FROM block WHERE replaces IS NOT NULL)
+        ORDER BY starts, id
+    """
+    return tuple(_block(row) for row in book.rows(query, client.id))
+
+
+def block_on(book: Book, client: Client, day: date) -> KeptBlock | None:
+    """The newest block that a day stands in, else the newest of all; None where there is none."""
+    found = sorted(blocks(book, client), key=lambda block: block.id)
+    inside = [block for block in found if block.starts <= day <= block.ends]
+    return next(reversed(inside or found), None)
+
+
+def _block(row: Any) -> KeptBlock:
+    starts, ends = date.fromisoformat(row["starts"]), date.fromisoformat(row["ends"])
+    return KeptBlock(row["id"], starts, ends, json.loads(row["document"]))
+
+
+def _written(document: Mapping[str, Any]) -> str:
+    """A document as it is kept."""
+    return json.dumps(document, sort_keys=True, ensure_ascii=False, allow_nan=False)

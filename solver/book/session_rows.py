@@ -1,0 +1,106 @@
+"""Sessions and sets as rows of the book, and rows as sessions and sets."""
+
+from __future__ import annotations
+
+import hashlib
+import sqlite3
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+
+from setwright.solver.book.clients import Client
+from setwright.solver.book.moments import moment
+from setwright.solver.log.values import LoggedSession, LoggedSet
+
+
+@dataclass(frozen=True)
+class Unread:
+    """What an import did not understand: where it stood, as it was written, and why."""
+
+    place: str
+    written: str
+    why: str
+
+
+def import_row(connection: sqlite3.Connection, client: Client, source: bytes, unread: Iterable[Unread]) -> int:
+    """The row of an import; the same file again has the same row."""
+    digest = hashlib.sha256(source).hexdigest()
+    known = connection.execute("SELECT id FROM import WHERE client = ? AND digest = ?", (client.id, digest)).fetchone()
+    if known:
+        return int(known["id"])
+    values = (client.id, moment(), digest)
+    row = connection.execute("INSERT INTO import (client, made, digest) VALUES (?, ?, ?)", values).lastrowid or 0
+    connection.executemany("INSERT INTO unread VALUES (?, ?, ?, ?)", ((row, u.place, u.written, u.why) for u in unread))
+    return row
+
+
+def write_session(
+    connection: sqlite3.Connection, client: Client, session: LoggedSession, imported: int | None, replaces: int | None
+) -> None:
+    """One session with its sets."""
+    fields = (
+        "client, made, import, replaces, digest, held_on, week, number, unit, started, ended, minutes, how_hard, note"
+    )
+    values = (
+        client.id,
+        moment(),
+        imported,
+        replaces,
+        digest_of(session),
+        session.on.isoformat(),
+        session.week,
+        session.session,
+        session.unit,
+        _time(session.started),
+        _time(session.ended),
+        session.minutes,
+        session.how_hard,
+        session.note,
+    )
+    marks = ", ".join("?" * len(values))
+    row = connection.execute(f"INSERT INTO session ({fields}) VALUES ({marks})", values).lastrowid
+    connection.executemany(
+        "INSERT INTO set_done VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        (
+            (row, place, s.exercise, s.number, s.load, s.reps, s.rir, s.side, _time(s.ended))
+            for place, s in enumerate(session.sets, 1)
+        ),
+    )
+
+
+def session_of(row: Any, sets: Iterable[LoggedSet]) -> LoggedSession:
+    """A row with its sets as a value."""
+    return LoggedSession(
+        on=date.fromisoformat(row["held_on"]),
+        sets=tuple(sets),
+        unit=row["unit"],
+        week=row["week"],
+        session=row["number"],
+        started=_read(row["started"]),
+        ended=_read(row["ended"]),
+        minutes=row["minutes"],
+        how_hard=row["how_hard"],
+        note=row["note"],
+    )
+
+
+def set_of(row: Any) -> LoggedSet:
+    """A row as a set."""
+    fields = ("exercise", "number", "reps", "load", "rir", "side")
+    return LoggedSet(**{field: row[field] for field in fields}, ended=_read(row["ended"]))
+
+
+def _time(at: datetime | None) -> str | None:
+    """A local time as it is kept."""
+    return None if at is None else at.isoformat()
+
+
+def _read(written: str | None) -> datetime | None:
+    """A local time as it was kept."""
+    return None if written is None else datetime.fromisoformat(written)
+
+
+def digest_of(session: LoggedSession) -> str:
+    """A digest of all that a session says."""
+    return hashlib.sha256(repr(session).encode()).hexdigest()
