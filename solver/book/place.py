@@ -8,7 +8,7 @@ from typing import Final
 
 VARIABLE: Final = "SETWRIGHT_BOOK"
 """The environment variable that names the book."""
-BESIDE: Final = "setwright.book"
+BESIDE: Final = "setwright-book.db"
 """A book of this name in the working folder is taken before the user's own."""
 
 

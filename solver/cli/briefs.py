@@ -6,6 +6,7 @@ import io
 import sys
 from typing import TYPE_CHECKING
 
+from setwright.solver.cli.books import brief_of_client, is_code
 from setwright.solver.cli.console.messages import say
 
 if TYPE_CHECKING:
@@ -14,10 +15,12 @@ if TYPE_CHECKING:
 
 
 def brief_from(source: str, catalogue: Catalogue) -> ParsedBrief:
-    """The brief of a phrase, a TOML file or standard input (-), its rules checked against those there are.
+    """The brief of a phrase, a TOML file, standard input (-) or a client of the book (@CODE).
 
-    Raises UsageFault with every fault.
+    Its rules are checked against those there are; raises UsageFault with every fault.
     """
+    if is_code(source):
+        return brief_of_client(source, catalogue)
     from setwright.solver.brief.file import read_brief
     from setwright.solver.rulebook import RULES
 

@@ -61,6 +61,18 @@ def _variants() -> click.Command:
     return command
 
 
+def _client() -> click.Command:
+    from setwright.solver.cli.clients.group import command
+
+    return command
+
+
+def _book() -> click.Command:
+    from setwright.solver.cli.book.group import command
+
+    return command
+
+
 def _load() -> click.Command:
     from setwright.solver.cli.commands.load import command
 
@@ -95,6 +107,8 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "swap": LazyCommand("List swaps for a line, or write the week with one.", _swap),
         "sheet": LazyCommand("Write a week for a client: card, workbook, calendar, page, table.", _sheet),
         "variants": LazyCommand("Plan every variant of a template: days x minutes x kit and more.", _variants),
+        "client": LazyCommand("The people of the book: add, list, show, change.", _client),
+        "book": LazyCommand("The book itself: where, backup, check, export, erase.", _book),
         "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
@@ -38,6 +39,7 @@ if TYPE_CHECKING:
 @click.option("--best", is_flag=True, help="How far the best week in the same minutes and kit is: solves.")
 @search_option(None, "How hard to solve for --best.")
 @click.option("--strict", is_flag=True, help="Exit with 1 when something is broken.")
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 import click
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
@@ -40,6 +41,7 @@ MOST_WEEKS: Final = 12
     help="Plan each brief under these goals; one brief alone is planned under all three, several under their own.",
 )
 @search_option(DEFAULT)
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context

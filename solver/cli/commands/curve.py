@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
@@ -50,6 +51,7 @@ USUAL_MINUTES: Final = tuple(range(20, 121, 10))
     help="Days a week of the brief's minutes, such as 2:6.",
 )
 @search_option("quick")
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context

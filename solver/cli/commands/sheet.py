@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
 from setwright.solver.cli.console.input import bytes_of, place_of
 from setwright.solver.cli.console.messages import say
@@ -67,6 +68,7 @@ if TYPE_CHECKING:
 )
 @click.option("--private", is_flag=True, help="Let json carry the client's cautions and clearance.")
 @click.option("--force", is_flag=True, help="Write over files that are there.")
+@book_option
 @catalogue_option
 @click.pass_context
 def command(

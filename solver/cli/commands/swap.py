@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.catalogue_words import exercise_named
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
@@ -29,6 +30,7 @@ if TYPE_CHECKING:
 @click.argument("exercise", nargs=-1)
 @click.option("--settle", is_flag=True, help="Solve sets, rests and techniques around the swap anew.")
 @brief_option
+@book_option
 @catalogue_option
 @output_options
 def command(

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any, assert_never
 
 import click
 
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
@@ -65,6 +66,7 @@ def _not_nan(ctx: click.Context, parameter: click.Parameter, value: float | None
     help="How far below the first an alternative may score, as a share of the week index.",
 )
 @click.option("--private", is_flag=True, help="Show the client's cautions and clearance too.")
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.books import book_option
 from setwright.solver.cli.catalogue_words import exercise_named
 from setwright.solver.cli.console.messages import columns, say, watched
 from setwright.solver.cli.console.output import check_target, deliver
@@ -46,6 +47,7 @@ Answer = tuple[dict[str, Any], str]
 )
 @search_option(None, "How hard to solve; by default as the week was.")
 @brief_option
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context

@@ -1,0 +1,1 @@
+"""`setwright book`: the book itself looked after."""

@@ -1,0 +1,1 @@
+"""`setwright client`: the people of the book."""

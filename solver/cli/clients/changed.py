@@ -1,0 +1,119 @@
+"""`setwright client set` and `setwright client rest`."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.books import MARK, book_option, brief_of_client, the_book
+from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.console.messages import say
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import WholeNumberType
+from setwright.solver.cli.options import catalogue_option, open_catalogue
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.brief.schema import Brief
+
+PERSONAL = ("client", "owned", "clock")
+"""What stays with the person where a new brief says nothing of it."""
+
+
+@click.command("set", cls=PrintingCommand)
+@click.argument("code")
+@click.argument("brief", nargs=-1)
+@click.option("--unit", type=click.Choice(("kg", "lb")), help="The unit of all weights.")
+@click.option("--experience", type=click.Choice(("novice", "intermediate", "advanced")), help="How long trained.")
+@click.option("--age", type=WholeNumberType(1, 150), metavar="YEARS", help="The client's age.")
+@click.option("--name", metavar="NAME", help="A name; empty takes it away.")
+@book_option
+@catalogue_option
+def set_command(
+    code: str,
+    brief: tuple[str, ...],
+    unit: str | None,
+    experience: str | None,
+    age: int | None,
+    name: str | None,
+    overlay: Path | None,
+) -> None:
+    """Change what is written of CODE: a new BRIEF, or one fact. The versions before are kept.
+
+    A new brief keeps what belongs to the person: experience, unit, cautions, what is owned, the pace.
+
+    \b
+    setwright client set @M "2 days x 30 min, hotel gym"
+    setwright client set @M --experience advanced
+    """
+    from setwright.solver.book.clients import client_of, keep_brief, set_name
+
+    catalogue = open_catalogue(overlay)
+    facts = {key: value for key, value in (("unit", unit), ("experience", experience), ("age", age)) if value}
+    if not brief and not facts and name is None:
+        raise UsageFault(Fault("client set", "nothing is said to change", "name a BRIEF or an option"))
+    before = brief_of_client(code, catalogue).brief
+    raw = _changed(before, " ".join(brief), facts, catalogue)
+    with the_book() as book:
+        client = client_of(book, code)
+        _refuse_another_unit(book, client, before.client.unit, raw["client"]["unit"])
+        if name is not None:
+            client = set_name(book, client, name)
+        after = keep_brief(book, client, raw, _said(bool(brief), facts))
+        say(f"written down: @{after.code}, version {after.version} of the brief")
+
+
+def _changed(before: Brief, brief: str, facts: dict[str, Any], catalogue: Catalogue) -> dict[str, Any]:
+    """The brief as a raw table after a change, understood once more; raises UsageFault."""
+    from setwright.solver.brief.parsed_brief import parse_brief, raw_of
+    from setwright.solver.rulebook import RULES
+
+    raw = raw_of(before)
+    if brief:
+        parsed = brief_from(brief, catalogue)
+        said = parsed.brief.model_dump(mode="json", exclude_none=True, exclude_defaults=True)
+        kept = {key: {**raw.get(key, {}), **said.get(key, {})} for key in PERSONAL}
+        raw = {**raw_of(parsed.brief), **kept}
+        for assumption in parsed.assumed:
+            if assumption.kind != "health":
+                say(assumption.text)
+    raw["client"] = {**raw["client"], **facts, "code": before.client.code}
+    parsed = parse_brief(raw, catalogue, "client set", tuple(RULES))
+    say_cautions(parsed, catalogue, True)
+    return raw_of(parsed.brief)
+
+
+def _refuse_another_unit(book: Any, client: Any, before: str, after: str) -> None:
+    """Raise UsageFault where weights are logged in the unit that would be left: kg and lb are never mixed."""
+    from setwright.solver.book.sessions import sessions_of
+
+    if before != after and any(s.unit == before for s in sessions_of(book, client)):
+        said = f"{before} cannot become {after}: sets are logged in {before}, and kg and lb are never mixed"
+        raise UsageFault(Fault("--unit", said, "add the client under another code for the other unit"))
+
+
+def _said(brief: bool, facts: dict[str, Any]) -> str:
+    """What a note of the change says; an age is not among it."""
+    words = ["a new brief"] if brief else []
+    words += [f"{key} {value}" for key, value in facts.items() if key != "age"]
+    return ", ".join(words) or "the client's facts"
+
+
+@click.command("rest", cls=PrintingCommand)
+@click.argument("code")
+@click.option("--since", type=click.DateTime(("%Y-%m-%d",)), metavar="DATE", help="The first day of rest; today.")
+@click.option("--back", is_flag=True, help="Bring the client back.")
+@book_option
+def rest_command(code: str, since: Any, back: bool) -> None:
+    """Put CODE to rest: kept in the book, left out of the list; --back brings the client back."""
+    from setwright.solver.book.clients import client_of, rest
+
+    if back and since:
+        raise UsageFault(Fault("--back", "--since says nothing of a client who comes back", "leave one of them out"))
+    with the_book() as book:
+        client = rest(book, client_of(book, code), None if back else since.date() if since else date.today())
+        say(f"{MARK}{client.code} is {'back' if back else f'at rest since {client.resting_since}'}")

@@ -1,0 +1,35 @@
+"""How a client stands, gathered from the book for the screen."""
+
+from __future__ import annotations
+
+from setwright.solver.book.clients import Client, changes, client_of, clients
+from setwright.solver.book.opened import Book
+from setwright.solver.book.planned import blocks, kept_weeks
+from setwright.solver.book.sessions import sessions_of
+from setwright.solver.sheets.screen.clients import Standing
+
+
+def standings(book: Book) -> list[Standing]:
+    """Every client in the order of the codes."""
+    return [_standing(book, client) for client in clients(book)]
+
+
+def standing_of(book: Book, code: str) -> Standing:
+    """One client; raises UsageFault for an unknown code."""
+    return _standing(book, client_of(book, code))
+
+
+def _standing(book: Book, client: Client) -> Standing:
+    sessions = sessions_of(book, client)
+    return Standing(
+        code=client.code,
+        name=client.name,
+        resting_since=client.resting_since,
+        brief=client.brief,
+        version=client.version,
+        blocks=tuple((block.starts, block.ends) for block in blocks(book, client)),
+        weeks=tuple((week.starts, week.why) for week in kept_weeks(book, client)),
+        sessions=len(sessions),
+        last=sessions[-1].on if sessions else None,
+        changes=changes(book, client),
+    )
