@@ -1,4 +1,4 @@
-"""What holds for all tests: files with slow tests are run first, so that no worker ends long after the other."""
+"""What holds for all tests: files with slow tests run first, and no test comes near the user's own book."""
 
 from __future__ import annotations
 
@@ -9,3 +9,9 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Put the files that hold a slow test before the others; within each part the order stays."""
     slow = {item.path for item in items if item.get_closest_marker("slow")}
     items.sort(key=lambda item: item.path not in slow)
+
+
+@pytest.fixture(autouse=True)
+def no_book_of_the_user_s(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Every test has a book of its own where it names none, made when it is first opened."""
+    monkeypatch.setenv("SETWRIGHT_BOOK", str(tmp_path_factory.mktemp("book") / "book.db"))

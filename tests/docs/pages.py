@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
 PAGES = [ROOT / "README.md", ROOT / "DEVELOPERS.md", *sorted((ROOT / "docs").glob("*.md"))]
+
+STORIES = [ROOT / "docs" / "book.md"]
+"""Pages whose commands stand on each other: they are run in order, in a folder and with a book of their own."""
 
 
 def text_of(page: Path) -> str:
@@ -21,11 +25,11 @@ def blocks(page: Path, *kinds: str) -> list[str]:
     ]
 
 
-def command_lines(*kinds: str) -> list[str]:
-    """Every line that begins with setwright in the blocks of these kinds on all pages, each once, in order.
+def command_lines(*kinds: str, pages: Sequence[Path] = PAGES) -> list[str]:
+    """Every line that begins with setwright in the blocks of these kinds on some pages, each once, in order.
 
     A line that ends with a backslash goes on in the next; words after several blanks are a comment.
     """
-    joined = (re.sub(r" *\\\n *", " ", block) for page in PAGES for block in blocks(page, *kinds))
+    joined = (re.sub(r" *\\\n *", " ", block) for page in pages for block in blocks(page, *kinds))
     lines = (re.split(r" {3,}", line.strip())[0] for block in joined for line in block.splitlines())
     return list(dict.fromkeys(line for line in lines if line.startswith("setwright ")))

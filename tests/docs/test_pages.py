@@ -18,11 +18,11 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.cli.group import setwright
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
-from tests.docs.pages import PAGES, ROOT, command_lines, text_of
+from tests.docs.pages import PAGES, ROOT, STORIES, command_lines, text_of
 
 MOST_SOLVES = 3
 PLACEHOLDERS = re.compile(r"WARMTABLE|\b(?:TODO|TBD|XXX|FIXME)\b|lorem ipsum", flags=re.IGNORECASE)
-RUN = command_lines("sh")
+RUN = command_lines("sh", pages=[page for page in PAGES if page not in STORIES])
 
 
 @pytest.mark.parametrize("page", PAGES, ids=lambda p: p.name)
@@ -71,11 +71,23 @@ def test_placeholders_are_recognised() -> None:
 @pytest.mark.parametrize("command", RUN)
 def test_a_shown_command_runs(monkeypatch: pytest.MonkeyPatch, command: str) -> None:
     monkeypatch.chdir(ROOT)
+    run(command)
+
+
+@pytest.mark.parametrize("page", STORIES, ids=lambda page: page.name)
+def test_the_commands_of_a_story_run_in_order(page: Path, monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    monkeypatch.chdir(tmp_path)
+    for command in command_lines("sh", pages=[page]):
+        run(command)
+
+
+def run(command: str) -> None:
+    """Run a line of a page; it must end well."""
     words = shlex.split(command)[1:]
-    if words[0] == "week":
+    if words[0] == "week" and "--search" not in words:
         words += ["--search", "quick"]
     result = CliRunner().invoke(setwright, words, prog_name="setwright")
-    assert result.exit_code == 0, result.output
+    assert result.exit_code == 0, f"{command}: {result.output}"
 
 
 def test_the_pages_show_commands_but_few_that_solve() -> None:
