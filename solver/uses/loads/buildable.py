@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from itertools import combinations
+from functools import cached_property
 
 
 @dataclass(frozen=True)
@@ -23,17 +23,23 @@ class Bar:
 
     def at_most(self, load: float) -> Built | None:
         """The heaviest load up to `load`, in the fewest plates; None where the bar alone is heavier."""
-        best: Built | None = None
-        for built in self._all():
-            if built.load <= load + SLACK and (best is None or _order(built) > _order(best)):
-                best = built
-        return best
+        return max((built for built in self._all if built.load <= load + SLACK), key=_load, default=None)
 
-    def _all(self) -> list[Built]:
-        """Every load of the bar, each way of building it."""
-        pairs = tuple(sorted(self.pairs, reverse=True))
-        chosen = {plates for count in range(len(pairs) + 1) for plates in combinations(pairs, count)}
-        return [Built(round(self.weight + 2 * sum(plates), 3), plates) for plates in chosen]
+    def above(self, load: float) -> Built | None:
+        """The lightest load over `load`, in the fewest plates; None where all plates are on."""
+        return min((built for built in self._all if built.load > load + SLACK), key=_load, default=None)
+
+    @cached_property
+    def _all(self) -> tuple[Built, ...]:
+        """Every load of the bar once, each in the fewest plates, of those the one with the heaviest first."""
+        ways: dict[float, tuple[float, ...]] = {0.0: ()}
+        for plate in sorted(self.pairs, reverse=True):
+            for plates in tuple(ways.values()):
+                more = (*plates, plate)
+                end = round(sum(more), 3)
+                if end not in ways or _tidier(more, ways[end]):
+                    ways[end] = more
+        return tuple(Built(round(self.weight + 2 * sum(plates), 3), plates) for plates in ways.values())
 
 
 @dataclass(frozen=True)
@@ -52,11 +58,21 @@ class Steps:
         count = int((top - self.least + SLACK) / self.step)
         return Built(round(self.least + count * self.step, 3))
 
+    def above(self, load: float) -> Built | None:
+        """The lightest step over `load`; None where that is more than the most."""
+        count = 0 if load < self.least - SLACK else int((load - self.least + SLACK) / self.step) + 1
+        found = round(self.least + count * self.step, 3)
+        return None if self.most is not None and found > self.most + SLACK else Built(found)
+
 
 SLACK = 1e-6
 """What a sum of plates may be off by in floating point."""
 
 
-def _order(built: Built) -> tuple[float, int]:
-    """The heavier first, then the fewer plates."""
-    return built.load, -len(built.plates)
+def _load(built: Built) -> float:
+    return built.load
+
+
+def _tidier(one: tuple[float, ...], other: tuple[float, ...]) -> bool:
+    """Whether the plates of one way are fewer, or as many with the heavier first."""
+    return (-len(one), one) > (-len(other), other)
