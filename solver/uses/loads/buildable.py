@@ -1,9 +1,10 @@
-"""Loads that can be built: a bar with plates alike on both ends, or the steps of dumbbells, stacks and kettlebells."""
+"""Loads that can be built: a bar with plates alike on its ends, steps of dumbbells and stacks, or one plate held."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from itertools import combinations
+from functools import cached_property
+from typing import Literal
 
 
 @dataclass(frozen=True)
@@ -16,24 +17,34 @@ class Built:
 
 @dataclass(frozen=True)
 class Bar:
-    """A bar of some weight with the pairs of plates that are there: one number for each pair."""
+    """A bar of some weight with the pairs of plates that are there: one number for each pair.
+
+    With one end, for a belt or a bar in a corner, both plates of a pair may hang there.
+    """
 
     weight: float
     pairs: tuple[float, ...]
+    ends: Literal[1, 2] = 2
 
     def at_most(self, load: float) -> Built | None:
         """The heaviest load up to `load`, in the fewest plates; None where the bar alone is heavier."""
-        best: Built | None = None
-        for built in self._all():
-            if built.load <= load + SLACK and (best is None or _order(built) > _order(best)):
-                best = built
-        return best
+        return max((built for built in self._all if built.load <= load + SLACK), key=_load, default=None)
 
-    def _all(self) -> list[Built]:
-        """Every load of the bar, each way of building it."""
-        pairs = tuple(sorted(self.pairs, reverse=True))
-        chosen = {plates for count in range(len(pairs) + 1) for plates in combinations(pairs, count)}
-        return [Built(round(self.weight + 2 * sum(plates), 3), plates) for plates in chosen]
+    def above(self, load: float) -> Built | None:
+        """The lightest load over `load`, in the fewest plates; None where all plates are on."""
+        return min((built for built in self._all if built.load > load + SLACK), key=_load, default=None)
+
+    @cached_property
+    def _all(self) -> tuple[Built, ...]:
+        """Every load of the bar once, each in the fewest plates, of those the one with the heaviest first."""
+        ways: dict[float, tuple[float, ...]] = {0.0: ()}
+        for plate in sorted(self.pairs * (3 - self.ends), reverse=True):
+            for plates in tuple(ways.values()):
+                more = (*plates, plate)
+                end = round(sum(more), 3)
+                if end not in ways or _tidier(more, ways[end]):
+                    ways[end] = more
+        return tuple(Built(round(self.weight + self.ends * sum(plates), 3), plates) for plates in ways.values())
 
 
 @dataclass(frozen=True)
@@ -52,11 +63,38 @@ class Steps:
         count = int((top - self.least + SLACK) / self.step)
         return Built(round(self.least + count * self.step, 3))
 
+    def above(self, load: float) -> Built | None:
+        """The lightest step over `load`; None where that is more than the most."""
+        count = 0 if load < self.least - SLACK else int((load - self.least + SLACK) / self.step) + 1
+        found = round(self.least + count * self.step, 3)
+        return None if self.most is not None and found > self.most + SLACK else Built(found)
 
+
+@dataclass(frozen=True)
+class OnePlate:
+    """Plates that are held one at a time: each load is one of them."""
+
+    plates: tuple[float, ...]
+
+    def at_most(self, load: float) -> Built | None:
+        """The heaviest plate up to `load`; None where the lightest is heavier."""
+        return max((Built(plate) for plate in self.plates if plate <= load + SLACK), key=_load, default=None)
+
+    def above(self, load: float) -> Built | None:
+        """The lightest plate over `load`; None where there is none."""
+        return min((Built(plate) for plate in self.plates if plate > load + SLACK), key=_load, default=None)
+
+
+Kit = Bar | Steps | OnePlate
+"""What there is to load one lift with."""
 SLACK = 1e-6
 """What a sum of plates may be off by in floating point."""
 
 
-def _order(built: Built) -> tuple[float, int]:
-    """The heavier first, then the fewer plates."""
-    return built.load, -len(built.plates)
+def _load(built: Built) -> float:
+    return built.load
+
+
+def _tidier(one: tuple[float, ...], other: tuple[float, ...]) -> bool:
+    """Whether the plates of one way are fewer, or as many with the heavier first."""
+    return (-len(one), one) > (-len(other), other)
