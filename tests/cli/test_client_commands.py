@@ -64,6 +64,9 @@ def test_a_new_brief_keeps_what_belongs_to_the_person(run: Run, added: None) -> 
         (["client", "add", "m", "2 days x 30 min"], "in the book already"),
         (["client", "add", "N", "2 days x 30 mni"], ""),
         (["client", "set", "@M"], "nothing is said to change"),
+        (["client", "set", "@M", "--lift", "squat"], "expected LIFT=SET"),
+        (["client", "set", "@M", "--lift", "sqwat=80x8"], "did you mean 'squat'"),
+        (["client", "set", "@M", "--lift", "squat=80x40"], ""),
         (["client", "set", "@M", "--experience", "expert"], "novice"),
         (["client", "rest", "@M", "--back", "--since", "2026-05-04"], "leave one of them out"),
         (["client", "lst"], "did you mean 'list'"),
@@ -79,6 +82,18 @@ def test_what_is_wrong_is_said_and_nothing_is_changed(
     assert result.exit_code == 2 and said in result.stderr
     assert run("client", "show", "@M", "--json").stdout == before
     assert run("client", "list").stdout.count("@") == 1
+
+
+def test_what_is_known_of_a_lift_stays_under_a_new_brief_and_takes_the_place_of_what_was_known(
+    run: Run, added: None, tmp_path: Path
+) -> None:
+    assert run("client", "set", "@M", "--lift", "squat=100x5", "--lift", "bench press=80x8, 2 left").exit_code == 0
+    assert run("client", "set", "@M", "--lift", "barbell back squat=max 130").exit_code == 0
+    assert run("client", "set", "@M", "2 days x 45 min").exit_code == 0
+    run("book", "export", "@M", str(tmp_path / "out"))
+    lifts = json.loads((tmp_path / "out" / "client.json").read_text())["briefs"][-1]["document"]["lifts"]
+    assert lifts["barbell-back-squat"]["maximum"] == 130
+    assert lifts["barbell-bench-press"]["load"] == 80
 
 
 def test_rest_leaves_a_client_out_of_the_list_until_back(run: Run, added: None) -> None:

@@ -11,6 +11,7 @@ import click
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.books import MARK, book_option, brief_of_client, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.catalogue_words import exercise_named
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import WholeNumberType
@@ -20,7 +21,7 @@ if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.schema import Brief
 
-PERSONAL = ("client", "owned", "clock")
+PERSONAL = ("client", "owned", "clock", "lifts")
 """What stays with the person where a new brief says nothing of it."""
 
 
@@ -31,6 +32,13 @@ PERSONAL = ("client", "owned", "clock")
 @click.option("--experience", type=click.Choice(("novice", "intermediate", "advanced")), help="How long trained.")
 @click.option("--age", type=WholeNumberType(1, 150), metavar="YEARS", help="The client's age.")
 @click.option("--name", metavar="NAME", help="A name; empty takes it away.")
+@click.option(
+    "--lift",
+    "lifts",
+    multiple=True,
+    metavar="LIFT=SET",
+    help="What is known of a lift: 'bench press=80x8, 2 left' or 'bench press=max 100'; may be given again.",
+)
 @book_option
 @catalogue_option
 def set_command(
@@ -40,11 +48,12 @@ def set_command(
     experience: str | None,
     age: int | None,
     name: str | None,
+    lifts: tuple[str, ...],
     overlay: Path | None,
 ) -> None:
     """Change what is written of CODE: a new BRIEF, or one fact. The versions before are kept.
 
-    A new brief keeps what belongs to the person: experience, unit, cautions, what is owned, the pace.
+    A new brief keeps what belongs to the person: experience, unit, cautions, what is owned, the pace, known lifts.
 
     \b
     setwright client set @M "2 days x 30 min, hotel gym"
@@ -54,20 +63,32 @@ def set_command(
 
     catalogue = open_catalogue(overlay)
     facts = {key: value for key, value in (("unit", unit), ("experience", experience), ("age", age)) if value}
-    if not brief and not facts and name is None:
+    if not brief and not facts and not lifts and name is None:
         raise UsageFault(Fault("client set", "nothing is said to change", "name a BRIEF or an option"))
     before = brief_of_client(code, catalogue).brief
-    raw = _changed(before, " ".join(brief), facts, catalogue)
+    known = _known(lifts, catalogue)
+    raw = _changed(before, " ".join(brief), facts, known, catalogue)
     with the_book() as book:
         client = client_of(book, code)
         _refuse_another_unit(book, client, before.client.unit, raw["client"]["unit"])
         if name is not None:
             client = set_name(book, client, name)
-        after = keep_brief(book, client, raw, _said(bool(brief), facts))
+        after = keep_brief(book, client, raw, _said(bool(brief), facts, known))
         say(f"written down: @{after.code}, version {after.version} of the brief")
 
 
-def _changed(before: Brief, brief: str, facts: dict[str, Any], catalogue: Catalogue) -> dict[str, Any]:
+def _known(lifts: tuple[str, ...], catalogue: Catalogue) -> dict[str, str]:
+    """Exercise id -> what is known of it, as written; raises UsageFault."""
+    parts = [said.partition("=") for said in lifts]
+    if wrong := [f"{name}{mark}{known}" for name, mark, known in parts if not (name.strip() and known.strip())]:
+        remedy = "write for example --lift 'bench press=80x8'"
+        raise UsageFault(Fault("--lift", f"got {said!r}, expected LIFT=SET", remedy) for said in wrong)
+    return {exercise_named(name.strip(), catalogue).id: known.strip() for name, _, known in parts}
+
+
+def _changed(
+    before: Brief, brief: str, facts: dict[str, Any], lifts: dict[str, str], catalogue: Catalogue
+) -> dict[str, Any]:
     """The brief as a raw table after a change, understood once more; raises UsageFault."""
     from setwright.solver.brief.parsed_brief import parse_brief, raw_of
     from setwright.solver.rulebook import RULES
@@ -76,12 +97,14 @@ def _changed(before: Brief, brief: str, facts: dict[str, Any], catalogue: Catalo
     if brief:
         parsed = brief_from(brief, catalogue)
         said = parsed.brief.model_dump(mode="json", exclude_none=True, exclude_defaults=True)
-        kept = {key: {**raw.get(key, {}), **said.get(key, {})} for key in PERSONAL}
+        kept = {key: {**raw.get(key, {}), **said.get(key, {})} for key in PERSONAL if key in raw or key in said}
         raw = {**raw_of(parsed.brief), **kept}
         for assumption in parsed.assumed:
             if assumption.kind != "health":
                 say(assumption.text)
     raw["client"] = {**raw["client"], **facts, "code": before.client.code}
+    if lifts:
+        raw["lifts"] = {**raw.get("lifts", {}), **lifts}
     parsed = parse_brief(raw, catalogue, "client set", tuple(RULES))
     say_cautions(parsed, catalogue, True)
     return raw_of(parsed.brief)
@@ -96,10 +119,11 @@ def _refuse_another_unit(book: Any, client: Any, before: str, after: str) -> Non
         raise UsageFault(Fault("--unit", said, "add the client under another code for the other unit"))
 
 
-def _said(brief: bool, facts: dict[str, Any]) -> str:
+def _said(brief: bool, facts: dict[str, Any], lifts: dict[str, str]) -> str:
     """What a note of the change says; an age is not among it."""
     words = ["a new brief"] if brief else []
     words += [f"{key} {value}" for key, value in facts.items() if key != "age"]
+    words += [f"{lift}: {known}" for lift, known in lifts.items()]
     return ", ".join(words) or "the client's facts"
 
 
