@@ -69,6 +69,8 @@ class BlockDefaults:
     """The most weekly sets of a muscle that the first week has above those done at present."""
     first_share: float
     """The least share of a muscle's weekly sets that the first build week has of the last one's."""
+    away_share: float
+    """The share of its stimulus that a week away may give up to stay near the build week before it."""
     return_after: int
     """Weeks without training after which a week of return comes first."""
     return_twice_after: int

@@ -85,6 +85,7 @@ def _block(table: Fields) -> BlockDefaults:
         rise_most=table.number("rise-most", None),
         first_above_now=table.number("first-above-now", None),
         first_share=table.number("first-share", None),
+        away_share=table.number("away-share", None),
         return_after=table.whole("return-after"),
         return_twice_after=table.whole("return-twice-after"),
         reps_step=table.number("reps-step", None),

@@ -69,7 +69,7 @@ def usual_rir(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 
 def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
-    """Repetitions in reserve, set and not solved: by the kind of lift, or more where a caution, an age or a brief asks."""
+    """Repetitions in reserve, set and not solved: by the kind of lift; more where caution, age or the brief asks."""
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
     usual = usual_rir(resolved, exercise)
     least = max(usual, round(resolved.number("rir-novice"))) if lone_pin else usual

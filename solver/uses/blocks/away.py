@@ -40,7 +40,7 @@ def away_brief(base: ParsedBrief, week: CalendarWeek, rir_more: int, catalogue: 
 
 
 def nearby_days(base: Brief, days: Week, brief: Brief) -> Week:
-    """The base week's session for each day of the brief: that of its weekday, else empty; in any order the first ones."""
+    """The base week's session for each day of the brief: that of its weekday, or none; in any order the first."""
     if base.any_order:
         return Week((*days.days, *((),) * len(brief.days))[: len(brief.days)])
     on = {day.weekday: entries for day, entries in zip(base.days, days.days, strict=True)}
@@ -59,7 +59,8 @@ def _dated_days(brief: Brief, week: CalendarWeek) -> list[tuple[date, DayAsk]]:
     for span in week.spans:
         within = [(on, day) for on, day in dated if span.holds(on)]
         if isinstance(span, Short | Travel) and span.sessions is not None:
-            found += _other_sessions(brief, within, span.sessions, _held_days(span, week.starts))
+            room = max(span.sessions.count, len(dated)) - len(found)
+            found += _other_sessions(brief, within, span.sessions, _held_days(span, week.starts), room)
         elif isinstance(span, Travel):
             found += within
     travels = _travels(week)
@@ -75,21 +76,20 @@ def _held_days(span: Span, starts: date) -> list[date]:
 
 
 def _other_sessions(
-    brief: Brief, within: Sequence[tuple[date, DayAsk]], asked: Sessions, days: list[date]
+    brief: Brief, within: Sequence[tuple[date, DayAsk]], asked: Sessions, days: list[date], room: int
 ) -> list[tuple[date, DayAsk]]:
-    """The sessions asked for in the days held, for a part of a week its part of them, on usual days where that can be.
+    """The sessions asked for in the days held, on usual days where that can be; a part of a week has its part of them.
 
+    They are rounded up, but to no more than the week has room for.
     As many as usual keep their themes.
     """
-    count = min(math.floor(asked.count * len(days) / 7 + 0.5), len(days))
+    count = min(math.ceil(asked.count * len(days) / 7), len(days), max(room, 0))
     if count == len(within):
         return [(on, day.model_copy(update={"minutes": asked.minutes})) for on, day in within]
     usual = [on for on, _ in within]
     chosen = _spread(usual, count) if count < len(usual) else _spread_with(days, usual, count)
     kits = {on: day.equipment for on, day in within}
-    return [
-        (on, DayAsk(weekday=_weekday(brief, on), minutes=asked.minutes, equipment=kits.get(on, None))) for on in chosen
-    ]
+    return [(on, DayAsk(weekday=_weekday(brief, on), minutes=asked.minutes, equipment=kits.get(on))) for on in chosen]
 
 
 def _spread(days: list[date], count: int) -> list[date]:

@@ -24,8 +24,6 @@ class BlockWeek:
     audit: Audit | None = None
     targets: tuple[tuple[Target, ...], ...] = ()
     """Day by day, line by line, as the audit's week has them."""
-    last_build: bool = False
-    """Whether it is the last build week of its run, which the others climb to."""
     wishes_left: bool = False
     """Whether the brief's pins, movements, exact lower ends or hard rules are left out in this week."""
 
@@ -82,11 +80,15 @@ class Block:
         """The solved week."""
         return self.base.evaluated.week
 
+    def below(self, week: BlockWeek) -> int:
+        """The working sets that a week is below the solved one."""
+        return sum(entry.sets for entry in self.base_week.entries) - week.sets
+
     @property
     def below_base(self) -> bool:
         """Whether the last build week still has fewer sets than the solved week, because so few are done now."""
         build = [week for week in self.weeks if week.kind == "build"]
-        return bool(build) and build[-1].sets < sum(entry.sets for entry in self.base_week.entries)
+        return bool(build) and self.below(build[-1]) > 0
 
 
 @dataclass(frozen=True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from functools import cache
+from math import floor
 
 from setwright.catalogue.defaults import BlockDefaults
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
@@ -19,9 +20,9 @@ def climb(base: EvaluatedWeek, weeks: int, now: Mapping[str, float], numbers: Bl
     The last is the base week, unless the sets done at present (`now`: muscle -> weekly sets) are so few that as many
     weeks do not reach it.
     """
-    steps = set_steps(base, floors(base, now, numbers))
-    sets = [weekly_sets(base.resolved, step) for step in steps]
     caps = {muscle: done + numbers.first_above_now for muscle, done in now.items()}
+    steps = set_steps(base, floors(base, now, numbers), caps)
+    sets = [weekly_sets(base.resolved, step) for step in steps]
 
     def allowed(first: int) -> bool:
         return all(sets[first][muscle] <= cap + SLACK for muscle, cap in caps.items())
@@ -55,6 +56,6 @@ def _path(sets: Sequence[Mapping[str, float]], first: int, weeks: int, rise: flo
 
     path = [first]
     for week in range(1, weeks):
-        due = round(first * (weeks - 1 - week) / (weeks - 1))
+        due = floor(first * (weeks - 1 - week) / (weeks - 1) + 0.5)
         path.append(next(step for step in range(min(due, path[-1]), path[-1] + 1) if not rises(path[-1], step)))
     return tuple(path)

@@ -60,7 +60,7 @@ class _Planner:
     def __init__(self, parsed: ParsedBrief, base: Audit, now: Mapping[str, float], options: SolveOptions) -> None:
         self._parsed, self._base, self._now, self._options = parsed, base.evaluated, now, options
         self._numbers: BlockDefaults = self._base.resolved.catalogue.defaults.block
-        self._solved: dict[str, Audit | NoBlock] = {}
+        self._solved: dict[tuple[str, Week], Audit | NoBlock] = {}
 
     def build_weeks(self, run: Sequence[CalendarWeek]) -> Iterator[BlockWeek]:
         """The build weeks of one run, the sets done at present kept to in the first run alone."""
@@ -69,7 +69,7 @@ class _Planner:
             brief = build_brief(self._base.resolved, week, self._rir_more(at, len(run)))
             resolved = resolve(brief, self._base.resolved.catalogue)
             found = audit(resolved, with_due_rir(resolved, week))
-            yield BlockWeek(place, ParsedBrief(brief, self._parsed.assumed), found, last_build=at == len(run) - 1)
+            yield BlockWeek(place, ParsedBrief(brief, self._parsed.assumed), found)
 
     def other_week(self, place: CalendarWeek, before: Sequence[BlockWeek]) -> BlockWeek | NoBlock:
         """A week of any other kind, after the weeks before it."""
@@ -83,26 +83,25 @@ class _Planner:
         if place.kind == "minimum":
             share, rir = numbers.minimum_sets, 0
         elif place.kind == "lighter":
-            build = [week.evaluated for week in before if week.kind == "build" and week.evaluated]
-            source = build[-1] if build else self._base
+            source = _last_build(before) or self._base
         parsed, found = reduced_week(source, self._parsed, share, rir + (self._parsed.brief.rir_more or 0))
-        return BlockWeek(place, parsed, found, wishes_left=_wishes(self._parsed.brief))
+        return BlockWeek(place, parsed, found, wishes_left=asks_outright(self._parsed.brief))
 
     def _away(self, place: CalendarWeek, before: Sequence[BlockWeek]) -> BlockWeek | NoBlock:
         """A week on other days or in another place, near the base week where that can be."""
         catalogue = self._base.resolved.catalogue
-        built = [week.parsed.brief.rir_more or 0 for week in before if week.kind == "build" and week.parsed]
-        more = built[-1] if built else self._parsed.brief.rir_more or 0
-        parsed = away_brief(self._parsed, place, more, catalogue)
-        key = parsed.brief.model_dump_json()
+        last = _last_build(before)
+        more = last.resolved.brief.rir_more if last else self._parsed.brief.rir_more
+        parsed = away_brief(self._parsed, place, more or 0, catalogue)
+        near = nearby_days(self._parsed.brief, (last or self._base).week, parsed.brief)
+        key = (parsed.brief.model_dump_json(), near)
         if key not in self._solved:
-            near = nearby_days(self._parsed.brief, self._base.week, parsed.brief)
-            end, _ = plan_near(parsed, catalogue, near, options=self._options)
+            end, _ = plan_near(parsed, catalogue, near, self._numbers.away_share, self._options)
             self._solved[key] = end.audit if isinstance(end, Solved) else NoBlock(end, place.number)
         found = self._solved[key]
         if isinstance(found, NoBlock):
             return found
-        return BlockWeek(place, parsed, found, wishes_left=_wishes(self._parsed.brief))
+        return BlockWeek(place, parsed, found, wishes_left=asks_outright(self._parsed.brief))
 
     def _rir_more(self, at: int, count: int) -> int:
         """Repetitions in reserve on top in the build week of this place: none in the last one."""
@@ -110,8 +109,14 @@ class _Planner:
         return min(listed[at], count - 1 - at) if at < len(listed) else 0
 
 
+def _last_build(before: Sequence[BlockWeek]) -> EvaluatedWeek | None:
+    """The last build week so far; None before the first."""
+    build = [week.evaluated for week in before if week.kind == "build"]
+    return build[-1] if build else None
+
+
 def build_brief(resolved: ResolvedBrief, week: Week, rir_more: int) -> Brief:
-    """The base brief with the reserve of a build week; an exact lower end that the week has yet to climb to is lowered."""
+    """The base brief with the reserve of a build week; an exact lower end that it has yet to climb to is lowered."""
     brief, sets = resolved.brief, weekly_sets(resolved, week)
     update: dict[str, object] = {"rir_more": (brief.rir_more or 0) + rir_more or None}
     short = [m.id for m in resolved.muscles.values() if m.exact_low and sets[m.id] < m.low]
@@ -132,7 +137,7 @@ def with_due_rir(resolved: ResolvedBrief, week: Week) -> Week:
     )
 
 
-def _wishes(brief: Brief) -> bool:
+def asks_outright(brief: Brief) -> bool:
     """Whether the brief asks for something outright that only usual weeks are held to."""
     exact = any(ask.at_least is not None for ask in brief.muscles.values())
     return bool(brief.pins or brief.must or exact or "hard" in brief.rules.values())

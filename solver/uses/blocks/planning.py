@@ -44,7 +44,7 @@ def plan_block(
         return weeks
     for week in weeks:
         _refuse_broken(week)
-    return Block(asked, parsed, solved, with_targets(weeks, parsed.brief, catalogue))
+    return Block(asked, parsed, solved, with_targets(weeks))
 
 
 def _solved(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -> Audit | NoBlock:

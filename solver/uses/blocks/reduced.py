@@ -22,8 +22,9 @@ FILLS_DAYS = "day-share"
 def reduced_week(base: EvaluatedWeek, parsed: ParsedBrief, share: float, rir_more: int) -> tuple[ParsedBrief, Audit]:
     """The base week with a share of each exercise's sets, its brief and its audit by that brief.
 
-    A lift of several joints, and a pair with one, rounds a half set up, another one down, to at least one set; drop sets and rest-pause sets become straight sets. The brief asks for a lighter dose, and drops exact lower
-    ends, pinned sets and what the base brief makes hard.
+    A lift of several joints, and a pair with one, rounds a half set up, another one down, to at least one set; drop
+    sets and rest-pause sets become straight sets. The brief asks for a lighter dose, and drops exact lower ends,
+    pinned sets and what the base brief makes hard.
     """
     catalogue = base.resolved.catalogue
     brief = _reduced_brief(parsed.brief, rir_more)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from setwright.solver.auditing import audit
@@ -22,16 +22,32 @@ def weekly_sets(resolved: ResolvedBrief, week: Week) -> dict[str, float]:
     return {muscle: evaluated.weekly_sets(muscle) / WHOLE for muscle in resolved.muscles}
 
 
-def set_steps(base: EvaluatedWeek, floors: Mapping[str, float]) -> tuple[Week, ...]:
+def set_steps(base: EvaluatedWeek, floors: Mapping[str, float], caps: Mapping[str, float]) -> tuple[Week, ...]:
     """The base week and below it weeks that have one set less each, down to the floors (muscle -> weekly sets).
 
     Every one of them breaks no hard rule of the base week's brief. The set taken off is the one whose muscles have
-    lost the smallest part of what they can lose.
+    lost the smallest part of what they can lose. Where a muscle is above its cap then, its lifts go on losing sets
+    whatever the floors of the muscles beside it.
     """
-    resolved, units = base.resolved, units_of(base)
-    top = weekly_sets(resolved, base.week)
-    steps = [base.week]
+    steps = _steps_from([base.week], base, floors, units_of(base))
+    resolved, bare = base.resolved, dict.fromkeys(base.resolved.muscles, 0.0)
     while True:
+        sets = weekly_sets(resolved, steps[-1])
+        over = frozenset(muscle for muscle, cap in caps.items() if sets[muscle] > cap + SLACK)
+        units = [unit for unit in units_of(base) if over.intersection(_muscles(base, unit))]
+        more = _steps_from(steps, base, bare, units, 1)
+        if len(more) == len(steps):
+            return tuple(steps)
+        steps = more
+
+
+def _steps_from(
+    steps: list[Week], base: EvaluatedWeek, floors: Mapping[str, float], units: Sequence[Unit], most: int = 10_000
+) -> list[Week]:
+    """The steps with more below them, down to the floors, at most so many."""
+    resolved, steps = base.resolved, list(steps)
+    top, end = weekly_sets(resolved, base.week), len(steps) + most
+    while len(steps) < end:
         ranked = sorted(
             (loss, -_sets(steps[-1], unit), unit, fewer)
             for unit in units
@@ -40,8 +56,9 @@ def set_steps(base: EvaluatedWeek, floors: Mapping[str, float]) -> tuple[Week, .
         )
         found = next((fewer for *_, fewer in ranked if not audit(resolved, fewer).broken), None)
         if found is None:
-            return tuple(steps)
+            break
         steps.append(found)
+    return steps
 
 
 def units_of(evaluated: EvaluatedWeek) -> tuple[Unit, ...]:
@@ -77,6 +94,10 @@ def without_a_set(resolved: ResolvedBrief, week: Week, unit: Unit) -> Week | Non
     return Week(tuple(tuple(day) for day in days))
 
 
+def _muscles(base: EvaluatedWeek, unit: Unit) -> set[str]:
+    return {muscle for day, place in unit for muscle, _ in base.on[day][place].exercise.contributions}
+
+
 def _sets(week: Week, unit: Unit) -> int:
     return sum(week.days[day][place].sets for day, place in unit)
 
@@ -86,9 +107,8 @@ def _loss(
 ) -> tuple[float, float] | None:
     """How much of what they can lose the unit's muscles have lost: the worst of them, and all; None below a floor."""
     left = weekly_sets(base.resolved, fewer)
-    muscles = {muscle for day, place in unit for muscle, _ in base.on[day][place].exercise.contributions}
     parts = []
-    for muscle in sorted(muscles):
+    for muscle in sorted(_muscles(base, unit)):
         room = top[muscle] - floors[muscle]
         if left[muscle] < floors[muscle] - SLACK:
             return None

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Literal
 
 from setwright.catalogue.entries import Catalogue, Exercise
-from setwright.solver.uses.loads.buildable import Bar, Steps
+from setwright.solver.uses.loads.buildable import Kit
 from setwright.solver.uses.loads.maximum import Formulas, load_for, maximum_of
 from setwright.solver.uses.loads.next_step import lighter, next_load, repetitions_first
 
@@ -20,7 +19,7 @@ next: the next load, or a harder form; lighter: a share of the load; top: nothin
 class Loading:
     """How a lift is loaded: what can be built (None: body weight or a band), and the load to begin with if known."""
 
-    kit: Bar | Steps | None
+    kit: Kit | None
     begin: float | None = None
 
 
@@ -44,6 +43,7 @@ class Progression:
         self._more = max(1, round(catalogue.defaults.block.reps_step * (high - low)))
         self._formulas = Formulas.of(catalogue)
         self.last: Target | None = None
+        self._found = False
 
     def build(self, rir: int) -> Target:
         """The target of a build week with so many repetitions in reserve."""
@@ -52,21 +52,24 @@ class Progression:
 
     def held(self) -> Target:
         """The target of a week that keeps load and repetitions; the progression stands still."""
-        return self._first() if self.last is None else replace(self.last, step="same")
+        found = self._first() if self.last is None else replace(self.last, step="same")
+        self._found = True
+        return found
 
     def lighter(self) -> Target:
-        """The target of a week that keeps a share of the load; the progression stands still."""
-        target = self.held()
-        if target.load is None or self._loading.kit is None:
-            return replace(target, step="find" if target.step == "find" else "lighter")
-        built = lighter(self._loading.kit, target.load, self._catalogue.defaults.block.lighter_load)
+        """The target of a lighter week: a share of the load, without one fewer repetitions; the progression waits."""
+        numbers, target, kit = self._catalogue.defaults.block, self.held(), self._loading.kit
+        if kit is None:
+            return replace(target, reps=max(1, target.reps - numbers.lighter_rir))
+        if target.load is None:
+            return target if target.step == "find" else replace(target, step="lighter")
+        built = lighter(kit, target.load, numbers.lighter_load)
         return replace(target, load=target.load if built is None else built.load, step="lighter")
 
     def _first(self) -> Target:
         low, _ = self._range
-        if self._loading.kit is None:
-            return Target(low, None, "begin")
-        return Target(low, self._loading.begin, "find" if self._loading.begin is None else "begin")
+        known = self._loading.kit is None or self._loading.begin is not None or self._found
+        return Target(low, self._loading.begin, "begin" if known else "find")
 
     def _following(self, last: Target, rir: int) -> Target:
         low, high = self._range
@@ -88,7 +91,3 @@ class Progression:
         assert last.load is not None
         maximum = maximum_of(last.load, last.reps, rir, self._formulas)
         return load_for(maximum, self._range[0], rir, self._formulas).lower >= load
-
-
-Loadings = Mapping[str, Loading]
-"""Exercise id -> how it is loaded."""
