@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from setwright.solver.sheets.charts.drawing import SMALL, ChartStyle, box, clipped, label, number, picture, rule
 
-LEFT, COLUMN, BAR = 190.0, 52.0, 20.0
+LEFT, COLUMN, BAR = 236.0, 52.0, 20.0
 TOP, DEEP, SETS = 34.0, 46.0, 26.0
 """Units of the view box: the head, a row, and the highest bar in it."""
 

@@ -30,13 +30,11 @@ def _handout(block: Block, week: BlockWeek, coach: Coach) -> Handout:
     source = {"brief": raw_of(week.parsed.brief)}
     document = changed_week_document(source, week.parsed, week.audit, block_load_words(week))
     found = handout_of(document, catalogue, coach.model_copy(update={"weeks": 1}), week.starts, f"week {week.number}")
-    return replace(found, week=_place(block, week, coach), document={**found.document, **_block_part(block, week)})
-
-
-def _place(block: Block, week: BlockWeek, coach: Coach) -> str:
-    """Week 3 / 6, and the days it runs from and to where they are known; figures alone, in any language."""
-    dates = f", {week.starts.isoformat()} / {week.place.ends.isoformat()}" if week.starts and week.place.ends else ""
-    return f"{coach.words['week']} {week.number} / {len(block.weeks)}{dates}"
+    return replace(
+        found,
+        week=f"{coach.words['week']} {week.number}/{len(block.weeks)}",
+        document={**found.document, **_block_part(block, week)},
+    )
 
 
 def _block_part(block: Block, week: BlockWeek) -> dict[str, object]:
