@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 GOALS = ("growth", "balanced", "efficiency")
 EMPHASES = ("priority", "normal", "hold", "none")
+EXPERIENCES = ("novice", "intermediate", "advanced")
 LIFT_KINDS = ("main", "multi", "single")
 """Kinds of lift that differ in rest: main lifts, other lifts of several joints, lifts of one joint."""
 
@@ -49,6 +50,38 @@ class SetSpans:
 
 
 @dataclass(frozen=True)
+class BlockDefaults:
+    """How a block of weeks goes from week to week; all conventions."""
+
+    lighter_every: int
+    """Every so many weeks one is lighter."""
+    lighter_sets: float
+    """The share of each exercise's sets that a lighter week keeps."""
+    lighter_load: float
+    """The share of each load that a lighter week keeps."""
+    lighter_rir: int
+    """Repetitions in reserve that a lighter week adds."""
+    minimum_sets: float
+    """The share of each exercise's sets that a week at the minimum dose keeps."""
+    rise_most: float
+    """The most weekly sets of a muscle above the build week before."""
+    first_above_now: float
+    """The most weekly sets of a muscle that the first week has above those done at present."""
+    first_share: float
+    """The least share of a muscle's weekly sets that the first build week has of the last one's."""
+    away_share: float
+    """The share of its stimulus that a week away may give up to stay near the build week before it."""
+    return_after: int
+    """Weeks without training after which a week of return comes first."""
+    return_twice_after: int
+    """Weeks without training after which two weeks of return come first."""
+    reps_step: float
+    """The part of a range of repetitions that a build week adds."""
+    rir_more: Mapping[str, tuple[int, ...]]
+    """Experience -> repetitions in reserve on top of the week's own, for each of the first build weeks."""
+
+
+@dataclass(frozen=True)
 class Defaults:
     """What is taken where a brief says nothing."""
 
@@ -76,3 +109,4 @@ class Defaults:
     """The ramp-up sets of a cold lift: hundredths of the working load, repetitions."""
     keep_share: float
     """The share of the best week's stimulus that is kept when minutes are cut."""
+    block: BlockDefaults

@@ -8,10 +8,12 @@ from typing import Any
 
 from setwright.catalogue.defaults import (
     EMPHASES,
+    EXPERIENCES,
     GOALS,
     LIFT_KINDS,
     Band,
     Bands,
+    BlockDefaults,
     CostScale,
     Defaults,
     MinorBand,
@@ -33,6 +35,7 @@ DEFAULT_TABLES = (
     "drops",
     "ramp",
     "fewest-minutes",
+    "block",
 )
 """The tables that `Defaults` is made of."""
 
@@ -64,10 +67,30 @@ def parse_defaults(tables: Mapping[str, Any], faults: list[Fault]) -> Defaults:
         drops=parts.table("drops").wholes("usual"),
         ramp=parts.table("ramp").pairs("steps"),
         keep_share=parts.table("fewest-minutes").number("keep-share", None),
+        block=_block(parts.table("block")),
     )
     _check_rests(found, rests, pair_rests)
     parts.finish()
     return found
+
+
+def _block(table: Fields) -> BlockDefaults:
+    more = table.table("rir-more")
+    return BlockDefaults(
+        lighter_every=table.whole("lighter-every"),
+        lighter_sets=table.number("lighter-sets", None),
+        lighter_load=table.number("lighter-load", None),
+        lighter_rir=table.whole("lighter-rir"),
+        minimum_sets=table.number("minimum-sets", None),
+        rise_most=table.number("rise-most", None),
+        first_above_now=table.number("first-above-now", None),
+        first_share=table.number("first-share", None),
+        away_share=table.number("away-share", None),
+        return_after=table.whole("return-after"),
+        return_twice_after=table.whole("return-twice-after"),
+        reps_step=table.number("reps-step", None),
+        rir_more=MappingProxyType({experience: more.wholes(experience) for experience in EXPERIENCES}),
+    )
 
 
 def _bands(table: Fields) -> Bands:

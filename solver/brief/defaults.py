@@ -46,6 +46,7 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "keep_share": (0.5, 1),
         "age": (13, 100),
         "sets": (1, 10),
+        "rir_more": (0, 4),
         "dumbbell_max": (1, 200),
         "dumbbell_step": (0.25, 20),
         "plates": (0.1, 100),

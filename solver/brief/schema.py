@@ -194,7 +194,8 @@ class Brief(Asked):
     techniques: bool | None = None
     keep_share: float | None = _limits("keep_share", default=None)
     reps: Literal["lower", "usual", "higher"] = "usual"
-    dose: Literal["usual", "minimum"] = "usual"
+    dose: Literal["usual", "lighter", "minimum"] = "usual"
+    rir_more: int | None = _limits("rir_more", default=None)
     rules: dict[str, RuleAsk] = Field(default_factory=dict)
     must: Words = ()
     pins: Annotated[tuple[Pin, ...], Field(strict=False)] = ()

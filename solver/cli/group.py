@@ -19,6 +19,12 @@ def _week() -> click.Command:
     return command
 
 
+def _block() -> click.Command:
+    from setwright.solver.cli.commands.block import command
+
+    return command
+
+
 def _compare() -> click.Command:
     from setwright.solver.cli.commands.compare import command
 
@@ -100,6 +106,7 @@ def _schema() -> click.Command:
 COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
     {
         "week": LazyCommand("Plan a week from a brief.", _week),
+        "block": LazyCommand("Plan several weeks: lighter weeks, travel, breaks, loads by week.", _block),
         "compare": LazyCommand("Set weeks side by side: goals or briefs.", _compare),
         "curve": LazyCommand("Show what time buys, and where the curve bends.", _curve),
         "audit": LazyCommand("Check a week: minutes, sets, rules broken and missed.", _audit),
@@ -112,7 +119,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),
-        "schema": LazyCommand("Print the JSON Schema of a brief or a week.", _schema),
+        "schema": LazyCommand("Print the JSON Schema of a brief, a week or a block.", _schema),
     }
 )
 

@@ -69,10 +69,11 @@ def usual_rir(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 
 def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
-    """Repetitions in reserve, set and not solved: by the kind of lift, or more where a caution or an age asks."""
+    """Repetitions in reserve, set and not solved: by the kind of lift; more where caution, age or the brief asks."""
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
     usual = usual_rir(resolved, exercise)
-    return max(usual, round(resolved.number("rir-novice"))) if lone_pin else usual
+    least = max(usual, round(resolved.number("rir-novice"))) if lone_pin else usual
+    return least + (resolved.brief.rir_more or 0)
 
 
 def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:

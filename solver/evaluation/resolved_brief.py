@@ -97,8 +97,8 @@ class ResolvedBrief:
 
     @property
     def minimum_dose(self) -> bool:
-        """Whether the brief asks for as little as holds what there is."""
-        return self.brief.dose == "minimum"
+        """Whether the brief asks for few sets of each exercise: as little as holds what there is, or a lighter week."""
+        return self.brief.dose != "usual"
 
     @cached_property
     def weight_sum(self) -> float:

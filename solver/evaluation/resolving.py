@@ -148,7 +148,10 @@ def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:
 def muscle_targets(
     brief: Brief, catalogue: Catalogue, goal: str, group: AgeGroup | None = None
 ) -> dict[str, MuscleTarget]:
-    """Every muscle's emphasis, weight and band; an age group may ask that the band begin higher."""
+    """Every muscle's emphasis, weight and band; an age group may ask that the band begin higher.
+
+    A lighter week keeps the emphases, and its bands begin no higher than those of hold.
+    """
     asked = expand_muscles(brief, catalogue)
     defaults, weights = catalogue.defaults, catalogue.defaults.weights
     bands = (defaults.novice_bands if brief.client.experience == "novice" else defaults.bands)[goal]
@@ -166,6 +169,8 @@ def muscle_targets(
             target = MuscleTarget(muscle.id, emphasis, weights[emphasis], 0.0, WIDE_OPEN)
         if emphasis != "none" and not (ask is None and minor):
             low, high = band_of(muscle.id, emphasis, goal, bands, defaults, brief.client.experience)
+            if brief.dose == "lighter":
+                low = min(low, bands["hold"][0])
             low = max(low, group.least_sets if group else 0.0)
             target = replace(target, low=low, high=max(low, high))
         if ask is not None:

@@ -1,4 +1,4 @@
-"""The JSON Schema of a week's document, made from the models that read it."""
+"""The JSON Schema of a week's and of a block's document, made from the models that read them."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from pydantic.json_schema import GenerateJsonSchema, JsonSchemaMode, JsonSchemaV
 from pydantic_core import core_schema
 
 from setwright.solver.brief.schema_json import brief_schema
+from setwright.solver.sheets.document.block_model import BlockDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
 
 
@@ -33,3 +34,15 @@ def week_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
         week["required"].remove("alternatives")
         week["$defs"]["WeekLine"]["required"].remove("ramp_up")
     return {"$schema": brief["$schema"], **week, "title": "A lifting week"}
+
+
+def block_schema() -> dict[str, Any]:
+    """The schema of what is read as a block; its briefs are the schema of a brief file."""
+    block = BlockDocument.model_json_schema(schema_generator=_WithoutDefaults)
+    brief = brief_schema()
+    block["$defs"] |= brief.pop("$defs")
+    block["$defs"]["Brief"] = {name: part for name, part in brief.items() if name != "$schema"}
+    block["properties"]["brief"] = {"$ref": "#/$defs/Brief"}
+    week = block["$defs"]["BlockWeekPart"]["properties"]
+    week["brief"] = {"anyOf": [{"$ref": "#/$defs/Brief"}, {"type": "null"}]}
+    return {"$schema": brief["$schema"], **block, "title": "A block of lifting weeks"}

@@ -32,7 +32,7 @@ def muscle_lines(audit: Audit, width: int) -> list[str]:
                 m.emphasis,
                 f"{sets:.2f}".rstrip("0").rstrip("."),
                 str(evaluated.direct_days(m.id)),
-                _band_words(m),
+                band_words(m),
                 f"{evaluated.index(m.id):.0f}",
                 f"{low} to {high}",
                 "below" if sets < m.low else "above" if sets > m.high else "",
@@ -48,7 +48,7 @@ def muscles_below(audit: Audit) -> tuple[str, ...]:
     return tuple(evaluated.resolved.catalogue.muscles[m.id].name.lower() for m in evaluated.below_band)
 
 
-def _band_words(muscle: MuscleTarget) -> str:
+def band_words(muscle: MuscleTarget) -> str:
     """A muscle's band of weekly sets: 4-15, from 4, or nothing."""
     if muscle.high >= WIDE_OPEN:
         return f"from {muscle.low:g}" if muscle.low else ""

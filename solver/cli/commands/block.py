@@ -1,0 +1,264 @@
+"""`setwright block`: a brief in, several weeks out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from functools import partial
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.block_types import SetsNowType, ShortType, SpanType, TravelType
+from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.console.progress import ProgressLine
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
+from setwright.solver.cli.fault_collector import FaultCollector
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import DayType, GatheredType, gathered_faults
+from setwright.solver.cli.options import (
+    FILE,
+    catalogue_option,
+    open_catalogue,
+    output_options,
+    search_option,
+    wants_json,
+)
+from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
+from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.uses.blocks.ask import BlockAsk
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.brief.parsed_brief import ParsedBrief
+    from setwright.solver.evaluation.week import Week
+    from setwright.solver.sheets.handout.coach import Coach
+    from setwright.solver.uses.blocks.block import Block, NoBlock
+
+
+@click.command("block", cls=PrintingCommand)
+@click.argument("brief", nargs=-1, required=True)
+@click.option("--weeks", type=GatheredType(click.INT, 6), default=6, show_default=True, metavar="N", help="Weeks.")
+@click.option("--starts", type=GatheredType(DayType()), metavar="MONDAY", help="The first day, as YYYY-MM-DD.")
+@click.option("--lighter-every", type=GatheredType(click.INT), metavar="N", help="Every Nth week is lighter; 0: none.")
+@click.option("--off", type=GatheredType(SpanType()), multiple=True, metavar="FROM..TO", help="Days without training.")
+@click.option(
+    "--travel",
+    type=GatheredType(TravelType()),
+    multiple=True,
+    metavar="'FROM..TO KIT [2x25]'",
+    help="Days away, with the kit there.",
+)
+@click.option(
+    "--short",
+    type=GatheredType(ShortType()),
+    multiple=True,
+    metavar="'FROM..TO 2x30'",
+    help="Weeks of other sessions than usual.",
+)
+@click.option(
+    "--minimum", type=GatheredType(SpanType()), multiple=True, metavar="FROM..TO", help="Weeks at the minimum dose."
+)
+@click.option("--shift", is_flag=True, help="Such weeks push the others back; else the calendar goes on.")
+@click.option(
+    "--break", "break_weeks", type=GatheredType(click.INT, 0), default=0, metavar="N", help="Weeks off before it."
+)
+@click.option(
+    "--now", type=GatheredType(SetsNowType(), ()), default=(), metavar="'CHEST 6, ..'", help="Weekly sets at present."
+)
+@click.option("--week", "week_file", type=FILE, metavar="FILE", help="Make it of this week; else one is planned.")
+@click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write every week's sheet into FOLDER.")
+@click.option("--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf.")
+@coach_option
+@click.option("--plot", type=FILE, metavar="FILE", help="Draw sets and loads by week into an SVG file.")
+@click.option("--private", is_flag=True, help="Let JSON carry the client's cautions and clearance.")
+@search_option(DEFAULT)
+@catalogue_option
+@output_options
+@click.pass_context
+def command(
+    ctx: click.Context,
+    /,
+    brief: tuple[str, ...],
+    week_file: Path | None,
+    folder: Path | None,
+    formats: tuple[str, ...] | None,
+    coach_file: Path | None,
+    plot: Path | None,
+    private: bool,
+    search: str,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+    **asked: Any,
+) -> None:
+    """Plan a block of weeks from a BRIEF: a TOML file, - for standard input, or a phrase.
+
+    \b
+    setwright block "3 days x 45 min, novice" --weeks 6 --starts 2026-01-05
+    setwright block client.toml --travel "2026-01-20..2026-01-29 hotel-gym 2x25" --sheets cards
+    """
+    catalogue, collector, ask = open_catalogue(overlay), FaultCollector(), ask_of(asked)
+    collector.add(gathered_faults(ctx))
+    for path in (target, plot):
+        collector.result_of(partial(check_target, path, force))
+    collector.add(list(_output_faults(folder, formats, plot)))
+    names = formats or ("pdf",)
+    coach = collector.result_of(partial(coach_with, coach_file, catalogue, start=ask.starts)) if folder else None
+    collector.add(undated_faults(names, coach) if folder else [])
+    parsed = collector.result_of(lambda: brief_from(" ".join(brief), catalogue))
+    collector.result_of(lambda: _checked(ask, parsed, catalogue, folder, names, force))
+    week = collector.result_of(lambda: (_week_of(week_file, parsed, catalogue),))
+    collector.raise_all()
+    assert parsed is not None and week is not None
+    say_cautions(parsed, catalogue, wants_json(as_json, target))
+    with Stopping() as stopping:
+        options = SolveOptions(SEARCHES[search], stopped=stopping, pairs_note=False)
+        block = _planned(parsed, catalogue, ask, options, week[0])
+    files = _sheets(block, names, coach) if folder else {}
+    as_document = wants_json(as_json, target)
+    result, drawn = _result_of(block, as_document, private), _drawn(block) if plot else ""
+    if folder:
+        deliver_all(files, folder, force)
+    if plot:
+        deliver(drawn, plot, force)
+    deliver(result, target, force)
+    if private and as_document:
+        say("note: the json carries health notes (--private); it is not for the client's folder")
+    ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.DONE)
+
+
+def ask_of(asked: Mapping[str, Any]) -> BlockAsk:
+    """The ask that the options stand for; a part that could not be read is left out."""
+
+    def spans(kind: str) -> tuple[Any, ...]:
+        return tuple(span for span in asked[kind] if span is not None)
+
+    return BlockAsk(
+        weeks=asked["weeks"],
+        starts=asked["starts"],
+        lighter_every=asked["lighter_every"],
+        off=spans("off"),
+        travel=spans("travel"),
+        short=spans("short"),
+        minimum=spans("minimum"),
+        break_weeks_before=asked["break_weeks"],
+        now=asked["now"],
+        shifted=asked["shift"],
+    )
+
+
+def _output_faults(folder: Path | None, formats: tuple[str, ...] | None, plot: Path | None) -> Iterator[Fault]:
+    if formats and folder is None:
+        yield Fault("--as", "writes sheets, and no folder is named", "add --sheets FOLDER")
+    if plot is not None and plot.suffix.lower() != ".svg":
+        yield Fault("--plot", f"got {str(plot)!r}, expected a file that ends in .svg", "name an SVG file")
+
+
+def _checked(
+    ask: BlockAsk,
+    parsed: ParsedBrief | None,
+    catalogue: Catalogue,
+    folder: Path | None,
+    formats: tuple[str, ...],
+    force: bool,
+) -> None:
+    """Raise UsageFault for what is wrong with the ask, or with the files its sheets would be."""
+    from setwright.solver.sheets.formats import FORMATS
+    from setwright.solver.uses.blocks.ask_faults import checked
+    from setwright.solver.uses.blocks.calendar import calendar_of
+
+    asked = checked(ask, catalogue)
+    if folder is None or parsed is None:
+        return
+    weeks = [week.number for week in calendar_of(asked, parsed.brief, catalogue.defaults.block) if week.kind != "off"]
+    files = tuple(f"{sheet_stem(number)}.{FORMATS[name].ending}" for number in weeks for name in formats)
+    faults = folder_faults(folder, files, force)
+    if faults:
+        raise UsageFault(faults)
+
+
+def sheet_stem(number: int) -> str:
+    """week-01, without a name of any client."""
+    return f"week-{number:02d}"
+
+
+def _week_of(week_file: Path | None, parsed: ParsedBrief | None, catalogue: Catalogue) -> Week | None:
+    """The week of a file held against the brief, or None where one is to be planned."""
+    if week_file is None or parsed is None:
+        return None
+    from setwright.solver.cli.console.input import bytes_of, place_of
+    from setwright.solver.foreign.foreign_week import read_any
+    from setwright.solver.sheets.common.json_values import MOST_BYTES
+
+    data = bytes_of(week_file, MOST_BYTES, "name a week's file")
+    return read_any(data, place_of(week_file), catalogue, parsed, False).week
+
+
+def _planned(
+    parsed: ParsedBrief, catalogue: Catalogue, ask: BlockAsk, options: SolveOptions, week: Week | None
+) -> Block:
+    """The block, with a line of progress on a terminal; raises NoWeekError where a week of it has none."""
+    from dataclasses import replace
+
+    from setwright.solver.uses.blocks.block import NoBlock
+    from setwright.solver.uses.blocks.planning import plan_block
+
+    line = ProgressLine()
+    try:
+        with silent_engines():
+            found = plan_block(parsed, catalogue, ask, replace(options, watch=line), week)
+    finally:
+        line.clear()
+    if isinstance(found, NoBlock):
+        raise _no_week(found)
+    return found
+
+
+def _no_week(found: NoBlock) -> NoWeekError:
+    from setwright.solver.planning import Clash
+
+    where = "brief" if found.number is None else f"week {found.number}"
+    if isinstance(found.end, Clash):
+        rules = ", ".join(dict.fromkeys(member.rule for member in found.end.conflicts))
+        remedy = "`setwright week` names what clashes" if found.number is None else "give it more time or other kit"
+        return NoWeekError(Fault(where, f"no week is possible ({rules})", remedy), ExitCode.CLASH)
+    fault = Fault(where, f"no week was found ({found.end.ended_by})", "try --search thorough")
+    return NoWeekError(fault, ExitCode.OUT_OF_TIME)
+
+
+def _sheets(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
+    """File name -> bytes of every week's sheets, all of them before any is written."""
+    from setwright.solver.sheets.formats import FORMATS, written
+    from setwright.solver.sheets.handout.block_handouts import block_handouts
+    from setwright.solver.sheets.handout.coach import DEFAULT_COACH
+
+    return {
+        f"{sheet_stem(number)}.{FORMATS[name].ending}": written(name, handout)
+        for number, handout in block_handouts(block, coach or DEFAULT_COACH)
+        for name in formats
+    }
+
+
+def _result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:
+    if as_document:
+        from setwright.solver.sheets.document.block_document import block_document
+
+        return block_document(block, private)
+    from setwright.solver.sheets.screen.block import block_text
+
+    return block_text(block, columns())
+
+
+def _drawn(block: Block) -> str:
+    from setwright.solver.sheets.screen.block_plot import drawn_block
+
+    return drawn_block(block)
