@@ -1,4 +1,4 @@
-"""The JSON Schema of a week's document, made from the models that read it."""
+"""The JSON Schemas of a week's and a log's document, made from the models that read them."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from pydantic.json_schema import GenerateJsonSchema, JsonSchemaMode, JsonSchemaV
 from pydantic_core import core_schema
 
 from setwright.solver.brief.schema_json import brief_schema
+from setwright.solver.sheets.document.log_model import LogDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
 
 
@@ -32,3 +33,12 @@ def week_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
     if mode == "serialization":
         week["required"].remove("alternatives")
     return {"$schema": brief["$schema"], **week, "title": "A lifting week"}
+
+
+def log_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
+    """The schema of what is read as a training log.
+
+    With "serialization" every field is required that `setwright log read --json` writes.
+    """
+    log = LogDocument.model_json_schema(schema_generator=_WithoutDefaults, mode=mode)
+    return {"$schema": brief_schema()["$schema"], **log, "title": "A training log"}
