@@ -67,6 +67,12 @@ def _load() -> click.Command:
     return command
 
 
+def _log() -> click.Command:
+    from setwright.solver.cli.commands.log import command
+
+    return command
+
+
 def _exercises() -> click.Command:
     from setwright.solver.cli.commands.exercises import command
 
@@ -96,9 +102,10 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "sheet": LazyCommand("Write a week for a client: card, workbook, calendar, page, table.", _sheet),
         "variants": LazyCommand("Plan every variant of a template: days x minutes x kit and more.", _variants),
         "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
+        "log": LazyCommand("Read what was done from a training log.", _log),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),
-        "schema": LazyCommand("Print the JSON Schema of a brief or a week.", _schema),
+        "schema": LazyCommand("Print the JSON Schema of a brief, a week or a log.", _schema),
     }
 )
 

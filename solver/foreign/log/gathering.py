@@ -10,7 +10,7 @@ from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.cell_fault import CellFault
 from setwright.solver.foreign.log.draft import Draft
 from setwright.solver.foreign.log.lift_names import LiftNames
-from setwright.solver.foreign.log.log_header import LogColumns
+from setwright.solver.foreign.log.log_columns import LogColumns
 from setwright.solver.foreign.log.row_faults import RowFaults
 from setwright.solver.foreign.log.table import Table
 from setwright.solver.foreign.log.units import Units

@@ -14,10 +14,10 @@ from setwright.solver.foreign.log.dates import date_of
 from setwright.solver.foreign.log.draft import ReadSession
 from setwright.solver.foreign.log.gathering import Gathering
 from setwright.solver.foreign.log.lift_names import LiftNames
-from setwright.solver.foreign.log.log_header import check_asked, columns_of, is_heading, no_heading
+from setwright.solver.foreign.log.log_columns import columns_of
+from setwright.solver.foreign.log.log_heading import check_asked, is_heading, no_heading
 from setwright.solver.foreign.log.own_document import read_document
 from setwright.solver.foreign.log.own_workbook import is_key_row, read_filled, workbook_of
-from setwright.solver.foreign.log.row_faults import RowFaults
 from setwright.solver.foreign.log.session_checks import check_sessions
 from setwright.solver.foreign.log.sessions import sessions_of
 from setwright.solver.foreign.log.table import MOST_BYTES, Table, table_of_text
@@ -55,7 +55,7 @@ def read_log(
     Dates after `today` are faults where it is given. Raises UsageFault with the faults of all rows, and then nothing is
     read; SetwrightError where a workbook is named and openpyxl is not installed.
     """
-    said = {name: heading for name, heading in (columns or {}).items()}
+    said = dict(columns or {})
     check_asked(said, where)
     if len(data) > MOST_BYTES:
         raise UsageFault(Fault(where, "is larger than 50 MB, expected one log", "split the file"))
@@ -80,7 +80,7 @@ def _of_workbook(data: bytes, where: str, file: Gathering, unit: Unit, said: Map
     if is_filled(tables):
         return read_filled(data, where, file.names, unit, units_said(tables), file.faults, file.notes)
     check_cells(data, tables, where, said)
-    if not any(_gathered(table, file, said) for table in tables):
+    if not any([_gathered(table, file, said) for table in tables]):
         lines = [texts_of(cells) for table in tables for _, cells in table.first()]
         raise no_heading(lines, said, where)
     return sessions_of(file)

@@ -1,4 +1,4 @@
-"""The numbers of a logged set as people type them: loads with a unit, repetitions, what was left, which side."""
+"""The numbers of a logged set as people type them: loads with a unit, what was left, which side."""
 
 from __future__ import annotations
 
@@ -9,21 +9,14 @@ from typing import Any, Final
 from setwright.catalogue.faults import shown
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.rows.cells import rest_seconds
-from setwright.solver.foreign.rows.typed_cells import plain, reserve, turned_into_date
+from setwright.solver.foreign.rows.typed_cells import plain, reserve
 from setwright.solver.log.values import Side
-from setwright.solver.sheets.common.words import BREATH
-from setwright.solver.sheets.document.log_model import MOST_SETS
-from setwright.solver.sheets.xlsx.log_keys import HARDEST, MOST_LOAD, MOST_REPS
+from setwright.solver.sheets.xlsx.log_keys import HARDEST, MOST_LOAD
 
-__all__ = ["MOST_SETS"]
 _NUMBER: Final = r"\d{1,4}(?:[.,]\d{1,3})?"
 _UNIT: Final = r"kgs?|kilos?|kilograms?|lbs?|pounds?"
 LOAD_PATTERN: Final = rf"(?:bw|body\s?weight)(?:\s*\+\s*{_NUMBER}\s*(?:{_UNIT})?)?|{_NUMBER}\s*(?:{_UNIT})?"
 _LOAD: Final = re.compile(rf"(?:(?P<own>bw|body\s?weight)\s*\+?\s*)?(?P<number>{_NUMBER})?\s*(?P<unit>{_UNIT})?")
-_REPS: Final = re.compile(r"(\d{1,4})(?:\.0)?\s*(?:reps?|repetitions|/\s*side|/\s*leg|/\s*arm|each(?: side)?)?")
-_BURSTS: Final = re.compile(r"\d{1,3}(?:\s*\+\s*\d{1,3})+")
-_BREATHS: Final = re.compile(r"(\d{1,3})\s*breaths?")
 NOTHING: Final = frozenset(("", "-", "none", "n/a"))
 SIDES: Final[Mapping[str, Side | None]] = {
     "l": "left",
@@ -35,9 +28,6 @@ SIDES: Final[Mapping[str, Side | None]] = {
     "each side": None,
     "": None,
 }
-MOST_HELD: Final = BREATH * MOST_REPS
-"""The longest hold in seconds."""
-WHOLE: Final = f"a whole number from 0 to {MOST_REPS}"
 
 
 def load_of(cell: Any) -> tuple[float | None, Unit | None]:
@@ -52,7 +42,7 @@ def load_of(cell: Any) -> tuple[float | None, Unit | None]:
         unit = unit_of(found["unit"]) if found["unit"] else None
         number = None if found["number"] is None else float(found["number"].replace(",", "."))
     else:
-        number, unit = _plain_number(cell), None
+        number, unit = plain_number(cell), None
         if number is None:
             raise CellFault(f"got {shown(str(cell))}, expected a load from 0 to {MOST_LOAD}, or bw")
     if number is not None and not 0 <= number <= MOST_LOAD:
@@ -69,59 +59,6 @@ def _load_remedy(text: str) -> str:
     return "is a decimal mark missing?" if text.replace(".", "", 1).isdecimal() else ""
 
 
-def reps_of(cell: Any, timed: bool) -> tuple[int, ...]:
-    """The repetitions of one set, or of several: 8, 8/side, 8/8/7; bursts such as 8+3+2 are one set's sum.
-
-    Of a timed lift the seconds are counted in breaths, and a bare number is seconds, as a card prints them. Raises
-    CellFault.
-    """
-    if timed:
-        return (_held(cell),)
-    if turned_into_date(cell):
-        said = "is a date: the spreadsheet took repetitions such as 8-7 for one"
-        raise CellFault(said, "type them as text: 8, 8, 7")
-    if not isinstance(cell, str):
-        number = _plain_number(cell)
-        return (_whole(number, cell),)
-    text = plain(cell).lower()
-    if _BURSTS.fullmatch(text):
-        return (_whole(float(sum(int(n) for n in re.findall(r"\d+", text))), cell),)
-    parts = [part for part in re.split(r"\s*[,;]\s*|\s*/\s*(?=\d)|\s+(?=\d)", text) if part]
-    found = [_REPS.fullmatch(part) for part in parts]
-    if not found or not all(found) or len(found) > MOST_SETS:
-        raise CellFault(f"got {shown(cell)}, expected {WHOLE}", _reps_remedy(text))
-    return tuple(_whole(float(part[1]), cell) for part in found if part)
-
-
-def _reps_remedy(text: str) -> str:
-    """What to do about repetitions that are none."""
-    if text.startswith("="):
-        return "write the value in place of the formula"
-    return "write the repetitions that were done" if "-" in text.strip("-") or text in ("max", "amrap") else ""
-
-
-def _whole(number: float | None, cell: Any) -> int:
-    if number is None or number != int(number) or not 0 <= number <= MOST_REPS:
-        raise CellFault(f"got {shown(cell)}, expected {WHOLE}")
-    return int(number)
-
-
-def _held(cell: Any) -> int:
-    """The breaths of a hold: its seconds by 3, or the breaths that were counted."""
-    text = str(plain(cell)).lower() if not isinstance(cell, float) else f"{cell:g}"
-    if counted := _BREATHS.fullmatch(text):
-        return _whole(float(counted[1]), cell)
-    seconds = rest_seconds(text.removesuffix("/side").strip())
-    if seconds is None or not 0 <= seconds <= MOST_HELD:
-        raise CellFault(f"got {shown(cell)}, expected the seconds of a hold from 0 to {MOST_HELD}")
-    return breaths_of(seconds)
-
-
-def breaths_of(seconds: float) -> int:
-    """The slow breaths of a hold, at least one where it was held at all."""
-    return max(1, round(seconds / BREATH)) if seconds else 0
-
-
 def reserve_of(cell: Any, exertion: bool) -> tuple[int | None, str]:
     """Repetitions in reserve, and a note where they were read otherwise than written; raises CellFault.
 
@@ -131,7 +68,9 @@ def reserve_of(cell: Any, exertion: bool) -> tuple[int | None, str]:
         return None, ""
     found, note = reserve(plain(cell), exertion, smaller=True)
     if isinstance(found, str) or found is None or isinstance(found, bool) or not 0 <= found <= 10:
-        raise CellFault(f"got {shown(cell)}, expected {'an RPE' if exertion else 'repetitions in reserve'} from 0 to 10")
+        raise CellFault(
+            f"got {shown(cell)}, expected {'an RPE' if exertion else 'repetitions in reserve'} from 0 to 10"
+        )
     if isinstance(found, float) and found != int(found):
         raise CellFault(f"got {shown(cell)}, expected a whole number from 0 to 10")
     return int(found), note
@@ -157,7 +96,7 @@ def unit_of(cell: Any) -> Unit:
 
 def whole_of(cell: Any, low: int, high: int) -> int:
     """A whole number within limits; raises CellFault."""
-    number = _plain_number(cell)
+    number = plain_number(cell)
     if number is None or number != int(number) or not low <= number <= high:
         raise CellFault(f"got {shown(str(cell))}, expected a whole number from {low} to {high}")
     return int(number)
@@ -165,7 +104,7 @@ def whole_of(cell: Any, low: int, high: int) -> int:
 
 def number_of(cell: Any, high: float) -> float:
     """A number from 0 to `high`; raises CellFault."""
-    number = _plain_number(cell)
+    number = plain_number(cell)
     if number is None or not 0 <= number <= high:
         raise CellFault(f"got {shown(str(cell))}, expected a number from 0 to {high:g}")
     return number
@@ -178,7 +117,7 @@ def hardness(cell: Any) -> tuple[int, str]:
     return whole, "" if whole == number else f"how hard {number:g} was read as {whole}"
 
 
-def _plain_number(cell: Any) -> float | None:
+def plain_number(cell: Any) -> float | None:
     """A number, also as text with a point or a comma; None where it is none."""
     if isinstance(cell, bool):
         return None

@@ -5,20 +5,22 @@ from __future__ import annotations
 import io
 from collections.abc import Mapping
 
+from pydantic_core import PydanticCustomError
+
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS, MOST_ROWS
 from setwright.solver.foreign.filled.filled_workbook import DoneSession, read_workbook
 from setwright.solver.foreign.log.draft import ReadSession
 from setwright.solver.foreign.log.lift_names import LiftNames
-from setwright.solver.foreign.log.numbers import breaths_of, hardness
+from setwright.solver.foreign.log.numbers import hardness
+from setwright.solver.foreign.log.repetitions import breaths_of
 from setwright.solver.foreign.log.row_faults import RowFaults, capped
 from setwright.solver.foreign.log.sessions import check_numbers, note_of
 from setwright.solver.foreign.log.table import Table
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.sheets.xlsx import log_keys
-from pydantic_core import PydanticCustomError
 
 
 def read_filled(
@@ -36,9 +38,7 @@ def read_filled(
     return [read for read in found if read is not None]
 
 
-def _session(
-    done: DoneSession, names: LiftNames, unit: Unit, faults: RowFaults, notes: Notes
-) -> ReadSession | None:
+def _session(done: DoneSession, names: LiftNames, unit: Unit, faults: RowFaults, notes: Notes) -> ReadSession | None:
     """One sheet's session; None where nothing was done, or its date is missing, which is a fault."""
     place = f"session {done.number}"
     if done.date is None:
@@ -97,7 +97,7 @@ def workbook_of(table: Table, where: str) -> bytes:
             raise UsageFault(Fault(where, said, "save each sheet by itself"))
         for place, cell in enumerate(cells, 1):
             if cell:
-                sheet.cell(line, place).set_explicit_value(cell, "s")
+                sheet.cell(line, place, cell).data_type = "s"
     data = io.BytesIO()
     book.save(data)
     return data.getvalue()

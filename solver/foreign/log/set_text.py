@@ -9,11 +9,14 @@ from typing import Any, Final
 from setwright.catalogue.faults import shown
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.numbers import LOAD_PATTERN, MOST_SETS, load_of, reserve_of
+from setwright.solver.foreign.log.numbers import LOAD_PATTERN, load_of, reserve_of
 from setwright.solver.foreign.rows.typed_cells import plain
+from setwright.solver.sheets.document.log_model import MOST_SETS
 
-_RESERVE: Final = r"@?\s*(?:(?:rpe|rir)\s*\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)?\s*(?:rpe|rir|left|in reserve))|@\s*\d+(?:[.,]\d+)?"
-_REPS: Final = r"(?P<reps>\d{1,3})(?:\s*(?:reps?|/\s*side|each(?: side)?))?"
+_RESERVE: Final = (
+    r"@?\s*(?:(?:rpe|rir)\s*\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)?\s*(?:rpe|rir|left|in reserve))|@\s*\d+(?:[.,]\d+)?"
+)
+_REPS: Final = r"(?P<reps>\d{1,3})(?:\s*(?:reps?|(?P<held>s|secs?|seconds)\b))?(?:\s*(?:/\s*side|each(?: side)?))?"
 _TAIL: Final = rf"(?:\s*(?P<left>{_RESERVE}))?"
 _FULL: Final = re.compile(rf"(?P<load>{LOAD_PATTERN})\s*[x*]\s*{_REPS}(?:\s*[x*]\s*(?P<times>\d{{1,3}}))?{_TAIL}")
 _BARE: Final = re.compile(rf"{_REPS}(?![.\d]){_TAIL}")
@@ -30,6 +33,8 @@ class SetText:
     unit: Unit | None = None
     rir: int | None = None
     weighted: bool = True
+    held: bool = False
+    """Whether the number is said to be seconds."""
     note: str = ""
 
 
@@ -56,10 +61,11 @@ def sets_of(cell: Any) -> tuple[SetText, ...]:
             load, unit = load_of(full["load"])
             times = _times(full, load, unit, cell)
             since = len(found)
-            found += times * [SetText(int(part["reps"]), load, unit, rir, True, note)]
+            found += times * [SetText(int(part["reps"]), load, unit, rir, True, part["held"] is not None, note)]
         else:
             before = found[-1] if found else SetText(0, weighted=False)
-            found.append(SetText(int(part["reps"]), before.load, before.unit, rir, before.weighted, note))
+            held = part["held"] is not None
+            found.append(SetText(int(part["reps"]), before.load, before.unit, rir, before.weighted, held, note))
             if rir is not None and all(done.rir is None for done in found[since:-1]):
                 found[since:] = [replace(done, rir=rir) for done in found[since:]]
         place = part.end()

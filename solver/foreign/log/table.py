@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.foreign.log.log_header import is_heading
+from setwright.solver.foreign.log.log_heading import is_heading
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.foreign.rows.csv_lines import decoded
 from setwright.solver.sheets.plain.csv_file import unguarded
@@ -57,8 +57,8 @@ def table_of_text(data: bytes, where: str, notes: Notes, columns: Mapping[str, s
                 check_size(place, cells, where)
                 yield table.line_num, [unguarded(cell).strip() if cell[:1] == "'" else cell.strip() for cell in cells]
         except standard.Error as error:
-            place = f"{where}: line {table.line_num}"
-            raise UsageFault(Fault(place, f"is not CSV: {error}", "close each quote, or save it again")) from None
+            at = f"{where}: line {table.line_num}"
+            raise UsageFault(Fault(at, f"is not CSV: {error}", "close each quote, or save it again")) from None
 
     return Table(lines)
 
@@ -68,7 +68,11 @@ def _mark(text: str, columns: Mapping[str, str]) -> str:
     head = [line.rstrip("\r\n") for line, _ in zip(io.StringIO(text), range(FIRST_LINES), strict=False)]
     for line in head:
         for mark in MARKS:
-            if mark in line and len(line) < LONGEST and is_heading(next(standard.reader([line], delimiter=mark), []), columns):
+            if (
+                mark in line
+                and len(line) < LONGEST
+                and is_heading(next(standard.reader([line], delimiter=mark), []), columns)
+            ):
                 return mark
     first = next((line for line in head if line.strip()), "")
     return max(MARKS, key=first.count)

@@ -10,7 +10,8 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS, MOST_ROWS
-from setwright.solver.foreign.log.log_header import columns_of, is_heading
+from setwright.solver.foreign.log.log_columns import columns_of
+from setwright.solver.foreign.log.log_heading import is_heading
 from setwright.solver.foreign.log.row_faults import capped
 from setwright.solver.foreign.log.table import Line, Table, check_size
 from setwright.solver.foreign.rows.opened_workbook import opened_workbook

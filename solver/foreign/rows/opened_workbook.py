@@ -48,4 +48,6 @@ def _check_size(data: bytes, where: str, what: str) -> None:
     except (zipfile.BadZipFile, OSError, ValueError):
         raise UsageFault(Fault(where, "is no xlsx workbook", "save it as xlsx")) from None
     if unpacked > MOST_UNPACKED:
-        raise UsageFault(Fault(where, f"unpacks to more than 50 MB, expected {what}", "name another file"))
+        raise UsageFault(
+            Fault(where, f"unpacks to more than 50 MB, expected {what}", "name another file, or save the sheet as CSV")
+        )

@@ -8,10 +8,9 @@ from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Final
 
-from setwright.catalogue.faults import Fault, UsageFault
-from setwright.catalogue.near import did_you_mean, nearest
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.numbers import MOST_SETS, unit_of
+from setwright.solver.foreign.log.numbers import unit_of
+from setwright.solver.sheets.document.log_model import MOST_SETS
 from setwright.solver.sheets.plain.csv_file import COLUMNS
 from setwright.solver.sheets.xlsx import log_keys
 
@@ -43,7 +42,7 @@ _WRITTEN: Final[Mapping[str, str]] = MappingProxyType(
         "note": "note notes remark remarks comment comments",
     }
 )
-_WORDS: Final = {word.replace("_", " ").replace("-", " "): f for f, words in _WRITTEN.items() for word in words.split()}
+WORDS: Final = {word.replace("_", " ").replace("-", " "): f for f, words in _WRITTEN.items() for word in words.split()}
 _UNIT: Final = re.compile(r"(.*?)\s*[(\[]?\b(kgs?|lbs?)\b[)\]]?")
 _NUMBERED: Final = re.compile(r"set (\d{1,2}) (.+)|(.+?) (\d{1,2})|set (\d{1,2})")
 PLANNED: Final = frozenset(name.lower() for name in COLUMNS) - {"exercise", "day"}
@@ -78,14 +77,14 @@ def plain_heading(text: str) -> str:
 def columns_of(head: Sequence[str], said: Mapping[str, str]) -> LogColumns:
     """The columns of a heading; `said` is field -> heading, which goes before what a heading means by itself."""
     asked = {plain_heading(heading): name for name, heading in said.items()}
-    own = MARKS <= {text.strip().lower() for text in head}
+    own = {text.strip().lower() for text in head} >= MARKS
     at: dict[str, int] = {}
     numbered: dict[int, dict[str, int]] = {}
     unread: list[int] = []
     unit: Unit | None = None
     for place, text in enumerate(head):
         plain = plain_heading(text)
-        number, name, own_unit = asked_field(asked[plain]) if plain in asked else _meant(plain)
+        number, name, own_unit = asked_field(asked[plain]) if plain in asked else meant(plain)
         if own and number is None and text.strip().lower() in PLANNED and plain not in asked:
             continue
         held = at if number is None else numbered.setdefault(number, {})
@@ -101,73 +100,20 @@ def columns_of(head: Sequence[str], said: Mapping[str, str]) -> LogColumns:
 
 def asked_field(name: str) -> tuple[int | None, str | None, Unit | None]:
     """A field as the caller names it: load, load-1."""
-    number, found, _ = _meant(plain_heading(name))
+    number, found, _ = meant(plain_heading(name))
     return (number, found, None) if found else (None, plain_heading(name), None)
 
 
-def _meant(plain: str) -> tuple[int | None, str | None, Unit | None]:
+def meant(plain: str) -> tuple[int | None, str | None, Unit | None]:
     """The set's number, the field and the unit that a heading means by itself."""
     unit: Unit | None = None
     if (said := _UNIT.fullmatch(plain)) is not None:
         unit, plain = unit_of(said[2]), said[1].strip() or "load"
-    if plain in _WORDS:
-        return None, _WORDS[plain], unit
+    if plain in WORDS:
+        return None, WORDS[plain], unit
     found = _NUMBERED.fullmatch(plain)
     if found is None:
         return None, None, unit
     number = int(found[1] or found[4] or found[5])
-    name = "done" if found[5] or found[3] == "set" else _WORDS.get(found[2] or found[3])
+    name = "done" if found[5] or found[3] == "set" else WORDS.get(found[2] or found[3])
     return (number, name, unit) if name in OF_A_SET and 1 <= number <= MOST_SETS else (None, None, unit)
-
-
-def is_heading(cells: Sequence[str], said: Mapping[str, str]) -> bool:
-    """Whether a line is a heading of sets: it names the lift and what was done, or all that the caller names."""
-    if said and not {plain_heading(heading) for heading in said.values()} <= {plain_heading(cell) for cell in cells}:
-        return False
-    if not said and not any(plain_heading(cell) in _WORDS for cell in cells):
-        return False
-    found = columns_of(cells, said)
-    return "exercise" in found.at and bool(found.numbered or {"reps", "done", "set", "sets"} & found.at.keys())
-
-
-def check_asked(said: Mapping[str, str], where: str) -> None:
-    """Raise UsageFault with each name that is no field."""
-    faults = []
-    for name in said:
-        found = asked_field(name)[1]
-        if found not in FIELDS:
-            remedy = did_you_mean(name, FIELDS) or f"the fields are {', '.join(FIELDS)}"
-            faults.append(Fault(f"{where}: columns", f"{name!r} is no field of a log", remedy))
-    if faults:
-        raise UsageFault(faults)
-
-
-def no_heading(lines: Sequence[Sequence[str]], said: Mapping[str, str], where: str) -> UsageFault:
-    """The error of a table without a heading: what the line that comes nearest to one lacks."""
-    named = {plain_heading(heading): heading for heading in said.values()}
-
-    def hits(cells: Sequence[str]) -> int:
-        return sum(plain_heading(cell) in named or _meant(plain_heading(cell))[1] is not None for cell in cells)
-
-    best = max(lines, key=hits, default=())
-    there = {plain_heading(cell) for cell in best if cell}
-    place = f"{where}: heading"
-    if said and hits(best):
-        faults = [
-            Fault(place, f"the column {heading!r} is missing", _near(heading, best))
-            for plain, heading in named.items()
-            if plain not in there
-        ]
-        if faults:
-            return UsageFault(faults)
-    found = columns_of(best, said).at if hits(best) else {}
-    wanted = [name for name in ("exercise", "reps") if name not in found]
-    if not hits(best) or not wanted:
-        told = "has no heading that names the lift and what was done"
-        return UsageFault(Fault(where, told, "the columns are date, exercise, load, reps, RIR; --columns names others"))
-    return UsageFault([Fault(place, f"the column {name!r} is missing", _near(name, best)) for name in wanted])
-
-
-def _near(name: str, head: Sequence[str]) -> str:
-    near = nearest(name, [text for text in head if text and _meant(plain_heading(text))[1] is None])
-    return f"is it {near!r}? --columns says so" if near else "--columns exercise=...,reps=... names it"
