@@ -79,12 +79,12 @@ class Carried:
         return None
 
     def _number(self, line: int, draft: Draft) -> None:
-        """Keep the session's number of the week; a name that is none is left unread."""
+        """Keep the session's number of the week; a name that is none leads the session's note."""
         number = weekday_or_number(self.session) if self.session else None
         if number and number.isdecimal():
             draft.said["session"] = (int(number), line)
         elif self.session and number is None:
-            self.rows.leave(line, [self.session], "is a session's name, which has no place in a log")
+            draft.notes.append(("", self.session))
 
     def lift_of(self, line: int, given: Mapping[str, Any]) -> str:
         """The id of a row's lift, or of the lift above it in its session; empty where it was faulted."""

@@ -80,7 +80,8 @@ def _of_workbook(data: bytes, where: str, file: Gathering, unit: Unit, said: Map
     if is_filled(tables):
         return read_filled(data, where, file.names, unit, units_said(tables), file.faults, file.notes)
     check_cells(data, tables, where, said)
-    if not any([_gathered(table, file, said) for table in tables]):
+    gathered = [_gathered(table, file, said) for table in tables]
+    if not any(gathered):
         lines = [texts_of(cells) for table in tables for _, cells in table.first()]
         raise no_heading(lines, said, where)
     return sessions_of(file)

@@ -114,4 +114,5 @@ class TableReader:
                     ended = moment_of(done.ended, draft.on, self.order)
                 except CellFault as fault:
                     self.rows.fault(line, "set ended", fault)
-            draft.add(LoggedSet(lift, done.number, done.reps, done.load, done.rir, done.side, ended), code)
+            if lift:
+                draft.add(LoggedSet(lift, done.number, done.reps, done.load, done.rir, done.side, ended), code)

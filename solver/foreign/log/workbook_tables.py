@@ -5,11 +5,11 @@ from __future__ import annotations
 import io
 import re
 import zipfile
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS, MOST_ROWS
+from setwright.solver.foreign.filled.filled_cells import MOST_ROWS
 from setwright.solver.foreign.log.log_columns import columns_of
 from setwright.solver.foreign.log.log_heading import is_heading
 from setwright.solver.foreign.log.row_faults import capped
@@ -19,8 +19,6 @@ from setwright.solver.foreign.rows.raw_rows import texts_of
 from setwright.solver.sheets.xlsx import log_keys
 
 WHAT: Final = "one log"
-MOST_CELLS: Final = 2_000_000
-"""Cells of a sheet with merged cells, which is held in memory."""
 _FORMULA: Final = re.compile(rb"<(?:\w+:)?f[ >/]")
 _MERGED: Final = re.compile(rb"<(?:\w+:)?mergeCell ")
 
@@ -32,11 +30,22 @@ def sheets_of(data: bytes, where: str) -> list[Table]:
 
 
 def _table(sheet: Any, where: str) -> Table:
+    """A sheet's rows, parsed once and kept after they were gone through to the end: parsing takes most of the time."""
+    kept: list[Line] = []
+    whole: list[bool] = []
+
     def lines() -> Iterator[Line]:
+        if whole:
+            yield from kept
+            return
+        kept.clear()
         try:
-            for number, cells in enumerate(sheet.iter_rows(values_only=True, max_col=MOST_COLUMNS), 1):
-                check_size(number - 1, cells, where)
-                yield number, [_plain(cell) for cell in cells]
+            for number, cells in enumerate(_rows(sheet, values_only=True), 1):
+                line = number, _plain_cells(cells)
+                check_size(number - 1, line[1], where)
+                kept.append(line)
+                yield line
+            whole.append(True)
         except UsageFault:
             raise
         except Exception as error:  # whatever a broken sheet makes the library raise is one fault
@@ -44,6 +53,20 @@ def _table(sheet: Any, where: str) -> Table:
             raise UsageFault(Fault(f"{where}: {sheet.title}", said, "save it again as xlsx")) from None
 
     return Table(lines, sheet.title, "row")
+
+
+def _rows(sheet: Any, values_only: bool) -> Iterator[Sequence[Any]]:
+    """The rows of a sheet to the last that is there, whatever size the file says that it has."""
+    sheet.reset_dimensions()
+    return sheet.iter_rows(values_only=values_only)  # type: ignore[no-any-return]
+
+
+def _plain_cells(cells: Sequence[Any]) -> list[Any]:
+    """The values of a row without the empty cells at its end."""
+    found = [_plain(cell) for cell in cells]
+    while found and (found[-1] is None or found[-1] == ""):
+        found.pop()
+    return found
 
 
 def _plain(cell: Any) -> Any:
@@ -79,13 +102,14 @@ def _first(table: Table) -> list[Line]:
 
 def check_cells(data: bytes, tables: list[Table], where: str, columns: Mapping[str, str]) -> None:
     """Raise UsageFault with each formula that has no value, and each merged cell over what was done in several rows."""
+    formulas = merged = False
     with zipfile.ZipFile(io.BytesIO(data)) as package:
-        sheets = [package.read(name) for name in package.namelist() if name.startswith("xl/worksheets/")]
-    faults = []
-    if any(_FORMULA.search(sheet) for sheet in sheets):
-        faults += _formulas(data, tables, where)
-    if any(_MERGED.search(sheet) for sheet in sheets):
-        faults += _merged(data, tables, where, columns)
+        for name in package.namelist():
+            sheet = package.read(name) if name.startswith("xl/worksheets/") else b""
+            formulas = formulas or _FORMULA.search(sheet) is not None
+            merged = merged or _MERGED.search(sheet) is not None
+    faults = _formulas(data, tables, where) if formulas else []
+    faults += _merged(data, tables, where, columns) if merged else []
     if faults:
         raise UsageFault(capped(faults, where))
 
@@ -94,12 +118,11 @@ def _formulas(data: bytes, tables: list[Table], where: str) -> list[Fault]:
     book = opened_workbook(data, where, values=False, row_by_row=True, what=WHAT)
     faults = []
     for table, sheet in zip(tables, book.worksheets, strict=True):
-        written = sheet.iter_rows(max_col=MOST_COLUMNS)
-        for cells, (_, values) in zip(written, table.lines(), strict=False):
+        for cells, (_, values) in zip(_rows(sheet, values_only=False), table.lines(), strict=False):
             faults += [
                 Fault(f"{where}: {table.sheet}, {cell.coordinate}", "is a formula without its value", "write the value")
-                for cell, value in zip(cells, values, strict=False)
-                if cell.data_type == "f" and value is None
+                for place, cell in enumerate(cells)
+                if cell.data_type == "f" and (place >= len(values) or values[place] is None)
             ]
     return faults
 
