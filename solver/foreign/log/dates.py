@@ -11,7 +11,8 @@ from setwright.catalogue.faults import shown
 from setwright.solver.foreign.log.cell_fault import CellFault
 from setwright.solver.foreign.rows.typed_cells import plain
 
-Order = Literal["day first", "month first"]
+Order = Literal["day first", "month first", "either"]
+"""How numeric dates are read; either where a column has both orders, which is a fault of its own."""
 EARLIEST: Final = date(1950, 1, 1)
 """Before this a date is a slip of the pen (convention)."""
 _ISO: Final = re.compile(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})|(\d{4})(\d{2})(\d{2})")
@@ -84,6 +85,8 @@ def _by_order(found: re.Match[str], cell: Any, order: Order | None) -> date:
     one, other, year = int(found[1]), int(found[3]), int(found[4])
     if len(found[4]) < 4:
         raise CellFault(f"got {shown(cell)}, whose year is short", "write the year in full, such as 2026-01-05")
+    if order == "either":
+        order = "month first" if other > 12 else "day first"
     order = order or ("day first" if found[2] == "." or one == other else None)
     if order is None:
         either = f"{year}-{other:02d}-{one:02d} or {year}-{one:02d}-{other:02d}"

@@ -56,7 +56,7 @@ class TableReader:
             return settled_order(cells[place] for _, cells in table.lines() if place < len(cells))
         except CellFault as fault:
             self.file.faults.add(table.sheet, fault.said, fault.remedy, self.columns.name(place))
-            return "day first"
+            return "either"
 
     def before(self, line: int, cells: Sequence[Any]) -> None:
         """Keep a line above the heading; a date that stands there alone is that of the rows below."""
