@@ -230,7 +230,7 @@ def test_too_large_a_file_and_too_many_rows_and_names_are_refused() -> None:
     wide = ",".join(["date", "exercise", "reps", *(f"c{n}" for n in range(200))])
     assert faults(wide) == ["has more than 200 columns; keep those of the log"]
     names = HEAD + "".join(row(exercise=f"lift {n} of none") for n in range(3_000))
-    assert faults(names)[-1] == "has 1980 more faults; mend these first"
+    assert faults(names)[-1] == "has 2980 more faults; mend these first"
     assert "is 5000 letters long, expected an exercise" in faults(HEAD + row(exercise=5_000 * "x"))[0]
 
 
