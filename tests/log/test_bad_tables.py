@@ -163,6 +163,28 @@ def test_a_set_number_that_stands_twice_is_refused() -> None:
     assert said.startswith("line 3: set 1 of Pull-up stands twice in the session, first in line 2; number the sets")
 
 
+def test_a_column_of_sets_that_numbers_them_is_refused_and_read_when_named() -> None:
+    text = "date,exercise,sets,load,reps\n" + "".join(f"2026-01-05,bench press,{n},80,8\n" for n in (1, 2, 3))
+    (said,) = faults(text)
+    assert said.startswith("line 4, sets: counts 1, 2, 3 down the rows of one lift")
+    assert said.endswith("--columns set=sets takes it for the set's number")
+    assert only(text, columns={"set": "sets"}) == 3 * [(BENCH, 80, 8, None)]
+    assert len(only("date,exercise,sets,load,reps\n2026-01-05,squat,1,100,3\n,,2,90,5\n")) == 3
+
+
+def test_notes_beyond_their_length_are_refused() -> None:
+    (said,) = faults(f"date,exercise,reps,note\n2026-01-05,pull-up,8,{2_001 * 'x'}\n")
+    assert said == "line 2: has notes of 2010 letters, expected at most 2000; shorten them"
+
+
+@pytest.mark.parametrize("name", NAMES.values(), ids=NAMES)
+def test_a_hostile_heading_is_kept_or_named_on_one_line(name: str) -> None:
+    quoted = name.replace("\0", "").replace('"', '""')
+    assert read(f'date,exercise,reps,"{quoted}"\n2026-01-05,pull-up,8,x\n').unread[0].text.endswith("x")
+    (said,) = faults(f'date,exercise,"{quoted}"\n2026-01-05,pull-up,x\n', columns={"reps": name.replace("\0", "")})
+    assert said.isprintable() or not any(mark in said for mark in "\n\r\x1b")
+
+
 # ---- units
 
 

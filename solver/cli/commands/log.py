@@ -10,7 +10,7 @@ from setwright.solver.cli.lazy_group import LazyCommand, LazyGroup
 
 
 def _read() -> click.Command:
-    from setwright.solver.cli.commands.log_read import command
+    from setwright.solver.cli.log.read import command
 
     return command
 

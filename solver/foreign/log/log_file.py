@@ -9,20 +9,20 @@ from datetime import date
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.dates import date_of
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.dates import date_of
 from setwright.solver.foreign.log.draft import ReadSession
-from setwright.solver.foreign.log.gathering import Gathering
 from setwright.solver.foreign.log.lift_names import LiftNames
-from setwright.solver.foreign.log.log_columns import columns_of
-from setwright.solver.foreign.log.log_heading import check_asked, is_heading, no_heading
-from setwright.solver.foreign.log.own_document import read_document
-from setwright.solver.foreign.log.own_workbook import is_key_row, read_filled, workbook_of
+from setwright.solver.foreign.log.own.document import read_document
+from setwright.solver.foreign.log.own.filled_log import is_key_row, read_filled, workbook_of
 from setwright.solver.foreign.log.session_checks import check_sessions
-from setwright.solver.foreign.log.sessions import sessions_of
-from setwright.solver.foreign.log.table import MOST_BYTES, Table, table_of_text
-from setwright.solver.foreign.log.table_reader import read_table
-from setwright.solver.foreign.log.workbook_tables import check_cells, is_filled, sheets_of, units_said
+from setwright.solver.foreign.log.tables.gathering import Gathering
+from setwright.solver.foreign.log.tables.log_columns import columns_of
+from setwright.solver.foreign.log.tables.log_heading import check_asked, is_heading, no_heading
+from setwright.solver.foreign.log.tables.sessions import sessions_of
+from setwright.solver.foreign.log.tables.table import MOST_BYTES, Table, table_of_text
+from setwright.solver.foreign.log.tables.table_reader import read_table
+from setwright.solver.foreign.log.tables.workbook_tables import check_cells, is_filled, sheets_of, units_said
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.foreign.rows.json_rows import looks_like_json
 from setwright.solver.foreign.rows.opened_workbook import COMPOUND

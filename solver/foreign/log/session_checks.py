@@ -1,4 +1,4 @@
-"""What no session may be: in the future, over before it began, in the file twice."""
+"""What no session may be: in the future, over before it began, in the file twice, or told at too great a length."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from datetime import date
 from setwright.solver.foreign.log.draft import ReadSession
 from setwright.solver.foreign.log.row_faults import RowFaults
 from setwright.solver.log.values import LoggedSession
+from setwright.solver.sheets.document.log_model import MOST_LETTERS
 from setwright.solver.uses.log.digest import digest_of
 
 
@@ -22,6 +23,9 @@ def check_sessions(found: Sequence[ReadSession], today: date | None, faults: Row
         if session.started and session.ended and session.ended < session.started:
             said = f"ended {session.ended:%Y-%m-%d %H:%M}, before it started {session.started:%Y-%m-%d %H:%M}"
             faults.add(read.place, said, "write the date as well where it went past midnight")
+        if len(session.note) > MOST_LETTERS:
+            said = f"has notes of {len(session.note)} letters, expected at most {MOST_LETTERS}"
+            faults.add(read.place, said, "shorten them")
         for key in _keys(session):
             first = met.setdefault(key, read.place)
             if first != read.place:

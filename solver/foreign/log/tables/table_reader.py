@@ -6,21 +6,23 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any, Final
 
-from setwright.solver.foreign.log.carried import Carried
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.dates import EARLIEST, Order, moment_of, settled_order
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.dates import EARLIEST, Order, moment_of, settled_order
+from setwright.solver.foreign.log.cells.filled_fields import blank
 from setwright.solver.foreign.log.draft import Draft
-from setwright.solver.foreign.log.filled_fields import blank
-from setwright.solver.foreign.log.gathering import Gathering, Rows
-from setwright.solver.foreign.log.log_columns import OF_A_SESSION, LogColumns
-from setwright.solver.foreign.log.row_sets import RowSets
-from setwright.solver.foreign.log.session_cells import SessionCells
-from setwright.solver.foreign.log.table import Table
+from setwright.solver.foreign.log.tables.carried import Carried
+from setwright.solver.foreign.log.tables.gathering import Gathering, Rows
+from setwright.solver.foreign.log.tables.log_columns import OF_A_SESSION, LogColumns
+from setwright.solver.foreign.log.tables.row_sets import RowSets
+from setwright.solver.foreign.log.tables.session_cells import SessionCells
+from setwright.solver.foreign.log.tables.table import Table
 from setwright.solver.log.values import LoggedSet
 
 RAMP_UP: Final = frozenset(
     ("w", "warm-up", "warm up", "warmup", "warm-up set", "ramp-up", "ramp up", "ramp-up set", "ramp")
 )
+COUNTING: Final = 3
+"""Rows of one lift whose numbers of sets count up from 1 to here number the sets."""
 _OF_A_SESSION: Final = frozenset(OF_A_SESSION)
 
 
@@ -44,6 +46,7 @@ class TableReader:
         self.carried = Carried(self.rows, self.order, on)
         self.sets = RowSets(columns, file.notes.add)
         self.cells = SessionCells(self.rows, self.order)
+        self._counted: dict[tuple[int, str], int] = {}
         if columns.unit:
             file.units.column(columns.unit, f"{table.sheet}, the heading" if table.sheet else "the heading")
 
@@ -81,6 +84,7 @@ class TableReader:
         if done:
             lift = self.carried.lift_of(line, given)
             self._add_sets(line, given, cells, lift, draft)
+            self._check_counts(line, given, (draft.first, lift))
         self.cells.add(line, given, lift, draft)
         self.cells.leave_columns(line, given, cells)
 
@@ -97,6 +101,18 @@ class TableReader:
     def _is_ramp_up(self, given: Mapping[str, Any]) -> bool:
         said = (given.get("type"), given.get("set"))
         return any(isinstance(cell, str) and cell.lower() in RAMP_UP for cell in said)
+
+    def _check_counts(self, line: int, given: Mapping[str, Any], of: tuple[int, str]) -> None:
+        """Refuse numbers of sets that count 1, 2, 3 down the rows of one lift: they are the sets' own numbers."""
+        if "sets" not in given:
+            return
+        number = str(given["sets"])
+        before = self._counted.get(of, 0)
+        self._counted[of] = before + 1 if number == str(before + 1) else -1
+        if self._counted[of] == COUNTING:
+            said = "counts 1, 2, 3 down the rows of one lift, expected how many sets a row stands for"
+            heading = self.columns.name(self.columns.at["sets"])
+            self.rows.fault(line, "sets", CellFault(said, f"--columns set={heading} takes it for the set's number"))
 
     def _add_sets(self, line: int, given: Mapping[str, Any], cells: Sequence[Any], lift: str, draft: Draft) -> None:
         """Keep the sets of a row; those of a lift that is not known are read for their faults."""

@@ -8,7 +8,7 @@ from datetime import date, datetime, time
 from typing import Any, Final, Literal
 
 from setwright.catalogue.faults import shown
-from setwright.solver.foreign.log.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
 from setwright.solver.foreign.rows.typed_cells import plain
 
 Order = Literal["day first", "month first", "either"]

@@ -6,8 +6,8 @@ import re
 from collections.abc import Callable, Mapping
 from typing import Any, Final
 
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.numbers import NOTHING
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.numbers import NOTHING
 
 Report = Callable[[int, CellFault], None]
 """Told of a fault and of the place of its column."""

@@ -10,12 +10,13 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.foreign.filled.filled_cells import MOST_ROWS
-from setwright.solver.foreign.log.log_columns import columns_of
-from setwright.solver.foreign.log.log_heading import is_heading
 from setwright.solver.foreign.log.row_faults import capped
-from setwright.solver.foreign.log.table import Line, Table, check_size
+from setwright.solver.foreign.log.tables.log_columns import columns_of
+from setwright.solver.foreign.log.tables.log_heading import is_heading
+from setwright.solver.foreign.log.tables.table import Line, Table, check_size
 from setwright.solver.foreign.rows.opened_workbook import opened_workbook
 from setwright.solver.foreign.rows.raw_rows import texts_of
+from setwright.solver.sheets.common.sanitise import one_line
 from setwright.solver.sheets.xlsx import log_keys
 
 WHAT: Final = "one log"
@@ -50,9 +51,9 @@ def _table(sheet: Any, where: str) -> Table:
             raise
         except Exception as error:  # whatever a broken sheet makes the library raise is one fault
             said = f"cannot be read ({type(error).__name__})"
-            raise UsageFault(Fault(f"{where}: {sheet.title}", said, "save it again as xlsx")) from None
+            raise UsageFault(Fault(f"{where}: {one_line(sheet.title)}", said, "save it again as xlsx")) from None
 
-    return Table(lines, sheet.title, "row")
+    return Table(lines, one_line(sheet.title), "row")
 
 
 def _rows(sheet: Any, values_only: bool) -> Iterator[Sequence[Any]]:

@@ -9,10 +9,10 @@ from typing import Any
 from pydantic_core import PydanticCustomError
 
 from setwright.solver.foreign.day_names import weekday_or_number
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.dates import Order, date_of
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.dates import Order, date_of
 from setwright.solver.foreign.log.draft import Draft
-from setwright.solver.foreign.log.gathering import Key, Rows
+from setwright.solver.foreign.log.tables.gathering import Key, Rows
 
 
 class Carried:

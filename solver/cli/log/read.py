@@ -14,7 +14,7 @@ from setwright.solver.cli.console.messages import columns as page_columns
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.lazy_group import PrintingCommand
-from setwright.solver.cli.log_types import ColumnsType
+from setwright.solver.cli.log.columns_type import ColumnsType
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
 
 if TYPE_CHECKING:
@@ -59,7 +59,7 @@ def command(
     setwright log read log.csv --json -o log.json
     """
     from setwright.solver.foreign.log.log_file import read_log
-    from setwright.solver.foreign.log.table import MOST_BYTES
+    from setwright.solver.foreign.log.tables.table import MOST_BYTES
     from setwright.solver.sheets.document.log_model import log_document
 
     check_target(target, force)

@@ -6,8 +6,8 @@ import re
 from typing import Any, Final
 
 from setwright.catalogue.faults import shown
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.numbers import plain_number
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.numbers import plain_number
 from setwright.solver.foreign.rows.cells import rest_seconds
 from setwright.solver.foreign.rows.typed_cells import plain, turned_into_date
 from setwright.solver.sheets.common.words import BREATH

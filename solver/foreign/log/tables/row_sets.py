@@ -8,11 +8,11 @@ from typing import Any, Final
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.field_sets import LOADLESS, counted_sets, notation_in, typed_sets
-from setwright.solver.foreign.log.filled_fields import MOST_KEPT, FilledFields, Report, blank
-from setwright.solver.foreign.log.log_columns import LogColumns
-from setwright.solver.foreign.log.numbers import reserve_of, side_of, whole_of
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.field_sets import LOADLESS, counted_sets, notation_in, typed_sets
+from setwright.solver.foreign.log.cells.filled_fields import MOST_KEPT, FilledFields, Report, blank
+from setwright.solver.foreign.log.cells.numbers import reserve_of, side_of, whole_of
+from setwright.solver.foreign.log.tables.log_columns import LogColumns
 from setwright.solver.log.values import Side
 from setwright.solver.sheets.document.log_model import MOST_SETS
 

@@ -8,11 +8,11 @@ from datetime import datetime, time
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.draft import Draft, ReadSession
-from setwright.solver.foreign.log.gathering import APART, Gathering
 from setwright.solver.foreign.log.row_faults import RowFaults
+from setwright.solver.foreign.log.tables.gathering import APART, Gathering
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
-from setwright.solver.sheets.document.log_model import MOST_LETTERS, MOST_SETS
+from setwright.solver.sheets.document.log_model import MOST_SETS
 
 
 def sessions_of(file: Gathering) -> list[ReadSession]:
@@ -33,8 +33,6 @@ def _session(draft: Draft, file: Gathering, unit: Unit) -> ReadSession:
     said = {name: value for name, (value, _) in draft.said.items() if name != "started"}
     note = note_of(draft.notes, file.names.catalogue)
     place = file.place(draft.first)
-    if len(note) > MOST_LETTERS:
-        file.faults.add(place, f"has notes of {len(note)} letters, expected at most {MOST_LETTERS}", "shorten them")
     session = LoggedSession(
         on=draft.on,
         sets=tuple(sets),

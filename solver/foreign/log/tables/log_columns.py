@@ -9,7 +9,8 @@ from types import MappingProxyType
 from typing import Final
 
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.numbers import unit_of
+from setwright.solver.foreign.log.cells.numbers import unit_of
+from setwright.solver.sheets.common.sanitise import one_line
 from setwright.solver.sheets.document.log_model import MOST_SETS
 from setwright.solver.sheets.plain.csv_file import COLUMNS
 from setwright.solver.sheets.xlsx import log_keys
@@ -47,6 +48,8 @@ _UNIT: Final = re.compile(r"(.*?)\s*[(\[]?\b(kgs?|lbs?)\b[)\]]?")
 _NUMBERED: Final = re.compile(r"set (\d{1,2}) (.+)|(.+?) (\d{1,2})|set (\d{1,2})")
 PLANNED: Final = frozenset(name.lower() for name in COLUMNS) - {"exercise", "day"}
 """What a card's own table says of the plan."""
+LONGEST: Final = 60
+"""Letters of a heading that are repeated in a fault."""
 MARKS: Final = frozenset(("ramp-up", "swaps"))
 """Headings by which a card's own table is known."""
 
@@ -95,7 +98,7 @@ def columns_of(head: Sequence[str], said: Mapping[str, str]) -> LogColumns:
             unit = own_unit or unit
     if numbered and "reps" in at:
         unread.append(at.pop("reps"))
-    return LogColumns(tuple(text.strip() for text in head), at, numbered, tuple(unread), unit, own)
+    return LogColumns(tuple(one_line(text)[:LONGEST] for text in head), at, numbered, tuple(unread), unit, own)
 
 
 def asked_field(name: str) -> tuple[int | None, str | None, Unit | None]:

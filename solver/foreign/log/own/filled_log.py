@@ -11,13 +11,13 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.filled.filled_cells import MOST_COLUMNS, MOST_ROWS
 from setwright.solver.foreign.filled.filled_workbook import DoneSession, read_workbook
+from setwright.solver.foreign.log.cells.numbers import hardness
+from setwright.solver.foreign.log.cells.repetitions import breaths_of
 from setwright.solver.foreign.log.draft import ReadSession
 from setwright.solver.foreign.log.lift_names import LiftNames
-from setwright.solver.foreign.log.numbers import hardness
-from setwright.solver.foreign.log.repetitions import breaths_of
 from setwright.solver.foreign.log.row_faults import RowFaults, capped
-from setwright.solver.foreign.log.sessions import check_numbers, note_of
-from setwright.solver.foreign.log.table import Table
+from setwright.solver.foreign.log.tables.sessions import check_numbers, note_of
+from setwright.solver.foreign.log.tables.table import Table
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.sheets.xlsx import log_keys

@@ -6,13 +6,13 @@ from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
 from setwright.catalogue.faults import shown
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.dates import Order, moment_of
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.dates import Order, moment_of
+from setwright.solver.foreign.log.cells.filled_fields import blank
+from setwright.solver.foreign.log.cells.numbers import hardness, number_of, unit_of, whole_of
 from setwright.solver.foreign.log.draft import Draft
-from setwright.solver.foreign.log.filled_fields import blank
-from setwright.solver.foreign.log.gathering import Rows
-from setwright.solver.foreign.log.log_columns import OF_A_SESSION
-from setwright.solver.foreign.log.numbers import hardness, number_of, unit_of, whole_of
+from setwright.solver.foreign.log.tables.gathering import Rows
+from setwright.solver.foreign.log.tables.log_columns import OF_A_SESSION
 from setwright.solver.sheets.document.log_model import MOST_WEEKS
 from setwright.solver.sheets.xlsx.log_keys import MOST_MINUTES
 

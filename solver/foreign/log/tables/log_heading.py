@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean, nearest
-from setwright.solver.foreign.log.log_columns import FIELDS, WORDS, asked_field, columns_of, meant, plain_heading
+from setwright.solver.foreign.log.tables.log_columns import FIELDS, WORDS, asked_field, columns_of, meant, plain_heading
 
 
 def is_heading(cells: Sequence[str], said: Mapping[str, str]) -> bool:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.foreign.log.log_heading import is_heading
+from setwright.solver.foreign.log.tables.log_heading import is_heading
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.foreign.rows.csv_lines import decoded
 from setwright.solver.sheets.plain.csv_file import unguarded

@@ -7,13 +7,13 @@ from datetime import date
 from typing import Any, Final
 
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
 from setwright.solver.foreign.log.draft import Draft
 from setwright.solver.foreign.log.lift_names import LiftNames
-from setwright.solver.foreign.log.log_columns import LogColumns
 from setwright.solver.foreign.log.row_faults import RowFaults
-from setwright.solver.foreign.log.table import Table
-from setwright.solver.foreign.log.units import Units
+from setwright.solver.foreign.log.tables.log_columns import LogColumns
+from setwright.solver.foreign.log.tables.table import Table
+from setwright.solver.foreign.log.tables.units import Units
 from setwright.solver.foreign.notes import Notes
 from setwright.solver.log.unread import UnreadRow
 

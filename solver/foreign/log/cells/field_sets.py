@@ -7,10 +7,10 @@ from typing import Any, Final
 
 from setwright.catalogue.entries import Exercise
 from setwright.catalogue.faults import shown
-from setwright.solver.foreign.log.filled_fields import FilledFields
-from setwright.solver.foreign.log.numbers import load_of, whole_of
-from setwright.solver.foreign.log.repetitions import MOST_HELD, breaths_of, reps_of
-from setwright.solver.foreign.log.set_text import EXPECTED, SetText, is_notation, sets_of
+from setwright.solver.foreign.log.cells.filled_fields import FilledFields
+from setwright.solver.foreign.log.cells.numbers import load_of, whole_of
+from setwright.solver.foreign.log.cells.repetitions import MOST_HELD, breaths_of, reps_of
+from setwright.solver.foreign.log.cells.set_text import EXPECTED, SetText, is_notation, sets_of
 from setwright.solver.sheets.document.log_model import MOST_SETS
 from setwright.solver.sheets.xlsx.log_keys import MOST_REPS
 

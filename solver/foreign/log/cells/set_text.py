@@ -8,8 +8,8 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import shown
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.cell_fault import CellFault
-from setwright.solver.foreign.log.numbers import LOAD_PATTERN, load_of, reserve_of
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.numbers import LOAD_PATTERN, load_of, reserve_of
 from setwright.solver.foreign.rows.typed_cells import plain
 from setwright.solver.sheets.document.log_model import MOST_SETS
 

@@ -8,7 +8,7 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import shown
 from setwright.solver.brief.schema import Unit
-from setwright.solver.foreign.log.cell_fault import CellFault
+from setwright.solver.foreign.log.cells.cell_fault import CellFault
 from setwright.solver.foreign.rows.typed_cells import plain, reserve
 from setwright.solver.log.values import Side
 from setwright.solver.sheets.xlsx.log_keys import HARDEST, MOST_LOAD

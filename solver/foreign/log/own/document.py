@@ -14,7 +14,7 @@ from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.foreign.log.draft import ReadSession
 from setwright.solver.foreign.log.lift_names import LiftNames
 from setwright.solver.foreign.log.row_faults import RowFaults, capped
-from setwright.solver.foreign.log.sessions import check_numbers
+from setwright.solver.foreign.log.tables.sessions import check_numbers
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.sheets.common.json_values import refuse_unwritable
 from setwright.solver.sheets.document.log_model import SCHEMA, LogDocument
