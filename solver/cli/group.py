@@ -85,6 +85,12 @@ def _load() -> click.Command:
     return command
 
 
+def _log() -> click.Command:
+    from setwright.solver.cli.commands.log import command
+
+    return command
+
+
 def _exercises() -> click.Command:
     from setwright.solver.cli.commands.exercises import command
 
@@ -117,9 +123,10 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "client": LazyCommand("The people of the book: add, list, show, change.", _client),
         "book": LazyCommand("The book itself: where, backup, check, export, erase.", _book),
         "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
+        "log": LazyCommand("Read what was done from a training log.", _log),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),
-        "schema": LazyCommand("Print the JSON Schema of a brief, a week or a block.", _schema),
+        "schema": LazyCommand("Print the JSON Schema of a document.", _schema),
     }
 )
 

@@ -11,8 +11,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.near import near_misses
 from setwright.solver.brief.phrase.lexicon import NEAR, key_of
 from setwright.solver.brief.validation_faults import refusal
+from setwright.solver.sheets.common.exercise_names import ExerciseNames
 from setwright.solver.sheets.common.words import listed
-from setwright.solver.sheets.document.exercise_names import ExerciseNames
 
 MOST_NEAR: Final = 3
 COMMONEST: Final[Mapping[str, str]] = MappingProxyType(

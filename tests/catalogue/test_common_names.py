@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.sheets.document.exercise_names import ExerciseNames
+from setwright.solver.sheets.common.exercise_names import ExerciseNames
 
 LINES = Path(__file__).with_name("common_names.txt").read_text(encoding="utf-8").splitlines()
 NAMES = [tuple(line.split(": ")) for line in LINES if not line.startswith("#")]

@@ -1,8 +1,9 @@
-"""`setwright schema`: the JSON Schema of a document."""
+"""`setwright schema`: the JSON Schemas of what is read and printed."""
 
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any, Final
 
 import click
 
@@ -10,22 +11,29 @@ from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import output_options
 
+DOCUMENTS: Final = ("brief", "week", "block", "log")
+
 
 @click.command("schema", cls=PrintingCommand)
-@click.argument("document", type=click.Choice(["brief", "week", "block"]))
+@click.argument("document", type=click.Choice(DOCUMENTS))
 @output_options
 def command(document: str, as_json: bool, target: Path | None, force: bool) -> None:
-    """Print the JSON Schema of a brief, of a week or of a block."""
+    """Print the JSON Schema of a brief, or of another DOCUMENT."""
     check_target(target, force)
+    deliver(_schema_of(document), target, force)
+
+
+def _schema_of(document: str) -> dict[str, Any]:
+    """The schema of what is read under a name."""
     if document == "brief":
         from setwright.solver.brief.schema_json import brief_schema
 
-        deliver(brief_schema(), target, force)
-    elif document == "block":
-        from setwright.solver.sheets.document.printed_schema import block_schema
+        return brief_schema()
+    from setwright.solver.sheets.document import printed_schema
 
-        deliver(block_schema(), target, force)
-    else:
-        from setwright.solver.sheets.document.printed_schema import week_schema
-
-        deliver(week_schema(), target, force)
+    makers = {
+        "week": printed_schema.week_schema,
+        "block": printed_schema.block_schema,
+        "log": printed_schema.log_schema,
+    }
+    return makers[document]()

@@ -6,9 +6,10 @@ import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING
 
 from setwright.catalogue.faults import Fault
+from setwright.solver.sheets.document.log_model import MOST_LETTERS
 from setwright.solver.sheets.xlsx import log_keys
 
 if TYPE_CHECKING:
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
 
 MOST_ROWS, MOST_COLUMNS, MOST_SETS = 200, 80, 20
 """What is looked at in a sheet: a card is far smaller."""
-MOST_LETTERS: Final = 2_000
 
 
 @dataclass(frozen=True)

@@ -17,7 +17,7 @@ def lines_of_csv(data: bytes, where: str, notes: Notes) -> list[RawLine]:
     """The lines of a text with commas, semicolons or tabs; raises UsageFault where it is none."""
     if len(data) > MOST_BYTES:
         raise UsageFault(Fault(where, "is larger than 4 MB, expected one week", "name the file of one week"))
-    text = _decoded(data, where, notes)
+    text = decoded(data, where, notes)
     head_line = next((line for line in text.splitlines() if is_heading(_split(line))), "") or next(
         (line for line in text.splitlines() if line.strip()), ""
     )
@@ -34,10 +34,10 @@ def _split(line: str) -> list[str]:
     return line.split(max(",;\t", key=line.count))
 
 
-def _decoded(data: bytes, where: str, notes: Notes) -> str:
+def decoded(data: bytes, where: str, notes: Notes) -> str:
     """The text of a file in UTF-8, UTF-16 with its mark, or else in the letters of a western Windows."""
     if b"\0" in data and not data.startswith((b"\xff\xfe", b"\xfe\xff")):
-        raise UsageFault(Fault(where, "is not text", "save the week as CSV, JSON or XLSX"))
+        raise UsageFault(Fault(where, "is not text", "save it as CSV, JSON or XLSX"))
     try:
         return data.decode("utf-16" if data.startswith((b"\xff\xfe", b"\xfe\xff")) else "utf-8-sig")
     except UnicodeDecodeError:

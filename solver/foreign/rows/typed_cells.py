@@ -84,11 +84,11 @@ def counted_sets(value: Any) -> tuple[Any, str]:
     return number, f"{shown(value)} sets were counted as {number}" if ranged else ""
 
 
-def reserve(value: Any, exertion: bool) -> tuple[Any, str]:
+def reserve(value: Any, exertion: bool, smaller: bool = False) -> tuple[Any, str]:
     """Repetitions in reserve, and a note on how they were read; `exertion` where the column is one of RPE.
 
     RIR = 10 - RPE (Zourdos et al. 2016, J Strength Cond Res 30:267, the scale's own definition). Of a range the
-    greater number in reserve is taken.
+    greater number in reserve is taken, or the `smaller`.
     """
     if not isinstance(value, str | int | float) or isinstance(value, bool):
         return value, ""
@@ -103,10 +103,10 @@ def reserve(value: Any, exertion: bool) -> tuple[Any, str]:
     if by_rpe and max(numbers) > 10:
         return value, ""
     left = [10 - n for n in numbers] if by_rpe else numbers
-    most = math.ceil(max(left))
+    taken = math.floor(min(left)) if smaller else math.ceil(max(left))
     if by_rpe:
-        return most, f"RPE {text.replace('rpe', '').replace('@', '').strip()} was read as {most} RIR"
-    return most, f"{shown(value)} was read as {most} RIR" if len(numbers) == 2 or most != max(left) else ""
+        return taken, f"RPE {text.replace('rpe', '').replace('@', '').strip()} was read as {taken} RIR"
+    return taken, f"{shown(value)} was read as {taken} RIR" if len(numbers) == 2 or taken != max(left) else ""
 
 
 def repetitions(value: Any) -> tuple[Any, bool]:

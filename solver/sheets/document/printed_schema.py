@@ -1,4 +1,4 @@
-"""The JSON Schema of a week's and of a block's document, made from the models that read them."""
+"""The JSON Schemas of the documents, made from the models that read them."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from pydantic_core import core_schema
 
 from setwright.solver.brief.schema_json import brief_schema
 from setwright.solver.sheets.document.block_model import BlockDocument
+from setwright.solver.sheets.document.log_model import LogDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
 
 
@@ -46,3 +47,12 @@ def block_schema() -> dict[str, Any]:
     week = block["$defs"]["BlockWeekPart"]["properties"]
     week["brief"] = {"anyOf": [{"$ref": "#/$defs/Brief"}, {"type": "null"}]}
     return {"$schema": brief["$schema"], **block, "title": "A block of lifting weeks"}
+
+
+def log_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
+    """The schema of what is read as a training log.
+
+    With "serialization" every field is required that `setwright log read --json` writes.
+    """
+    log = LogDocument.model_json_schema(schema_generator=_WithoutDefaults, mode=mode)
+    return {"$schema": brief_schema()["$schema"], **log, "title": "A training log"}

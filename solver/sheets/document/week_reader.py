@@ -16,8 +16,8 @@ from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.evaluation.week import Week
 from setwright.solver.rulebook import RULES
+from setwright.solver.sheets.common.exercise_names import ExerciseNames
 from setwright.solver.sheets.common.json_values import refuse_unwritable
-from setwright.solver.sheets.document.exercise_names import ExerciseNames
 from setwright.solver.sheets.document.week_model import SCHEMA, WeekDocument
 
 WRITE_ONE = "name a week written with --json"

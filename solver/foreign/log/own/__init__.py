@@ -1,0 +1,1 @@
+"""Our own files: the filled-in workbook and the log's document."""

@@ -1,0 +1,1 @@
+"""Tables of sets: their headings, their rows, and the sessions that the rows make."""
