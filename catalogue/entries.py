@@ -16,6 +16,7 @@ Limb = Literal["both", "each, then rest", "each, rest after each"]
 Technique = Literal["drop", "rest-pause"]
 Size = Literal["large", "small", "minor"]
 Place = Literal["portable", "place", "fixed"]
+BodyWeight = Literal["added", "helped"]
 
 
 @dataclass(frozen=True)
@@ -112,6 +113,8 @@ class Exercise:
     aliases: tuple[str, ...] = ()
     timed: bool = False
     """Whether a set is a hold or a carry: its repetitions are slow breaths, and sheets print seconds."""
+    body_weight: BodyWeight | None = None
+    """Where the body is lifted too: the load is `added` to it, or the load helped it up, so that less is harder."""
     notes: tuple[str, ...] = ()
     """Why a contribution other than 100 or 50 stands: a source or the word convention."""
 
