@@ -49,7 +49,8 @@ def _check_exercise(e: Exercise, catalogue: Catalogue) -> Iterator[Fault]:
     yield from unknown_words(where, "joint", e.joints, JOINTS)
     yield from unknown_words(where, "load kind", [e.load], LOADS)
     if e.body_weight is not None and BODY_WEIGHT.get(e.body_weight) != e.load:
-        yield Fault(where, f"body_weight {e.body_weight!r} with load {e.load!r}", "added with plates, helped by a stack")
+        said = f"body_weight {e.body_weight!r} with load {e.load!r}"
+        yield Fault(where, said, "write added for a load of plates, helped for a stack")
     if not e.contributions:
         yield Fault(where, "trains no muscle", "give it a muscle")
     if e.reps not in REP_RANGES:
