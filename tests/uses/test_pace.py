@@ -106,13 +106,13 @@ def test_a_client_who_keeps_to_the_clock_is_left_on_it(week: Audit) -> None:
     assert pace.clock.spare is not None and pace.clock.spare < 240
 
 
-def test_a_telephone_call_of_nine_minutes_moves_nothing(week: Audit) -> None:
-    """Least squares by themselves would add 540 s / 70 rests, about 8 s, to each rest."""
+def test_a_telephone_call_of_nine_minutes_moves_no_part_by_half_its_standard_error(week: Audit) -> None:
+    """Plain least squares would add 540 s / 60 rests, about 9 s, to each rest; see also the test after this one."""
     sessions = simulated_log(week.evaluated, Truth(), 4, 3)
     before = pace_of(week, sessions)
     sessions[2] = with_call(sessions[2], 1, 9)
     after = pace_of(week, sessions)
-    limits = {"warm_up": 2.0, "seconds_per_rep": 0.1, "pair_change": 1.0, "rest_drift": 1.0, "change_drift": 1.5}
+    limits = {"warm_up": 2.0, "seconds_per_rep": 0.1, "pair_change": 1.0, "rest_drift": 2.0, "change_drift": 2.0}
     for part in FITTED:
         one, other = before.part(part), after.part(part)
         assert (one is None) == (other is None)
