@@ -19,7 +19,7 @@ FIELDS: tuple[Part, ...] = ("warm_up", "seconds_per_rep", "pair_change", "spare"
 def clock_of(resolved: ResolvedBrief, parts: Sequence[FittedPart]) -> tuple[Clock, tuple[Part, ...]]:
     """The brief's clock with the parts that were told, and those of them that a limit changed.
 
-    Whole seconds, a tenth of a second for a repetition. Nothing is spared where sessions are over early; and the
+    Whole seconds, hundredths for a repetition. Nothing is spared where sessions are over early; and the
     warm-up of a client who may give nothing of it up is never made shorter than planned.
     """
     said: dict[str, Any] = resolved.brief.clock.model_dump()
@@ -33,7 +33,7 @@ def clock_of(resolved: ResolvedBrief, parts: Sequence[FittedPart]) -> tuple[Cloc
         value = min(max(part.value, low), high)
         if value != part.value:
             limited.append(part.part)
-        said[part.part] = round(value, 1) if part.part == "seconds_per_rep" else round(value)
+        said[part.part] = round(value, 2) if part.part == "seconds_per_rep" else round(value)
     return Clock(**said), tuple(limited)
 
 
