@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from statistics import mean
 from typing import Literal
 
-from setwright.catalogue.entries import Exercise
+from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.schema import Unit
 from setwright.solver.evaluation.evaluated_week import WHOLE, Line
@@ -29,7 +29,7 @@ ORDER: tuple[Advice, ...] = ("sleep-and-effort", "load-back", "another-lift", "c
 
 @dataclass(frozen=True)
 class Stall:
-    """A lift whose estimated maximum has not risen by as much as one repetition is worth."""
+    """A lift whose estimated maximum has not risen by as much as half a repetition is worth."""
 
     exercise: str
     since: date
@@ -64,17 +64,19 @@ def stalls(audit: Audit, sessions: Sequence[LoggedSession], kit_of: KitOf, unit:
     return tuple(found.values())
 
 
-def stalled(course: Sequence[MaximumEstimate], exposures_least: int, days_least: int) -> tuple[MaximumEstimate, ...]:
-    """The shortest window at the end of a course with enough exposures and days, if its maximum does not rise in it.
+def stalled(course: Sequence[MaximumEstimate], catalogue: Catalogue) -> tuple[MaximumEstimate, ...]:
+    """The shortest window at the end of a course with enough sessions and days, if its maximum does not rise in it.
 
-    It rises where the best estimate of the later half is over that of the earlier half by what one repetition is worth.
+    It rises where the best estimate of the later half is over that of the earlier half by what half a repetition is
+    worth: errors of the formulas, and of a person who always leaves more than is said, are the same in both halves.
     Empty where it rises, or where there is too little to tell.
     """
-    for start in range(len(course) - exposures_least, -1, -1):
+    least, days = round(catalogue.number("stall-exposures")), catalogue.number("stall-days")
+    for start in range(len(course) - least, -1, -1):
         window = tuple(course[start:])
-        if (window[-1].on - window[0].on).days >= days_least:
+        if (window[-1].on - window[0].on).days >= days:
             rise, one_rep = rise_of(window)
-            return window if rise < one_rep - SLACK else ()
+            return window if rise < catalogue.number("stall-rise-reps") * one_rep else ()
     return ()
 
 
@@ -89,7 +91,7 @@ def rise_of(window: Sequence[MaximumEstimate]) -> tuple[float, float]:
 def _stall_of(line: Line, audit: Audit, sessions: Sequence[LoggedSession], kit_of: KitOf) -> Stall | None:
     catalogue, exercise = audit.evaluated.resolved.catalogue, line.exercise
     course = maximum_course(sessions, exercise, line.entry.rir, catalogue)
-    window = stalled(course, round(catalogue.number("stall-exposures")), round(catalogue.number("stall-days")))
+    window = stalled(course, catalogue)
     if not window:
         return None
     numbers, kit = ProgressNumbers.of(catalogue), kit_of(exercise, line.day.index)
@@ -129,8 +131,7 @@ def _effort(sessions: Sequence[LoggedSession], exercise: Exercise, since: date, 
 def _others(line: Line, audit: Audit) -> tuple[str, ...]:
     """Open exercises of the line's slot that the week does not have, the better ranked first."""
     resolved, here = audit.evaluated.resolved, audit.evaluated.days_of
-    able: Callable[[Exercise], bool] = lambda e: e.slot.id == line.exercise.slot.id and e.id not in here  # noqa: E731
-    found = [e for e in resolved.open_on[line.day.index] if able(e)]
+    found = [e for e in resolved.open_on[line.day.index] if e.slot.id == line.exercise.slot.id and e.id not in here]
     return tuple(e.id for e in sorted(found, key=lambda e: resolved.rank(e, line.day)))[:MOST_OTHERS]
 
 
@@ -151,5 +152,3 @@ def _value(estimate: MaximumEstimate) -> float:
 HALF = 0.5
 MOST_OTHERS = 3
 """Other exercises that are named."""
-SLACK = 1e-9
-"""What two estimates may differ by in floating point."""
