@@ -138,6 +138,11 @@ class Exercise:
         """Whether it is a high-fatigue multi-joint lift, the kind a session is built around."""
         return self.fatigue == "high" and self.slot.multi_joint
 
+    @property
+    def rest_after_each_side(self) -> bool:
+        """Whether a one-limb lift rests after each side, and not only after both."""
+        return self.limb == "each, rest after each"
+
     @cached_property
     def direct(self) -> frozenset[str]:
         """The muscles of which a set counts in full."""

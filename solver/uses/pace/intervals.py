@@ -110,15 +110,15 @@ class _SessionReader:
 
     def _next_set(self, before: LoggedSet, done: LoggedSet, line: Line, seconds: float) -> Interval | None:
         """The next set of the same exercise; None where one is missing between, or where only the side changes."""
-        limb, entry = line.exercise.limb, line.entry
+        each, entry = line.exercise.rest_after_each_side, line.entry
         other_side = before.side is not None and done.side is not None and before.side != done.side
-        if other_side and limb == "each, then rest" and done.number - before.number in (0, 1) and _second(before, done):
+        if other_side and not each and done.number - before.number in (0, 1) and _second(before, done):
             return None
         if not other_side and done.number - before.number != 1:
             return None
         if entry.partner is not None:
             return None
-        rests = 2 if limb == "each, rest after each" and done.side is None else 1
+        rests = 2 if each and done.side is None else 1
         reps = _repetitions(done, line.exercise)
         return Interval(self.place, "rest", seconds, rests * entry.rest, reps, rests)
 

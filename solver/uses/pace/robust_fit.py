@@ -96,8 +96,9 @@ def _fitted(
     try:
         from scipy.optimize import least_squares
     except ImportError:
-        said = "needs scipy, which is not installed"
-        raise UsageFault(Fault("pace", said, "install it: pip install 'setwright[pace]'")) from None
+        raise UsageFault(
+            Fault("pace", "needs scipy, which is not installed", "install it: pip install 'setwright[pace]'")
+        ) from None
     begin = np.linalg.lstsq(columns, seconds, rcond=None)[0] if start is None else start
     found = least_squares(
         lambda theta: columns @ theta - seconds,

@@ -21,7 +21,7 @@ from setwright.solver.uses.progress.next_targets import KitOf
 from setwright.solver.uses.progress.numbers import ProgressNumbers
 
 Advice = Literal["sleep-and-effort", "load-back", "another-lift", "change-sets"]
-Effort = Literal["easier than asked", "as asked", "harder than asked", "unsaid"]
+Effort = Literal["easier", "as-asked", "harder", "unsaid"]
 SetsAdvice = Literal["more", "fewer", "either"]
 ORDER: tuple[Advice, ...] = ("sleep-and-effort", "load-back", "another-lift", "change-sets")
 """The order in which a stall is looked into: what costs least first (common practice, no source)."""
@@ -41,7 +41,7 @@ class Stall:
     one_rep: float
     """What one repetition more would be worth, in the same unit."""
     effort: Effort
-    """The repetitions left in the window's sets, on average, beside those that are asked for."""
+    """Whether the window's sets left more repetitions than asked for on average (easier), as many, or fewer (harder)."""
     advice: tuple[Advice, ...]
     """What to try, in order; what cannot be done here is left out."""
     back_to: Built | None
@@ -125,7 +125,7 @@ def _effort(sessions: Sequence[LoggedSession], exercise: Exercise, since: date, 
     if not said:
         return "unsaid"
     over = mean(said) - asked
-    return "easier than asked" if over > HALF else "harder than asked" if over < -HALF else "as asked"
+    return "easier" if over > HALF else "harder" if over < -HALF else "as-asked"
 
 
 def _others(line: Line, audit: Audit) -> tuple[str, ...]:

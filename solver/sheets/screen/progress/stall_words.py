@@ -13,9 +13,9 @@ from setwright.solver.uses.progress.maximum_course import MaximumEstimate
 from setwright.solver.uses.progress.stalls import Stall
 
 EFFORT = {
-    "easier than asked": "The sets left more than was asked for: go closer to it first.",
-    "as asked": "The sets left what was asked for.",
-    "harder than asked": "The sets left fewer than was asked for: stop earlier first.",
+    "easier": "The sets left more than was asked for: go closer to it first.",
+    "as-asked": "The sets left what was asked for.",
+    "harder": "The sets left fewer than was asked for: stop earlier first.",
     "unsaid": "The log does not say what was left: write it down for two weeks.",
 }
 SETS = {
