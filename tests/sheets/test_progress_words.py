@@ -19,6 +19,7 @@ from weeks import audited, days, terms_of
 
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.schema import Clock
+from setwright.solver.evaluation.week import Entry
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.sheets.charts.charts import maximum_chart
 from setwright.solver.sheets.common.json_values import dumped
@@ -76,6 +77,7 @@ EVERY: dict[Why, NextTarget] = {
     "no-heavier": next_of(CURL, "24x12,12,12 @2", kit=Steps(2, 2, 24)),
     "harder-form": next_of(PUSH_UP, "x12,12,12"),
     "fewer-sets": next_of(BENCH, "60x12,12 @2"),
+    "technique-only": next_of(CURL, "10x25 @0", sets=1, technique="drop"),
     "more-reps": next_of(BENCH, "60x10,10,9 @2"),
 }
 
@@ -184,7 +186,7 @@ def test_the_chart_stands_at_its_values() -> None:
 
 
 def test_a_course_is_drawn_with_all_its_sessions() -> None:
-    course = maximum_course(log_of(BENCH, "80x8 @2", "82.5x8 @2", "85x6"), CATALOGUE.exercises[BENCH], 2, CATALOGUE)
+    course = maximum_course(log_of(BENCH, "80x8 @2", "82.5x8 @2", "85x6"), Entry(BENCH, 3, (6, 8), 2, 90), CATALOGUE)
     assert drawn_maximum(course, "Bench press", "kg").count('class="point"') == 3
     assert drawn_maximum(course[:1], "Bench press", "kg").count('class="whisker"') == 1
 

@@ -47,10 +47,11 @@ def next_of(
     kit: Bar | Steps | None = None,
     after: int = 3,
     every: int = 4,
+    technique: str = "straight",
 ) -> NextTarget:
     """The next target of one line after a log, so many days after its last session."""
     sessions = log_of(exercise, *texts, every=every)
-    week = Week(((Entry(exercise, sets, reps, rir, 90),),))
+    week = Week(((Entry(exercise, sets, reps, rir, 90, technique),),))
     on = (sessions[-1].on if sessions else FIRST) + timedelta(days=after)
     return next_targets(week, sessions, usual_kits(kit), CATALOGUE, "kg", on)[0]
 

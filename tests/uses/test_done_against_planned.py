@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from datetime import date, datetime, timedelta
 
+import pytest
 from logs import BENCH, FIRST, RAISE, sets_of
 from weeks import audited, days, terms_of
 
+from setwright.catalogue.faults import UsageFault
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.uses.progress.done_against_planned import minutes_taken, muscles_done, sessions_done
 from setwright.solver.uses.progress.matching import day_of
@@ -64,3 +66,9 @@ def test_weekly_sets_of_muscles_count_as_planned_ones_do() -> None:
     assert found[date(2026, 3, 9), "chest"].sets == 2
     assert found[date(2026, 3, 2), "triceps"].sets == 1.5
     assert found[date(2026, 3, 2), "lats"].sets == 0 < found[date(2026, 3, 2), "lats"].planned_sets
+
+
+def test_an_exercise_that_is_not_in_the_catalogue_is_refused_by_name() -> None:
+    session = LoggedSession(FIRST, (LoggedSet("barbell-bench-pres", 1, 8, 80.0),))
+    with pytest.raises(UsageFault, match="barbell-bench-press"):
+        muscles_done(WEEK, [session])

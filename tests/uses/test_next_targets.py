@@ -148,6 +148,21 @@ def test_after_three_weeks_it_is_lighter() -> None:
     assert told(back) == ("long-gap", 55, (8, 8, 8)) and back.reason.days == 21
 
 
+def test_the_empty_bar_stays_after_a_gap() -> None:
+    assert told(next_of(BENCH, "20x12,12,12 @2", after=40)) == ("long-gap", 20, (8, 8, 8))
+    assert not next_of(BENCH, "20x12,12,12", after=40).reason.by_reps_alone
+
+
+def test_the_repetitions_of_a_drop_set_are_not_held_against_the_range() -> None:
+    """Two straight sets of 13 and a drop set of 30 in all its drops: not yet 15, and no two-for-two."""
+    assert told(next_of(RAISE, "10x30 @0", sets=1, technique="drop")) == ("technique-only", 10, (8,))
+    line = Entry(RAISE, 3, (12, 15), 1, 60, "drop", 2)
+    for text, expected in (("10x13,13,30 @1,1,0", "more-reps"), ("20x15,15,30 @1,1,0", "top-of-range")):
+        sessions = log_of(RAISE, text, text)
+        found = next_targets(Week(((line,),)), sessions, usual_kits(), CATALOGUE, "kg", sessions[-1].on)[0]
+        assert found.reason.why == expected and len(found.aims) == 3
+
+
 def test_another_unit_is_refused_with_every_session_named() -> None:
     sessions = [*log_of(BENCH, "60x8"), *log_of(BENCH, "135x8", "140x8", unit="lb")]
     week = Week(((Entry(BENCH, 3, (8, 12), 2, 90),),))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
@@ -10,11 +11,13 @@ from weeks import audited, days, terms_of
 
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.week import Entry
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.uses.progress.maximum_course import maximum_course
 from setwright.solver.uses.progress.stalls import stalled, stalls
 
 EXERCISES = CATALOGUE.exercises
+LINE = Entry(BENCH, 3, (6, 8), 2, 150)
 
 
 @pytest.fixture(scope="module")
@@ -28,7 +31,7 @@ def test_the_estimate_of_a_session_is_its_best_set_by_both_formulas() -> None:
 
     1.73 more (Halperin et al. 2022, upper end): Epley 100 (1 + 11.73/30) = 139.1, Brzycki 3600 / 25.27 = 142.5.
     """
-    found = maximum_course(log_of(BENCH, "100x8,7,6 @2"), EXERCISES[BENCH], 2, CATALOGUE)
+    found = maximum_course(log_of(BENCH, "100x8,7,6 @2"), LINE, CATALOGUE)
     assert len(found) == 1 and found[0].reps == 8
     assert found[0].value == pytest.approx(133.33, abs=0.01)
     assert found[0].low == pytest.approx(3600 / 28, abs=0.01)
@@ -37,16 +40,14 @@ def test_the_estimate_of_a_session_is_its_best_set_by_both_formulas() -> None:
 
 
 def test_without_what_was_left_the_interval_goes_from_none_to_what_was_asked() -> None:
-    said, unsaid = (
-        maximum_course(log_of(BENCH, text), EXERCISES[BENCH], 2, CATALOGUE)[0] for text in ("100x8 @0", "100x8")
-    )
+    said, unsaid = (maximum_course(log_of(BENCH, text), LINE, CATALOGUE)[0] for text in ("100x8 @0", "100x8"))
     assert unsaid.low == said.low and unsaid.high > said.high
     assert unsaid.value == said.value
 
 
 @pytest.mark.parametrize("exercise", ["push-up", "band-curl", "assisted-pull-up", "loaded-pull-up", "plank"])
 def test_a_lift_whose_load_is_not_all_that_is_lifted_has_no_estimate(exercise: str) -> None:
-    assert maximum_course(log_of(exercise, "20x8 @2"), EXERCISES[exercise], 2, CATALOGUE) == ()
+    assert maximum_course(log_of(exercise, "20x8 @2"), replace(LINE, exercise=exercise), CATALOGUE) == ()
 
 
 def test_four_sessions_alike_over_three_weeks_are_a_stall(week: Audit) -> None:
@@ -90,7 +91,7 @@ def test_only_the_end_of_the_log_is_looked_at() -> None:
     rose = ["70x7 @2", "75x7 @2"] + ["80x7 @2"] * 4
     over = ["70x7 @2"] * 4 + ["75x7 @2", "80x7 @2", "80x7 @2"]
     for texts, count in ((rose, 4), (over, 0)):
-        course = maximum_course(log_of(BENCH, *texts, every=7), EXERCISES[BENCH], 2, CATALOGUE)
+        course = maximum_course(log_of(BENCH, *texts, every=7), LINE, CATALOGUE)
         assert len(stalled(course, CATALOGUE)) == count
 
 
@@ -111,3 +112,10 @@ def test_loads_of_two_units_are_refused(week: Audit) -> None:
     sessions = [*log_of(BENCH, "80x7"), LoggedSession(FIRST, sets_of(BENCH, "175x7"), unit="lb")]
     with pytest.raises(UsageFault, match="expected kg"):
         stalls(week, sessions, usual_kits(), "kg")
+
+
+def test_a_last_set_with_drops_says_nothing_of_the_maximum() -> None:
+    """Its repetitions are those of all its drops together."""
+    line = Entry(RAISE, 3, (12, 15), 1, 60, "drop", 2)
+    found = maximum_course(log_of(RAISE, "10x12,12,30 @1"), line, CATALOGUE)
+    assert [one.reps for one in found] == [12]

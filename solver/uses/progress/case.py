@@ -11,7 +11,7 @@ from setwright.solver.uses.loads.buildable import Built
 from setwright.solver.uses.progress.exposure import Exposure
 from setwright.solver.uses.progress.ladder import Ladder
 from setwright.solver.uses.progress.numbers import ProgressNumbers
-from setwright.solver.uses.progress.reason import Reason
+from setwright.solver.uses.progress.reason import Reason, Why
 
 
 @dataclass(frozen=True)
@@ -40,6 +40,11 @@ class Case:
         """The upper end of the planned repetitions."""
         return self.entry.reps[1]
 
+    @property
+    def straight(self) -> int:
+        """The planned sets without a technique, which the range is for; one at least."""
+        return max(1, self.entry.sets - (self.entry.technique != "straight"))
+
     def recent(self, count: int) -> tuple[Exposure, ...]:
         """The newest exposures with the working load of the last one, at most `count`, without a break."""
         found: list[Exposure] = []
@@ -54,7 +59,7 @@ class Case:
         return replace(
             said,
             sessions=tuple(exposure.on for exposure in rested_on),
-            by_reps_alone=any(not exposure.rir_said for exposure in rested_on),
+            by_reps_alone=said.why not in NOT_BY_REPS and any(not exposure.rir_said for exposure in rested_on),
         )
 
 
@@ -79,3 +84,7 @@ def hold(case: Case, said: Reason, aims: tuple[int, ...], *rested_on: Exposure) 
     load = None if case.ladder is None or case.last.load is None else case.ladder.same(case.last.load)
     missing = case.ladder is not None and load is None
     return Decision(load, aims, case.reason(replace(said, nothing_lighter=missing), *rested_on))
+
+
+NOT_BY_REPS: tuple[Why, ...] = ("long-gap", "load-unsaid", "technique-only")
+"""Reasons that look at no repetitions."""

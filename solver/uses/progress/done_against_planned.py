@@ -10,7 +10,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.log.values import LoggedSession, LoggedSet
-from setwright.solver.uses.progress.matching import day_of
+from setwright.solver.uses.progress.matching import day_of, refuse_unknown_exercises
 
 
 @dataclass(frozen=True)
@@ -85,8 +85,12 @@ def sessions_done(evaluated: EvaluatedWeek, sessions: Sequence[LoggedSession]) -
 
 
 def muscles_done(evaluated: EvaluatedWeek, sessions: Sequence[LoggedSession]) -> tuple[MuscleDone, ...]:
-    """Every muscle's sets in each calendar week that has a session, in the catalogue's order."""
+    """Every muscle's sets in each calendar week that has a session, in the catalogue's order.
+
+    Raises UsageFault for exercises that the catalogue does not have.
+    """
     catalogue = evaluated.resolved.catalogue
+    refuse_unknown_exercises(sessions, catalogue)
     planned = _muscle_sets(((entry.exercise, float(entry.sets)) for entry in evaluated.week.entries), catalogue)
     weeks: dict[date, list[LoggedSession]] = {}
     for session in sessions:

@@ -8,9 +8,9 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.week import Week
+from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.log.values import LoggedSession, LoggedSet, exposures
-from setwright.solver.uses.progress.matching import day_of
+from setwright.solver.uses.progress.matching import day_of, straight_sets
 
 
 @dataclass(frozen=True)
@@ -41,15 +41,15 @@ class Exposure:
 
 
 def exposures_of_line(
-    sessions: Sequence[LoggedSession], exercise: Exercise, day: int, week: Week
+    sessions: Sequence[LoggedSession], entry: Entry, exercise: Exercise, day: int, week: Week
 ) -> tuple[Exposure, ...]:
-    """The exposures that a line of the week stands on, oldest first.
+    """The exposures that a line of the week stands on, oldest first; of several sets one with a technique is left out.
 
     Where the lift is planned with other repetitions or effort on another day, sessions of such days are left out.
     """
     alike = _days_planned_alike(exercise.id, day, week)
     return tuple(
-        _exposure(session, sets, exercise)
+        _exposure(session, straight_sets(sets, entry) or sets, exercise)
         for session, sets in exposures(sessions, exercise.id)
         if alike is None or day_of(session, week) in alike
     )

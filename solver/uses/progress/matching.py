@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.faults import Fault, UsageFault, shown
+from setwright.catalogue.near import did_you_mean
 from setwright.solver.brief.schema import Unit
-from setwright.solver.evaluation.week import Week
-from setwright.solver.log.values import LoggedSession
+from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.log.values import LoggedSession, LoggedSet
 
 
 def day_of(session: LoggedSession, week: Week) -> int | None:
@@ -24,6 +26,25 @@ def day_of(session: LoggedSession, week: Week) -> int | None:
 
 def _shared(session: LoggedSession, exercises: set[str]) -> int:
     return sum(1 for done in session.sets if done.exercise in exercises)
+
+
+def straight_sets(sets: Sequence[LoggedSet], entry: Entry) -> tuple[LoggedSet, ...]:
+    """The sets whose repetitions can be held against the range: not a last set with drops or pauses."""
+    if entry.technique == "straight":
+        return tuple(sets)
+    return tuple(done for done in sets if done.number < entry.sets)
+
+
+def refuse_unknown_exercises(sessions: Sequence[LoggedSession], catalogue: Catalogue) -> None:
+    """Raise UsageFault with every exercise of a log that the catalogue does not have."""
+    unknown = {done.exercise: session.on for session in sessions for done in session.sets}
+    faults = [
+        Fault(f"log of {on.isoformat()}", f"{shown(name)} is no exercise", did_you_mean(name, catalogue.exercises))
+        for name, on in sorted(unknown.items())
+        if name not in catalogue.exercises
+    ]
+    if faults:
+        raise UsageFault(faults)
 
 
 def refuse_other_units(sessions: Sequence[LoggedSession], unit: Unit) -> None:

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 from datetime import date
 
 from setwright.catalogue.entries import Catalogue, Exercise
+from setwright.solver.evaluation.week import Entry
 from setwright.solver.log.values import LoggedSession, LoggedSet, exposures
 from setwright.solver.uses.loads.maximum import Formulas, maximum_of
+from setwright.solver.uses.progress.matching import straight_sets
 
 
 @dataclass(frozen=True)
@@ -39,17 +41,18 @@ def has_maximum(exercise: Exercise) -> bool:
 
 
 def maximum_course(
-    sessions: Sequence[LoggedSession], exercise: Exercise, asked_rir: int, catalogue: Catalogue
+    sessions: Sequence[LoggedSession], entry: Entry, catalogue: Catalogue
 ) -> tuple[MaximumEstimate, ...]:
-    """An estimate for each session with the lift, oldest first: of its sets the one that says most.
+    """An estimate for each session with a line's lift, oldest first: of its straight sets the one that says most.
 
     Empty for a lift without a maximum. All sessions must have loads of one unit.
     """
-    if not has_maximum(exercise):
+    if not has_maximum(catalogue.exercises[entry.exercise]):
         return ()
     found: list[MaximumEstimate] = []
-    for session, sets in exposures(sessions, exercise.id):
-        estimates = [_estimate(session.on, done, asked_rir, catalogue) for done in sets if done.load]
+    for session, sets in exposures(sessions, entry.exercise):
+        straight = straight_sets(sets, entry)
+        estimates = [_estimate(session.on, done, entry.rir, catalogue) for done in straight if done.load]
         if estimates:
             found.append(max(estimates, key=lambda one: (one.value, one.low)))
     return tuple(found)

@@ -65,7 +65,7 @@ def next_targets(
         for entry in entries:
             exercise = catalogue.exercises[entry.exercise]
             kit = kit_of(exercise, day)
-            past = exposures_of_line(known, exercise, day, week)
+            past = exposures_of_line(known, entry, exercise, day, week)
             ladder = None if kit is None else Ladder(exercise, kit, numbers)
             decision = decide(Case(entry, exercise, past, ladder, on, numbers))
             found.append(

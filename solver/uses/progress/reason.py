@@ -22,6 +22,7 @@ Why = Literal[
     "no-heavier",
     "harder-form",
     "fewer-sets",
+    "technique-only",
     "more-reps",
 ]
 """never-done: nothing logged, the load is to be found. load-unsaid: logged without its load.
@@ -31,8 +32,8 @@ under-range-twice, under-range-once: most sets under the range. closer-to-failur
 two-for-two: two or more over the goal in the last set, two sessions running. top-of-range: all sets at the top with the
 asked RIR. big-step-earned: enough repetitions beyond the range for a step of over 10 %. step-too-big: not yet enough.
 step-out-of-reach: more would be needed than are asked for. no-heavier: nothing heavier can be built. harder-form: body
-weight or a band at the top. fewer-sets: at the top, but not in all planned sets. more-reps: repetitions first, inside
-the range.
+weight or a band at the top. fewer-sets: at the top, but not in all planned sets. technique-only: the only set
+has drops or pauses. more-reps: repetitions first, inside the range.
 """
 
 

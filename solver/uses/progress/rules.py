@@ -36,6 +36,13 @@ def load_unsaid(case: Case) -> Decision | None:
     return Decision(None, _all_at(case, case.low), case.reason(Reason("load-unsaid"), case.last))
 
 
+def technique_only(case: Case) -> Decision | None:
+    """The only set has drops or pauses, so that its repetitions say nothing of the range: the same load."""
+    if case.entry.technique == "straight" or case.entry.sets > 1:
+        return None
+    return _hold(case, "technique-only", _all_at(case, case.low))
+
+
 def far_from_range(case: Case) -> Decision | None:
     """So far under the range that it speaks of another load: what both formulas give for it, in one step."""
     middle = median(case.last.at_rir(case.entry.rir))
@@ -89,7 +96,7 @@ def top_of_range(case: Case) -> Decision | None:
     last = case.last
     if min(*last.reps, *last.at_rir(case.entry.rir)) < case.high:
         return None
-    if len(last.reps) < case.entry.sets:
+    if len(last.reps) < case.straight:
         return _hold(case, "fewer-sets", aims_from(case, (0,) * len(last.reps), case.high))
     return step_up(case, "top-of-range", last)
 
@@ -111,6 +118,7 @@ RULES: tuple[Rule, ...] = (
     never_done,
     long_gap,
     load_unsaid,
+    technique_only,
     far_from_range,
     under_range_twice,
     under_range_once,
@@ -168,6 +176,8 @@ def _back(case: Case, why: Why, share: float, *rested_on: Exposure, days: int | 
         load = case.ladder.easier(case.last.load, share)
         if load is not None and case.last.load > 0:
             step = (load.load - case.last.load) / case.last.load
+    if load is None and why == "long-gap":
+        return hold(case, Reason(why, step=0.0, days=days), _all_at(case, case.low), *rested_on)
     missing = case.ladder is not None and load is None
     said = Reason(why, step=step, nothing_lighter=missing, days=days)
     return Decision(load, _all_at(case, case.low), case.reason(said, *rested_on))

@@ -41,7 +41,7 @@ class Stall:
     one_rep: float
     """What one repetition more would be worth, in the same unit."""
     effort: Effort
-    """Whether the window's sets left more repetitions than asked for on average (easier), as many, or fewer (harder)."""
+    """Whether its sets left more repetitions than asked for on average (easier), as many, or fewer (harder)."""
     advice: tuple[Advice, ...]
     """What to try, in order; what cannot be done here is left out."""
     back_to: Built | None
@@ -90,7 +90,7 @@ def rise_of(window: Sequence[MaximumEstimate]) -> tuple[float, float]:
 
 def _stall_of(line: Line, audit: Audit, sessions: Sequence[LoggedSession], kit_of: KitOf) -> Stall | None:
     catalogue, exercise = audit.evaluated.resolved.catalogue, line.exercise
-    course = maximum_course(sessions, exercise, line.entry.rir, catalogue)
+    course = maximum_course(sessions, line.entry, catalogue)
     window = stalled(course, catalogue)
     if not window:
         return None

@@ -24,7 +24,7 @@ def step_up(case: Case, why: Why, *rested_on: Exposure) -> Decision:
     if not case.ladder.too_big(load, harder):
         return _taken(case, harder, Reason(why, step=step), *rested_on)
     needed = reps_for_step(case, load, harder)
-    if min(case.last.reps) >= needed and len(case.last.reps) >= case.entry.sets:
+    if min(case.last.reps) >= needed and len(case.last.reps) >= case.straight:
         return _taken(case, harder, Reason("big-step-earned", step=step, reps_needed=needed), *rested_on)
     out_of_reach = needed > _most(case) and min(case.last.reps) >= _most(case)
     return _beyond(case, "step-out-of-reach" if out_of_reach else "step-too-big", harder, *rested_on)

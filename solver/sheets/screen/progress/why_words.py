@@ -35,6 +35,7 @@ def _sentence(target: NextTarget, exercise: Exercise) -> str:
         "no-heavier": "Nothing heavier can be built: more repetitions, then a harder lift.",
         "harder-form": "At the top: more repetitions, or a harder form.",
         "fewer-sets": f"At the top, but in {done} of {counted(target.sets, 'set')}: all sets first.",
+        "technique-only": "The set has drops or pauses, so its repetitions decide nothing: the same load.",
         "more-reps": f"Repetitions first, up to {high}.",
     }[reason.why]
 
@@ -57,6 +58,8 @@ def _back_words(target: NextTarget, exercise: Exercise) -> str:
     """How far it goes back."""
     if target.load is None:
         return "" if target.reason.nothing_lighter else ": take an easier form"
+    if target.reason.step == 0:
+        return ": the least there is"
     if exercise.body_weight is not None or target.reason.step is None:
         return ": one step easier"
     return f": {per_cent(target.reason.step)} lighter"
