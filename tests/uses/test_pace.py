@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from dataclasses import replace
 from datetime import timedelta
 
@@ -10,6 +11,7 @@ import pytest
 from simulated_logs import Truth, simulated_log, with_call
 from weeks import audited, days, terms_of
 
+from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import Audit
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.uses.pace.client_pace import ClientPace, NotEnough, Part
@@ -243,9 +245,16 @@ def test_the_same_log_gives_the_same_pace(week: Audit) -> None:
     assert client_pace(week, sessions) == client_pace(week, list(reversed(sessions)))
 
 
-def test_rests_are_told_by_what_was_asked_for(week: Audit) -> None:
-    """A client whose rests drift by a share: the longer the rest that is asked for, the more is taken."""
+def test_rests_that_drift_by_a_share_are_told_one_by_one_and_minutes_come_out_right(week: Audit) -> None:
+    """The fit knows a drift of so many seconds only; where longer rests drift more, the list of rests shows it."""
     truth = Truth(rest_drift=0, rest_share=0.3, change_drift=0, seconds_per_rep=3.0)
-    rests = pace_of(week, simulated_log(week.evaluated, truth, 6, 2)).rests
-    over = [rest.taken - rest.asked for rest in rests]
-    assert len(rests) >= 2 and over[-1] > over[0]
+    pace = pace_of(week, simulated_log(week.evaluated, truth, 6, 2), check=True)
+    over = [rest.taken - rest.asked for rest in pace.rests]
+    assert len(over) >= 2 and over[-1] > over[0]
+    assert pace.held_back is not None and pace.held_back.distance_after < pace.held_back.distance_before / 3
+
+
+def test_without_scipy_the_remedy_is_named(week: Audit, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setitem(sys.modules, "scipy.optimize", None)
+    with pytest.raises(UsageFault, match=r"pip install 'setwright\[pace\]'"):
+        client_pace(week, simulated_log(week.evaluated, Truth(), 4, 2))

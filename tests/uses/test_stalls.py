@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
+import numpy as np
 import pytest
 from logs import BENCH, CATALOGUE, FIRST, RAISE, log_of, sets_of, usual_kits
 from weeks import audited, days, terms_of
@@ -13,7 +14,7 @@ from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.log.values import LoggedSession
-from setwright.solver.uses.progress.maximum_course import maximum_course
+from setwright.solver.uses.progress.maximum_course import MaximumEstimate, maximum_course
 from setwright.solver.uses.progress.stalls import stalled, stalls
 
 EXERCISES = CATALOGUE.exercises
@@ -119,3 +120,25 @@ def test_a_last_set_with_drops_says_nothing_of_the_maximum() -> None:
     line = Entry(RAISE, 3, (12, 15), 1, 60, "drop", 2)
     found = maximum_course(log_of(RAISE, "10x12,12,30 @1"), line, CATALOGUE)
     assert [one.reps for one in found] == [12]
+
+
+@pytest.mark.parametrize(("a_week", "least", "most"), [(0.0, 0.6, 0.85), (0.5, 0.2, 0.5), (1.0, 0.0, 0.25)])
+def test_how_often_a_lift_is_taken_to_stand_still(a_week: float, least: float, most: float) -> None:
+    """300 simulated lifts, four sessions in three weeks, each day and each judgement off by 0.7 repetitions (made up).
+
+    One that gains nothing is seen about seven times in ten, one that gains a repetition a week is taken for a stall
+    about once in six.
+    """
+    stood = sum(bool(stalled(simulated_course(a_week, seed), CATALOGUE)) for seed in range(300)) / 300
+    print(f"{a_week:g} repetitions a week: {stood:.2f} taken to stand still")
+    assert least <= stood <= most
+
+
+def simulated_course(a_week: float, seed: int) -> tuple[MaximumEstimate, ...]:
+    """Sets of seven at 80 kg by someone who could do ten at first."""
+    draw = np.random.default_rng(seed)
+    texts = []
+    for week in range(4):
+        left = max(0, round(3 + a_week * week + draw.normal(0, 0.7) + draw.normal(0, 0.7)))
+        texts.append(f"80x7,7 @{left},{max(0, left - 1)}")
+    return maximum_course(log_of(BENCH, *texts, every=7), LINE, CATALOGUE)
