@@ -79,8 +79,14 @@ def _of_lifts(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
 
 
 def _of_owned(settled: Brief) -> Iterator[Assumption]:
-    """What is owned and not used: a week names no loads, so no weight can be made from plates or steps."""
+    """What is owned and not used where a week names no loads; what is taken as owned where it does."""
     unit = settled.client.unit
+    if settled.lifts is not None:
+        if not settled.owned.plates:
+            yield Assumption("plan", f"bars and plates: the usual ones in {unit}")
+        if settled.owned.dumbbell_step is None:
+            yield Assumption("plan", f"dumbbells: the usual steps in {unit}")
+        return
     if settled.owned.plates:
         plates = ", ".join(f"{plate:g}" for plate in settled.owned.plates)
         yield Assumption("plan", f"plates of {plates} {unit}: not used, the week names no loads")

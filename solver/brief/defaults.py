@@ -49,6 +49,10 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "dumbbell_max": (1, 200),
         "dumbbell_step": (0.25, 20),
         "plates": (0.1, 100),
+        "load": (0.25, 1500),
+        "maximum": (0.25, 1500),
+        "reps": (1, 60),
+        "rir": (0, 10),
         "regions": (1, 3),
         "warm_up": (120, 1200),
         "spare": (0, 3600),
@@ -60,7 +64,10 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "pair_change": (0, 120),
     }
 )
-"""The lowest and highest value of each field that has them (convention): counts, minutes, seconds or sets."""
+"""The lowest and highest value of each field that has them (convention): counts, minutes, seconds, sets or weights."""
+
+MOST_PAIRS: Final = 20
+"""Pairs of plates whose sums are all compared (convention)."""
 
 OUT_OF_LIMITS: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
     {"age": ("this tool is not for children under 13, who train with somebody who teaches them", "check the number")}

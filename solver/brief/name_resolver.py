@@ -8,6 +8,7 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, shown
 from setwright.catalogue.near import did_you_mean, suggestion
+from setwright.solver.brief.lifts.words import lift_table
 from setwright.solver.brief.phrase.lexicon import ALL_KINDS, KIND_NAMES, Kind, Lexicon, key_of
 
 _PLACES: tuple[Kind, ...] = ("kit", "item")
@@ -49,6 +50,7 @@ class NameResolver:
                 self._one(caution, "tag", ("caution",), f"client.cautions[{place}].tag")
         self._movements(brief)
         self._muscles(brief)
+        self._lifts(brief)
         self._rules(brief)
         return brief
 
@@ -118,6 +120,22 @@ class NameResolver:
                 self.faults.append(Fault(f"muscles.{word}", f"is {name!r} a second time", "keep one of the two"))
             named[name] = ask
         brief["muscles"] = named
+
+    def _lifts(self, brief: dict[str, Any]) -> None:
+        """Lifts by their ids, each with a table; what is neither a set nor a maximum is left out with a fault."""
+        if not isinstance(brief.get("lifts"), Mapping):
+            return
+        client = brief.get("client")
+        unit = client.get("unit", "kg") if isinstance(client, Mapping) else "kg"
+        named: dict[str, Any] = {}
+        for word, said in brief["lifts"].items():
+            name, where = self._id(word, ("exercise",), f"lifts.{word}"), f"lifts.{word}"
+            if name in named:
+                self.faults.append(Fault(where, f"is {name!r} a second time", "keep one of the two"))
+            found = lift_table(said, where, unit, self.faults)
+            if found is not None:
+                named[name] = found
+        brief["lifts"] = named
 
     def _rules(self, brief: dict[str, Any]) -> None:
         if self.rule_ids is None or not isinstance(brief.get("rules"), Mapping):

@@ -14,6 +14,7 @@ from setwright.solver.brief import defaults
 from setwright.solver.brief.assumed import Assumption, assumptions
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.groups import expand_groups, nothing_to_train
+from setwright.solver.brief.lifts.faults import lift_faults
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.schema import Brief, CautionAsk
@@ -40,7 +41,7 @@ def parse_brief(
     except ValidationError as error:
         raise UsageFault(_placed(where, [*resolver.faults, *validation_faults(error)])) from None
     asked, disagreements = expand_groups(said, catalogue)
-    faults = [*resolver.faults, *contradictions(said), *disagreements]
+    faults = [*resolver.faults, *contradictions(said), *lift_faults(said, catalogue), *disagreements]
     if nothing_to_train(asked, catalogue):
         faults.append(Fault("muscles", "every muscle is at none: nothing is left to train", "train one at least"))
     if faults:

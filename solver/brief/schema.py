@@ -107,6 +107,17 @@ class MuscleAsk(Asked):
         return self.at_least is not None or self.at_most is not None
 
 
+class LiftAsk(Asked):
+    """What is known of a lift: a recent set, or the most that was lifted once; weights in the client's unit."""
+
+    load: float | None = _limits("load", default=None)
+    reps: int | None = _limits("reps", default=None)
+    rir: int | None = _limits("rir", default=None)
+    """Repetitions that were left in that set; None: none were."""
+    maximum: float | None = _limits("maximum", default=None)
+    on: IsoDate | None = None
+
+
 class Pin(Asked):
     """An exercise that must be in the week, on a day, with so many sets or beside another if said."""
 
@@ -172,6 +183,8 @@ class Brief(Asked):
     without: Words = ()
     owned: Owned = Owned()
     muscles: dict[str, MuscleAsk] = Field(default_factory=dict)
+    lifts: dict[str, LiftAsk] | None = None
+    """None: the week names no loads."""
     goal: Goal | None = None
     pairs: bool | None = None
     techniques: bool | None = None

@@ -20,12 +20,15 @@ _MODELS: Mapping[tuple[str, ...], type[BaseModel]] = {
     ("other",): schema.OtherActivity,
     ("owned",): schema.Owned,
     ("muscles",): schema.MuscleAsk,
+    ("lifts",): schema.LiftAsk,
     ("pins",): schema.Pin,
     ("client",): schema.Client,
     ("client", "cautions"): schema.CautionAsk,
     ("client", "clearance"): schema.Clearance,
     ("clock",): schema.Clock,
 }
+_NAMED = (("muscles",), ("lifts",))
+"""Tables whose keys are names, not fields."""
 _EXPECTED: Mapping[str, str] = {
     "int_type": "a whole number",
     "int_from_float": "a whole number",
@@ -112,5 +115,5 @@ def _table_of(field: str) -> str:
 def _fields_beside(loc: tuple[int | str, ...]) -> tuple[str, ...]:
     """The fields of the table in which a path's last part stands."""
     parents = tuple(part for part in loc[:-1] if isinstance(part, str))
-    model = _MODELS.get(parents[:1] if parents[:1] == ("muscles",) else parents, schema.Brief)
+    model = _MODELS.get(parents[:1] if parents[:1] in _NAMED else parents, schema.Brief)
     return tuple(model.model_fields)

@@ -47,11 +47,6 @@ def _usual(evaluated: EvaluatedWeek) -> tuple[Step, ...]:
     return evaluated.resolved.catalogue.defaults.ramp
 
 
-def ramp_words(exercise: Exercise, sets: tuple[Step, ...]) -> str:
-    """The ramp-up sets of one lift in words, the lift first."""
-    return f"{exercise.name}: {ramp_steps(exercise, sets)}"
-
-
 def ramp_steps(exercise: Exercise, sets: tuple[Step, ...]) -> str:
     """The ramp-up sets of one lift in words: half load x 8, 70 % x 5."""
     if exercise.load in ("bodyweight", "band"):

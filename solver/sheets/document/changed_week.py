@@ -9,6 +9,7 @@ from setwright.catalogue.version import own_version
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.sheets.common.json_values import rounded
+from setwright.solver.sheets.common.load_words import Words
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import PRIVATE, brief_and_week
 
@@ -26,14 +27,19 @@ NO_SEARCH: dict[str, str | int | float] = {
 }
 
 
-def changed_week_document(document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit) -> dict[str, Any]:
-    """The changed week; cautions and clearance are in it only if they were in the document it came from."""
+def changed_week_document(
+    document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit, loads: Words | None = None
+) -> dict[str, Any]:
+    """The changed week; cautions and clearance are in it only if they were in the document it came from.
+
+    `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give.
+    """
     client = document.get("brief", {}).get("client")
     private = isinstance(client, Mapping) and any(client.get(key) for key in PRIVATE)
     resolved = audit.evaluated.resolved
     made_by = {"version": own_version(), "catalogue": resolved.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
     return {
-        **brief_and_week(parsed, audit, private),
+        **brief_and_week(parsed, audit, private, loads),
         "made_by": {"evidence": evidence_digest(resolved.catalogue), **made_by, **document.get("made_by", {})},
         "score": rounded(audit.score),
         "bound": None,

@@ -43,6 +43,8 @@ class WeekLine(Part):
     seconds: Seconds = 0
     load: str | None = None
     """As the card says it, with its unit; null where nothing is said."""
+    ramp_up: str | None = None
+    """The ramp-up sets by their loads, as the card says them; left out where the loads are not known."""
     why: str = ""
     swaps: Many[ExerciseId] = ()
 

@@ -8,6 +8,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.sheets.common.load_words import Words
 from setwright.solver.sheets.common.purpose import line_purpose
 from setwright.solver.sheets.common.ramp import ramp_ups
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
@@ -15,8 +16,8 @@ from setwright.solver.sheets.document.card_labels import is_second, line_labels
 from setwright.solver.uses.edits.card_swaps import CardSwaps
 
 
-def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps) -> dict[str, Any]:
-    """One session; `day` is its place in the week, from 0."""
+def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, loads: Words, ramp_loads: Words) -> dict[str, Any]:
+    """One session; `day` is its place in the week, from 0. `loads` and `ramp_loads` are what is said of its lines."""
     resolved = evaluated.resolved.days[day]
     ramps, labels = ramp_ups(evaluated, day), line_labels(evaluated, day)
     return {
@@ -32,6 +33,8 @@ def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps) -> dict[str, 
                 "group": label.letter,
                 "place": label.place,
                 "ramp_up_sets": len(ramps.get(line.place, ())),
+                "load": loads.get((day, line.place)),
+                **({"ramp_up": ramp_loads[day, line.place]} if (day, line.place) in ramp_loads else {}),
             }
             for line, label in zip(evaluated.on[day], labels, strict=True)
         ],
@@ -55,7 +58,6 @@ def line_part(evaluated: EvaluatedWeek, line: Line, swaps: tuple[Exercise, ...])
         "limb": exercise.limb,
         "paired_with": entry.partner,
         "seconds": halves // 2 if is_second(evaluated, line) else (halves + 1) // 2,
-        "load": None,
         "why": line_purpose(evaluated, line),
         "swaps": [e.id for e in swaps],
     }

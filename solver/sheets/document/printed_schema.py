@@ -31,4 +31,5 @@ def week_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
     week["properties"]["brief"] = {"$ref": "#/$defs/Brief"}
     if mode == "serialization":
         week["required"].remove("alternatives")
+        week["$defs"]["WeekLine"]["required"].remove("ramp_up")
     return {"$schema": brief["$schema"], **week, "title": "A lifting week"}

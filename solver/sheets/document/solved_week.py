@@ -13,6 +13,7 @@ from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.costs import points
 from setwright.solver.sheets.common.json_values import rounded
+from setwright.solver.sheets.common.load_words import Words
 from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.provenance import made_by
@@ -27,11 +28,14 @@ PRIVATE = ("age", "cautions", "clearance")
 """The client's fields that are health notes or as personal as these."""
 
 
-def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
-    """The solved week as design and programs read it; cautions and clearance only when `private`."""
+def week_document(solved: Solved, private: bool = False, loads: Words | None = None) -> dict[str, Any]:
+    """The solved week as design and programs read it; cautions and clearance only when `private`.
+
+    `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give.
+    """
     proven = solved.bound < UNPROVEN
     return {
-        **brief_and_week(solved.parsed, solved.audit, private),
+        **brief_and_week(solved.parsed, solved.audit, private, loads),
         "made_by": made_by(solved),
         "score": rounded(solved.score),
         "bound": rounded(solved.bound) if proven else None,
@@ -43,10 +47,10 @@ def week_document(solved: Solved, private: bool = False) -> dict[str, Any]:
     }
 
 
-def brief_and_week(parsed: ParsedBrief, audit: Audit, private: bool) -> dict[str, Any]:
+def brief_and_week(parsed: ParsedBrief, audit: Audit, private: bool, loads: Words | None = None) -> dict[str, Any]:
     """What a week's document says of brief and week, whether it was solved or changed by hand."""
     resolved, client = audit.evaluated.resolved, parsed.brief.client
-    evaluated = evaluated_part(audit)
+    evaluated = evaluated_part(audit, loads)
     lines = [[(line["exercise"], line["swaps"]) for line in day["entries"]] for day in evaluated["days"]]
     return {
         "schema": SCHEMA,

@@ -1,7 +1,7 @@
 """A week's document, `setwright.week/1`, as models: what is read, and what `setwright schema week` prints.
 
 A field with a default may be left out where a week is read; `setwright week --json` writes them all, `alternatives`
-only where they were asked for.
+only where they were asked for, a line's `ramp_up` only where its load is known.
 """
 
 from __future__ import annotations

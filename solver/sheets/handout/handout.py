@@ -12,6 +12,7 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
+from setwright.solver.sheets.common.load_words import notes_on_loads
 from setwright.solver.sheets.common.sanitise import one_line
 from setwright.solver.sheets.document.own_figures import foreign_figures
 from setwright.solver.sheets.document.redaction import redacted
@@ -68,6 +69,7 @@ def handout_of(
         made_by=f"setwright {said.made_by.version}".strip(),
         document=open_part,
         any_order=brief.any_order,
+        on_loads=() if brief.lifts is None else notes_on_loads(line.load for day in said.days for line in day.entries),
     )
 
 

@@ -72,7 +72,7 @@ def _card_line(
         technique=note(entry, e),
         load=said.load,
         swaps=tuple(exercise_name(exercises[swap], coach) for swap in said.swaps),
-        ramp_up=ramp_up,
+        ramp_up=one_line(said.ramp_up or "") or ramp_up,
         why=said.why,
         partner=exercise_name(exercises[entry.partner], coach) if entry.partner else "",
         timed=e.timed,

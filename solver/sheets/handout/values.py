@@ -100,3 +100,5 @@ class Handout:
     document: Mapping[str, Any]
     """The week's JSON without private parts."""
     any_order: bool = False
+    on_loads: tuple[str, ...] = ()
+    """What is said once of the loads: how to take them, and how to find those that are not known."""

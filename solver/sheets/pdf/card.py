@@ -77,6 +77,7 @@ def _cover(handout: Handout) -> dict[str, Any]:
         "interval": f"{handout.coach.words['interval']} {low}-{high}",
         "why": list(handout.why),
         "left_out": listed(handout.left_out),
+        "on_loads": list(handout.on_loads),
     }
 
 

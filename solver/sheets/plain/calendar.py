@@ -99,7 +99,8 @@ def _description(session: Session, handout: Handout) -> str:
     said = [(words["kit"], session.place), (words["goal"], handout.goal), (words["warm_up"], session.warm_up)]
     parts = [f"{name}: {what}" for name, what in said if what]
     lines = [text for line in session.lines for text in _line_texts(line, handout)]
-    close = [f"{words['rir_meaning']}.", f"{words['caution']}: {handout.caution}"]
+    loads = [f"{words['load']}: {said}" for said in handout.on_loads]
+    close = [f"{words['rir_meaning']}.", *loads, f"{words['caution']}: {handout.caution}"]
     return "\n".join(isolated(text) for text in (*parts, "", *lines, "", *close))
 
 

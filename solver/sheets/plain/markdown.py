@@ -148,6 +148,7 @@ def _foot(handout: Handout) -> list[str]:
         "",
         f"{_inert(words['rir_meaning'])}.",
         "",
+        *(part for said in handout.on_loads for part in (f"**{_inert(words['load'])}:** {_inert(said)}", "")),
         *([f"**{_inert(words['left_out'])}:** {_inert('; '.join(handout.left_out))}.", ""] if handout.left_out else []),
         f"**{_inert(words['caution'])}:** {_inert(handout.caution).replace(_inert(SCREENING), f'<{SCREENING}>')}",
         "",

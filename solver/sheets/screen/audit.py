@@ -18,7 +18,7 @@ from setwright.solver.sheets.screen.day_table import day_lines
 from setwright.solver.sheets.screen.edits.differences import broken_document
 from setwright.solver.sheets.screen.headline import headline
 from setwright.solver.sheets.screen.muscle_table import muscle_lines
-from setwright.solver.sheets.screen.week_table import given_up_lines
+from setwright.solver.sheets.screen.week_table import given_up_lines, load_lines
 
 FEWEST_REPS = 5
 """Repetitions of a set below which the index is no measure of it (convention; see README's Limits)."""
@@ -48,6 +48,7 @@ def audit_text(audit: Audit, width: int, lead: str = "", more: Sequence[str] = (
     parts = [
         [*wrapped(headline(evaluated.resolved), width), *(wrapped(lead, width) if lead else [])],
         *(day_lines(evaluated, day.index, None, width) for day in evaluated.resolved.days),
+        load_lines(evaluated, width),
         muscle_lines(audit, width),
         _worth_lines(audit, width),
         _outside_lines(audit, width),

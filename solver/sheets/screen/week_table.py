@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.sheets.common.caution import (
     CAUTION,
@@ -14,6 +15,7 @@ from setwright.solver.sheets.common.caution import (
     position_warnings,
 )
 from setwright.solver.sheets.common.costs import points, shown
+from setwright.solver.sheets.common.load_words import known_words, line_load_words, notes_on_loads
 from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.document.solved_week import assumed_of, overridden
 from setwright.solver.sheets.screen.day_table import day_lines
@@ -35,6 +37,7 @@ def week_text(solved: Solved, width: int = 100, private: bool = False) -> str:
         _before(solved, width, private),
         wrapped(headline(solved.resolved), width),
         *(day_lines(evaluated, day.index, swaps, width) for day in evaluated.resolved.days),
+        load_lines(evaluated, width),
         muscle_lines(audit, width),
         score_lines(solved, width),
         given_up_lines(audit, width),
@@ -43,6 +46,17 @@ def week_text(solved: Solved, width: int = 100, private: bool = False) -> str:
         wrapped(f"Caution: {CAUTION}", width),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
+
+
+def load_lines(evaluated: EvaluatedWeek, width: int) -> list[str]:
+    """What the loads are from, how to take them, and how to find those that are not known; nothing without lifts."""
+    brief, exercises = evaluated.resolved.brief, evaluated.resolved.catalogue.exercises
+    sets = [(exercises[name].name, ask) for name, ask in (brief.lifts or {}).items()]
+    known = "; ".join(f"{name} {known_words(ask, brief.client.unit)}" for name, ask in sets)
+    lines = wrapped(f"Loads from: {known}", width, "  ") if known else []
+    for said in notes_on_loads(line_load_words(evaluated).values()):
+        lines += wrapped(said, width, "  ")
+    return lines
 
 
 def given_up_lines(audit: Audit, width: int) -> list[str]:

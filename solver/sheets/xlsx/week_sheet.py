@@ -85,6 +85,8 @@ def write_week_sheet(sheet: Worksheet, handout: Handout, formats: Mapping[str, A
         row = paragraph(sheet, row + 1, last, left_out, formats["text"], letters)
     caution, made_by = f"{words['caution']}: {handout.caution}", f"{words['made_by']} {handout.made_by}."
     row = paragraph(sheet, row + 1, last, f"{words['rir_meaning']}.", formats["small"], letters * SMALL)
+    for said in handout.on_loads:
+        row = paragraph(sheet, row, last, f"{words['load']}: {said}", formats["small"], letters * SMALL)
     row = paragraph(sheet, row, last, caution, formats["small"], letters * SMALL)
     row = paragraph(sheet, row, last, made_by, formats["small"], letters * SMALL)
     page(sheet, handout, row - 1, last)

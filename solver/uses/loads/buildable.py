@@ -1,9 +1,10 @@
-"""Loads that can be built: a bar with plates alike on both ends, or the steps of dumbbells, stacks and kettlebells."""
+"""Loads that can be built: a bar with plates alike on its ends, steps of dumbbells and stacks, or one plate held."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Literal
 
 
 @dataclass(frozen=True)
@@ -16,10 +17,14 @@ class Built:
 
 @dataclass(frozen=True)
 class Bar:
-    """A bar of some weight with the pairs of plates that are there: one number for each pair."""
+    """A bar of some weight with the pairs of plates that are there: one number for each pair.
+
+    With one end, for a belt or a bar in a corner, both plates of a pair may hang there.
+    """
 
     weight: float
     pairs: tuple[float, ...]
+    ends: Literal[1, 2] = 2
 
     def at_most(self, load: float) -> Built | None:
         """The heaviest load up to `load`, in the fewest plates; None where the bar alone is heavier."""
@@ -33,13 +38,13 @@ class Bar:
     def _all(self) -> tuple[Built, ...]:
         """Every load of the bar once, each in the fewest plates, of those the one with the heaviest first."""
         ways: dict[float, tuple[float, ...]] = {0.0: ()}
-        for plate in sorted(self.pairs, reverse=True):
+        for plate in sorted(self.pairs * (3 - self.ends), reverse=True):
             for plates in tuple(ways.values()):
                 more = (*plates, plate)
                 end = round(sum(more), 3)
                 if end not in ways or _tidier(more, ways[end]):
                     ways[end] = more
-        return tuple(Built(round(self.weight + 2 * sum(plates), 3), plates) for plates in ways.values())
+        return tuple(Built(round(self.weight + self.ends * sum(plates), 3), plates) for plates in ways.values())
 
 
 @dataclass(frozen=True)
@@ -65,6 +70,23 @@ class Steps:
         return None if self.most is not None and found > self.most + SLACK else Built(found)
 
 
+@dataclass(frozen=True)
+class OnePlate:
+    """Plates that are held one at a time: each load is one of them."""
+
+    plates: tuple[float, ...]
+
+    def at_most(self, load: float) -> Built | None:
+        """The heaviest plate up to `load`; None where the lightest is heavier."""
+        return max((Built(plate) for plate in self.plates if plate <= load + SLACK), key=_load, default=None)
+
+    def above(self, load: float) -> Built | None:
+        """The lightest plate over `load`; None where there is none."""
+        return min((Built(plate) for plate in self.plates if plate > load + SLACK), key=_load, default=None)
+
+
+Kit = Bar | Steps | OnePlate
+"""What there is to load one lift with."""
 SLACK = 1e-6
 """What a sum of plates may be off by in floating point."""
 

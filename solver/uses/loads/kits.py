@@ -1,4 +1,4 @@
-"""What there usually is to load a lift with, where nobody says: by the way the lift is loaded, in kg and lb."""
+"""What there is to load a lift with: what the brief says is owned, else what there usually is, in kg or in lb."""
 
 from __future__ import annotations
 
@@ -7,9 +7,13 @@ from types import MappingProxyType
 from typing import Final
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.uses.loads.buildable import Bar, Steps
+from setwright.solver.brief.schema import Owned, Unit
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolving import KG_IN_LB
+from setwright.solver.uses.loads.buildable import Bar, Kit, OnePlate, Steps
 
 BARS: Final[Mapping[str, float]] = MappingProxyType({"kg": 20.0, "lb": 45.0})
+CURL_BARS: Final[Mapping[str, float]] = MappingProxyType({"kg": 10.0, "lb": 20.0})
 PAIRS: Final[Mapping[str, tuple[float, ...]]] = MappingProxyType(
     {"kg": (20, 20, 20, 20, 10, 5, 5, 2.5, 1.25), "lb": (45, 45, 45, 45, 25, 10, 10, 5, 2.5)}
 )
@@ -23,18 +27,56 @@ STEPS: Final[Mapping[str, Mapping[str, tuple[float, float]]]] = MappingProxyType
     }
 )
 """Way of loading -> unit -> the least load and the step. All of these are common practice, no source."""
+ONE_END: Final = frozenset({"dip-belt", "landmine", "t-bar", "t-bar-supported"})
+"""Items whose plates all hang in one place."""
 
 
-def usual_kit(exercise: Exercise, unit: str, bar: float | None, pairs: tuple[float, ...] | None) -> Bar | Steps | None:
+def usual_kit(exercise: Exercise, unit: str, bar: float | None, pairs: tuple[float, ...] | None) -> Kit | None:
     """The loads that can be built for an exercise, with a bar and pairs of plates of one's own where they are said.
 
     None for a lift that has no load to choose: body weight and bands.
     """
-    if exercise.load in ("bodyweight", "band"):
+    if not has_load(exercise):
         return None
     if exercise.load in STEPS and bar is None and pairs is None:
         least, step = STEPS[exercise.load][unit]
         return Steps(least, step)
-    weight = (BARS[unit] if exercise.load == "barbell" else 0.0) if bar is None else bar
-    on_a_sled = PAIRS[unit][:1] * MORE_ON_A_SLED if exercise.load == "plates" else ()
-    return Bar(weight, (*on_a_sled, *PAIRS[unit]) if pairs is None else pairs)
+    if exercise.load == "plates" and bar is None:
+        return _of_plates(exercise, unit, pairs)
+    usual = CURL_BARS if "ez-bar" in exercise.needs else BARS
+    weight = (usual[unit] if exercise.load == "barbell" else 0.0) if bar is None else bar
+    return Bar(weight, PAIRS[unit] if pairs is None else pairs)
+
+
+def has_load(exercise: Exercise) -> bool:
+    """Whether an exercise has a load to choose: all but body weight and bands."""
+    return exercise.load not in ("bodyweight", "band")
+
+
+def kit_on(exercise: Exercise, resolved: ResolvedBrief, day: ResolvedDay) -> Kit | None:
+    """The loads that can be built for an exercise on a day, in the client's unit; None where it has none."""
+    owned, unit = resolved.brief.owned, resolved.brief.client.unit
+    if exercise.load == "dumbbell":
+        return _dumbbells(owned, unit, day)
+    if exercise.load in STEPS:
+        return usual_kit(exercise, unit, None, None)
+    return usual_kit(exercise, unit, None, owned.plates or None)
+
+
+def _of_plates(exercise: Exercise, unit: str, pairs: tuple[float, ...] | None) -> Kit:
+    """Plates without a bar's weight: one held, some that hang in one place, or a machine with pegs on both sides."""
+    there = PAIRS[unit] if pairs is None else pairs
+    if "plate" in exercise.needs:
+        return OnePlate(tuple(sorted(set(there))))
+    if ONE_END.intersection(exercise.needs):
+        return Bar(0.0, there, ends=1)
+    return Bar(0.0, there if pairs is not None else (*there[:1] * MORE_ON_A_SLED, *there))
+
+
+def _dumbbells(owned: Owned, unit: Unit, day: ResolvedDay) -> Steps:
+    """Dumbbells by the steps that are owned, else the usual ones, up to the heaviest of the day's place."""
+    least, step = STEPS["dumbbell"][unit] if owned.dumbbell_step is None else (owned.dumbbell_step,) * 2
+    if owned.dumbbell_max is not None:
+        return Steps(least, step, owned.dumbbell_max)
+    most = day.dumbbell_max
+    return Steps(least, step, most if most is None or unit == "kg" else most / KG_IN_LB)

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.uses.loads.buildable import Bar, Built, Steps
+from setwright.solver.uses.loads.buildable import Built, Kit
 
 
-def next_load(kit: Bar | Steps, load: float) -> Built | None:
+def next_load(kit: Kit, load: float) -> Built | None:
     """The lightest load over `load` that can be built, in the unit of the kit; None where there is no heavier one."""
     return kit.above(load)
 
@@ -24,7 +24,7 @@ def repetitions_first(load: float, built: Built, catalogue: Catalogue) -> bool:
     return 100 * step_share(load, built) > catalogue.number("acsm-2009-load-step-most") + SLACK
 
 
-def lighter(kit: Bar | Steps, load: float, share: float) -> Built | None:
+def lighter(kit: Kit, load: float, share: float) -> Built | None:
     """The heaviest load that can be built up to `load` x `share` (0 to 1); None where the least is heavier."""
     return kit.at_most(load * share)
 

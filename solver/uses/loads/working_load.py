@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Catalogue, Exercise
-from setwright.solver.uses.loads.buildable import Bar, Built, Steps
+from setwright.solver.uses.loads.buildable import Built, Kit
 from setwright.solver.uses.loads.maximum import Estimate, Formulas, load_for, maximum_of
 
 
@@ -38,14 +39,15 @@ class WorkingLoad:
 
 
 def working_load(
-    exercise: Exercise, done: DoneSet, reps: tuple[int, int], rir: int, kit: Bar | Steps, catalogue: Catalogue
+    exercise: Exercise, done: DoneSet, reps: tuple[int, int], rir: int, kit: Kit, catalogue: Catalogue
 ) -> WorkingLoad:
     """The load of a lift for `reps` with `rir` left; every weight in the unit of the set."""
     formulas = Formulas.of(catalogue)
     maximum = maximum_of(done.load, done.reps, done.rir, formulas)
     wanted = load_for(maximum, reps[0], rir, formulas)
     begin = kit.at_most(wanted.lower)
-    sure = catalogue.evidence["formulas-sure-reps"].value
+    usual = catalogue.defaults.ramp if exercise.multi_joint else ()
+    sure = catalogue.number("formulas-sure-reps")
     return WorkingLoad(
         exercise=exercise,
         done=done,
@@ -54,20 +56,19 @@ def working_load(
         maximum=maximum,
         wanted=wanted,
         begin=begin,
-        ramp=_ramp(begin, kit, exercise, catalogue),
+        ramp=() if begin is None else ramp_loads(begin.load, kit, usual),
         unsure=max(done.reps + done.rir, reps[0] + rir) > sure,
     )
 
 
-def _ramp(
-    begin: Built | None, kit: Bar | Steps, exercise: Exercise, catalogue: Catalogue
-) -> tuple[tuple[Built, int], ...]:
-    """The usual ramp-up sets of a cold multi-joint lift, each on what can be built; those that fall together once."""
-    if begin is None or not exercise.multi_joint:
-        return ()
+def ramp_loads(load: float, kit: Kit, steps: Iterable[tuple[int, int]]) -> tuple[tuple[Built, int], ...]:
+    """Ramp-up sets before a working load: each a load that can be built, lighter than it, and repetitions.
+
+    `steps` are (hundredths of the working load, repetitions); those that fall together are one set.
+    """
     found: dict[float, tuple[Built, int]] = {}
-    for share, reps in catalogue.defaults.ramp:
-        built = kit.at_most(begin.load * share / 100)
-        if built is not None and built.load < begin.load:
+    for share, reps in steps:
+        built = kit.at_most(load * share / 100)
+        if built is not None and built.load < load:
             found[built.load] = (built, reps)
     return tuple(found.values())
