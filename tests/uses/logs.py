@@ -8,7 +8,7 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.schema import Unit
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.log.values import LoggedSession, LoggedSet
-from setwright.solver.uses.loads.buildable import Bar, Steps
+from setwright.solver.uses.loads.buildable import Kit
 from setwright.solver.uses.loads.kits import usual_kit
 from setwright.solver.uses.progress.next_targets import KitOf, NextTarget, next_targets
 
@@ -44,7 +44,7 @@ def next_of(
     reps: tuple[int, int] = (8, 12),
     rir: int = 2,
     sets: int = 3,
-    kit: Bar | Steps | None = None,
+    kit: Kit | None = None,
     after: int = 3,
     every: int = 4,
     technique: str = "straight",
@@ -56,6 +56,6 @@ def next_of(
     return next_targets(week, sessions, usual_kits(kit), CATALOGUE, "kg", on)[0]
 
 
-def usual_kits(kit: Bar | Steps | None = None) -> KitOf:
+def usual_kits(kit: Kit | None = None) -> KitOf:
     """One kit for every lift, or the usual ones."""
     return lambda exercise, day: kit or usual_kit(exercise, "kg", None, None)

@@ -10,27 +10,30 @@ from hypothesis import strategies as st
 from logs import BENCH, CATALOGUE, CURL, next_of
 
 from setwright.catalogue.check import REP_RANGES
-from setwright.solver.uses.loads.buildable import Bar, Steps
+from setwright.solver.uses.loads.buildable import Bar, Kit, OnePlate, Steps
 
 PLATES = st.lists(st.sampled_from((0.5, 1.25, 2.5, 5.0, 10.0, 20.0)), min_size=1, max_size=6).map(tuple)
 KITS = st.one_of(
     st.builds(Bar, st.sampled_from((10.0, 20.0)), PLATES),
+    st.builds(OnePlate, PLATES),
     st.builds(Steps, st.sampled_from((1.0, 2.0, 5.0)), st.sampled_from((1.0, 2.0, 5.0)), st.sampled_from((24.0, 60.0))),
 )
 
 
-def loads_of(kit: Bar | Steps) -> list[float]:
-    """Every load of a kit, by sums of plates and by steps."""
+def loads_of(kit: Kit) -> list[float]:
+    """Every load of a kit, by sums of plates, by steps and by single plates."""
     if isinstance(kit, Bar):
         some = (s for n in range(len(kit.pairs) + 1) for s in itertools.combinations(kit.pairs, n))
         return sorted({round(kit.weight + 2 * sum(plates), 3) for plates in some})
+    if isinstance(kit, OnePlate):
+        return sorted(set(kit.plates))
     assert kit.most is not None
     return [kit.least + n * kit.step for n in range(200) if kit.least + n * kit.step <= kit.most]
 
 
 @dataclass(frozen=True)
 class Drawn:
-    kit: Bar | Steps
+    kit: Kit
     load: float
     reps: tuple[int, int]
     sessions: tuple[tuple[tuple[int, int | None], ...], ...]

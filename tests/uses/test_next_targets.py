@@ -187,9 +187,9 @@ def test_help_is_taken_away_where_the_load_helps() -> None:
 
 
 def test_beside_body_weight_the_smallest_step_is_taken() -> None:
-    """5 to 7.5 kg on a belt is half as much again of the plates and a few per cent of what is lifted."""
+    """5 to 6.25 kg on a belt is a quarter more of the plates and a few per cent of what is lifted."""
     target = next_of(LOADED, "5x8,8,8 @2", reps=(5, 8))
-    assert told(target) == ("top-of-range", 7.5, (5, 5, 5)) and target.reason.step is None
+    assert told(target) == ("top-of-range", 6.25, (5, 5, 5)) and target.reason.step is None
 
 
 def test_a_load_that_cannot_be_built_goes_to_the_next_easier_one() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.uses.loads.buildable import Bar, Built, Steps
+from setwright.solver.uses.loads.buildable import Built, Kit
 from setwright.solver.uses.loads.next_step import lighter, next_load, step_share
 from setwright.solver.uses.progress.numbers import ProgressNumbers
 
@@ -15,7 +15,7 @@ class Ladder:
     """The loads that can be built for one lift."""
 
     exercise: Exercise
-    kit: Bar | Steps
+    kit: Kit
     numbers: ProgressNumbers
 
     def same(self, load: float) -> Built | None:

@@ -10,7 +10,7 @@ from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Unit
 from setwright.solver.evaluation.week import Week
 from setwright.solver.log.values import LoggedSession
-from setwright.solver.uses.loads.buildable import Bar, Built, Steps
+from setwright.solver.uses.loads.buildable import Built, Kit
 from setwright.solver.uses.progress.case import Case
 from setwright.solver.uses.progress.exposure import Exposure, exposures_of_line
 from setwright.solver.uses.progress.ladder import Ladder
@@ -19,7 +19,7 @@ from setwright.solver.uses.progress.numbers import ProgressNumbers
 from setwright.solver.uses.progress.reason import Reason
 from setwright.solver.uses.progress.rules import decide
 
-KitOf = Callable[[Exercise, int], Bar | Steps | None]
+KitOf = Callable[[Exercise, int], Kit | None]
 """The loads that can be built for an exercise on a day (its index); None for body weight and bands."""
 
 
