@@ -35,8 +35,15 @@ class Ladder:
         return first if found is None or self.too_big(load, found) else found
 
     def easier(self, load: float, share: float) -> Built | None:
-        """The hardest load that is at least `share` easier (0 to 1); of a load that helps, the next that helps more."""
-        return next_load(self.kit, load) if self._helped else lighter(self.kit, load, 1 - share)
+        """The hardest load at least `share` easier (0 to 1), else the easiest if it is a usual step back.
+
+        Of a load that helps, the next that helps more.
+        """
+        if self._helped:
+            return next_load(self.kit, load)
+        easiest = next_load(self.kit, -1.0)
+        usual = lighter(self.kit, load, 1 - self.numbers.back)
+        return lighter(self.kit, load, 1 - share) or (None if usual is None else easiest)
 
     def too_big(self, load: float, harder: Built) -> bool:
         """Whether a step is more than the published 10 %; where the body is lifted too, its share cannot be told."""
