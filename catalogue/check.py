@@ -14,6 +14,8 @@ REP_RANGES = frozenset(
     {(5, 5), (5, 8), (6, 8), (6, 10), (8, 10), (8, 12), (10, 15), (12, 15), (12, 20), (15, 20), (15, 30)}
 )
 LOADS = ("barbell", "dumbbell", "stack", "plates", "bodyweight", "band", "kettlebell")
+BODY_WEIGHT = {"added": "plates", "helped": "stack"}
+"""What a load does to the body's own weight -> how such a lift is loaded."""
 TECHNIQUES = ("drop", "rest-pause")
 FOCUSES = ("upper", "lower", "push", "pull", "arms")
 LONGEST_LINE = 76
@@ -46,6 +48,9 @@ def _check_exercise(e: Exercise, catalogue: Catalogue) -> Iterator[Fault]:
     yield from unknown_words(where, "technique", e.techniques, TECHNIQUES)
     yield from unknown_words(where, "joint", e.joints, JOINTS)
     yield from unknown_words(where, "load kind", [e.load], LOADS)
+    if e.body_weight is not None and BODY_WEIGHT.get(e.body_weight) != e.load:
+        said = f"body_weight {e.body_weight!r} with load {e.load!r}"
+        yield Fault(where, said, "write added for a load of plates, helped for a stack")
     if not e.contributions:
         yield Fault(where, "trains no muscle", "give it a muscle")
     if e.reps not in REP_RANGES:

@@ -16,6 +16,7 @@ Limb = Literal["both", "each, then rest", "each, rest after each"]
 Technique = Literal["drop", "rest-pause"]
 Size = Literal["large", "small", "minor"]
 Place = Literal["portable", "place", "fixed"]
+BodyWeight = Literal["added", "helped"]
 
 
 @dataclass(frozen=True)
@@ -112,6 +113,8 @@ class Exercise:
     aliases: tuple[str, ...] = ()
     timed: bool = False
     """Whether a set is a hold or a carry: its repetitions are slow breaths, and sheets print seconds."""
+    body_weight: BodyWeight | None = None
+    """Where the body is lifted too: the load is `added` to it, or the load helped it up, so that less is harder."""
     notes: tuple[str, ...] = ()
     """Why a contribution other than 100 or 50 stands: a source or the word convention."""
 
@@ -134,6 +137,11 @@ class Exercise:
     def main_lift(self) -> bool:
         """Whether it is a high-fatigue multi-joint lift, the kind a session is built around."""
         return self.fatigue == "high" and self.slot.multi_joint
+
+    @property
+    def rest_after_each_side(self) -> bool:
+        """Whether a one-limb lift rests after each side, and not only after both."""
+        return self.limb == "each, rest after each"
 
     @cached_property
     def direct(self) -> frozenset[str]:

@@ -39,6 +39,7 @@ def parse_exercise(f: Fields, slots: Mapping[str, Slot]) -> Exercise:
         setting=f.text("setting"),
         cue=f.text("cue"),
         timed=f.flag("timed"),
+        body_weight=f.optional_text("body_weight"),  # type: ignore[arg-type]  # the word is checked in check.py
         link=f.optional_text("link"),
         aliases=f.texts("aliases"),
         notes=notes,

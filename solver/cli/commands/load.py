@@ -60,6 +60,9 @@ def command(
     if kit is None:
         said = f"{lift.name} has no load in {unit} to choose"
         raise UsageFault(Fault("load", said, "make it harder by its form, by repetitions or by a firmer band"))
+    if lift.body_weight == "helped":
+        said = f"the load of {lift.name} helps the body up, so that less is harder, which the formulas do not know"
+        raise UsageFault(Fault("load", said, "take one step less when all sets reach the top of the range"))
     wanted = reps or lift.reps
     if adds_to_the_body(lift) and wanted[0] + rir > done[1] + left:
         said = f"{lift.name} adds to the body's own weight, which the formulas would have to know for more repetitions"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from setwright.catalogue.version import own_version
+from setwright.solver.brief.schema import PRIVATE
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek, Line
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.sheets.common.block_notes import week_note
@@ -13,7 +14,7 @@ from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.block_model import SCHEMA
 from setwright.solver.sheets.document.provenance import evidence_digest
-from setwright.solver.sheets.document.solved_week import PRIVATE, assumed_of, brief_part
+from setwright.solver.sheets.document.solved_week import assumed_of, brief_part
 from setwright.solver.uses.blocks.ask import BlockAsk, Short, Travel
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.blocks.targets import Target

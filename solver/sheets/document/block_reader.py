@@ -17,6 +17,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.evaluation.week import Week
 from setwright.solver.rulebook import RULES, resolve
+from setwright.solver.sheets.common.exercise_names import ExerciseNames
 from setwright.solver.sheets.common.json_values import refuse_unwritable
 from setwright.solver.sheets.document.block_model import (
     SCHEMA,
@@ -27,7 +28,6 @@ from setwright.solver.sheets.document.block_model import (
     BlockWeekPart,
     SpanPart,
 )
-from setwright.solver.sheets.document.exercise_names import ExerciseNames
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Short, Span, Travel
 from setwright.solver.uses.blocks.ask_faults import checked
 from setwright.solver.uses.blocks.block import Block, BlockWeek

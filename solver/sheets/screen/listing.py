@@ -104,6 +104,7 @@ def _exercise_document(exercise: Exercise) -> dict[str, Any]:
         "joints": list(e.joints),
         "load": e.load,
         "load_step": e.load_step,
+        "body_weight": e.body_weight,
         "light_below": e.light_below,
         "setting": e.setting,
         "cue": e.cue,

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Final
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import LiftAsk
@@ -12,9 +11,6 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.uses.loads.buildable import Built, Kit
 from setwright.solver.uses.loads.kits import kit_on
 from setwright.solver.uses.loads.working_load import DoneSet, working_load
-
-MOVES_THE_BODY: Final = frozenset({"loaded-push-up", "loaded-back-extension"})
-"""Exercises whose load is added to the body's own, beside those with a belt."""
 
 
 @dataclass(frozen=True)
@@ -54,12 +50,13 @@ def done_set(ask: LiftAsk) -> DoneSet:
 
 def adds_to_the_body(exercise: Exercise) -> bool:
     """Whether the load is added to the body's own weight, which the formulas would have to know."""
-    return "dip-belt" in exercise.needs or exercise.id in MOVES_THE_BODY
+    return exercise.body_weight == "added"
 
 
 def _load_of(line: Line, ask: LiftAsk | None, kit: Kit, catalogue: Catalogue) -> LineLoad:
     exercise, entry = line.exercise, line.entry
-    if ask is None or exercise.timed:
+    # Of a machine that helps the body up more load is easier, which the formulas have the wrong way round.
+    if ask is None or exercise.timed or exercise.body_weight == "helped":
         return LineLoad(exercise, kit, None, known=False)
     done = done_set(ask)
     # For fewer repetitions the added load alone says too little, which is safe; for more it would say too much.

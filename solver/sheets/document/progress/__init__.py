@@ -1,0 +1,1 @@
+"""What a log says, as documents: next loads and a client's pace."""

@@ -1,0 +1,83 @@
+"""The next load and repetitions of every lift as a table for each day: last time, next time, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from setwright.catalogue.entries import Catalogue, Exercise
+from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.sheets.common.caution import CAUTION
+from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.words import day_name, page_width, wrapped
+from setwright.solver.sheets.screen.progress.amounts import built_words, day_month, load_words, sets_words
+from setwright.solver.sheets.screen.progress.why_words import BY_REPS_ALONE, why_sentence
+from setwright.solver.uses.progress.exposure import Exposure
+from setwright.solver.uses.progress.next_targets import NextTarget
+
+ALONE = f"{BY_REPS_ALONE} The log does not say how many repetitions were left: decided by the repetitions alone."
+FIND = (
+    "To find a load: begin with one that is easily lifted ten times, do the planned repetitions, and go up a step at a "
+    "time with the planned rest until as many are left as are asked for. Write down the load and what was left."
+)
+FIRST_SET = "The first set decides: where it leaves fewer than asked, take the load down for the others."
+
+
+def next_text(targets: Sequence[NextTarget], evaluated: EvaluatedWeek, width: int = 100) -> str:
+    """A table for each day of the week, what its marks mean, and how far to trust it."""
+    width = page_width(width)
+    catalogue = evaluated.resolved.catalogue
+    parts: list[list[str]] = []
+    for day in evaluated.resolved.days:
+        here = [target for target in targets if target.day == day.index]
+        if here:
+            parts.append([day_name(day), *_table(here, catalogue, width)])
+    parts += [wrapped(said, width) for said in _notes(targets, catalogue)]
+    return "\n\n".join("\n".join(part) for part in parts) + "\n"
+
+
+def _table(targets: Sequence[NextTarget], catalogue: Catalogue, width: int) -> list[str]:
+    rows = [_row(target, catalogue.exercises[target.exercise]) for target in targets]
+    room = width - 6
+    widest = [round(room * share) for share in (0.21, 0.22, 0.22)]
+    return grid(["Lift", "Last time", "Next time", "Why"], rows, "llll", [*widest, room - sum(widest)])
+
+
+def _row(target: NextTarget, exercise: Exercise) -> list[str]:
+    return [
+        exercise.name,
+        "" if target.last is None else _last(target.last, target.unit, exercise),
+        _next(target, exercise),
+        why_sentence(target, exercise),
+    ]
+
+
+def _last(last: Exposure, unit: str, exercise: Exercise) -> str:
+    """60 kg, 3 x 12, 2 left, 2 Mar."""
+    said = [rir for rir in last.rirs if rir is not None]
+    left = "" if not said else f"{min(said)} left" if min(said) == max(said) else f"{min(said)}-{max(said)} left"
+    parts = (load_words(last.load, unit, exercise), sets_words(last.reps, exercise), left, day_month(last.on))
+    return ", ".join(part for part in parts if part)
+
+
+def _next(target: NextTarget, exercise: Exercise) -> str:
+    """62.5 kg (20 + 1.25 a side), 3 x 8, 2 left."""
+    load = "" if target.load is None else built_words(target.load, target.unit, exercise)
+    return ", ".join(part for part in (load, sets_words(target.aims, exercise), f"{target.rir} left") if part)
+
+
+def _notes(targets: Sequence[NextTarget], catalogue: Catalogue) -> Iterator[str]:
+    if any(target.reason.by_reps_alone for target in targets):
+        yield ALONE
+    if any(target.reason.why in ("never-done", "load-unsaid") for target in targets):
+        yield FIND
+    yield f"{FIRST_SET} {left_more(catalogue)}"
+    yield f"Caution: {CAUTION}"
+
+
+def left_more(catalogue: Catalogue) -> str:
+    """By how much people misjudge what they leave, with its source."""
+    found = catalogue.evidence["halperin-2022-underprediction"]
+    return (
+        f"People leave on average about one repetition more than they say ({found.value:g}, {found.low:g} to "
+        f"{found.high:g}; {found.source}); nothing here is corrected for it."
+    )
