@@ -57,12 +57,15 @@ def client_of(book: Book, code: str) -> Client:
 
 def brief_of(book: Book, client: Client) -> dict[str, Any]:
     """The newest version of a client's brief as a raw table, health notes included: for planning alone."""
+    health = health_of(book, client)
+    return {**client.brief, "client": {**client.brief.get("client", {}), **health}} if health else dict(client.brief)
+
+
+def health_of(book: Book, client: Client) -> dict[str, Any]:
+    """Age, cautions and clearance of the newest version of a client's brief: for planning alone."""
     query = "SELECT health.document FROM health JOIN brief ON brief.id = health.brief WHERE client = ? AND version = ?"
     found = book.rows(query, client.id, client.version)
-    raw = dict(client.brief)
-    if found:
-        raw["client"] = {**raw.get("client", {}), **json.loads(found[0]["document"])}
-    return raw
+    return dict(json.loads(found[0]["document"])) if found else {}
 
 
 def keep_brief(book: Book, client: Client, raw: Mapping[str, Any], said: str) -> Client:

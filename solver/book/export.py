@@ -51,7 +51,7 @@ def _document(book: Book, client: Client) -> dict[str, Any]:
             }
             for s in sessions_of(book, client)
         ],
-        "unread": [{"place": u.place, "written": u.written, "why": u.why} for u in unread_of(book, client)],
+        "unread": [{"place": u.place, "text": u.text, "why": u.why} for u in unread_of(book, client)],
         "changes": [{"made": made, "said": said} for made, said in changes(book, client)],
     }
 

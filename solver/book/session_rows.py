@@ -5,25 +5,16 @@ from __future__ import annotations
 import hashlib
 import sqlite3
 from collections.abc import Iterable
-from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
 
 from setwright.solver.book.clients import Client
 from setwright.solver.book.moments import moment
+from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 
 
-@dataclass(frozen=True)
-class Unread:
-    """What an import did not understand: where it stood, as it was written, and why."""
-
-    place: str
-    written: str
-    why: str
-
-
-def import_row(connection: sqlite3.Connection, client: Client, source: bytes, unread: Iterable[Unread]) -> int:
+def import_row(connection: sqlite3.Connection, client: Client, source: bytes, unread: Iterable[UnreadRow]) -> int:
     """The row of an import; the same file again has the same row."""
     digest = hashlib.sha256(source).hexdigest()
     known = connection.execute("SELECT id FROM import WHERE client = ? AND digest = ?", (client.id, digest)).fetchone()
@@ -31,7 +22,7 @@ def import_row(connection: sqlite3.Connection, client: Client, source: bytes, un
         return int(known["id"])
     values = (client.id, moment(), digest)
     row = connection.execute("INSERT INTO import (client, made, digest) VALUES (?, ?, ?)", values).lastrowid or 0
-    connection.executemany("INSERT INTO unread VALUES (?, ?, ?, ?)", ((row, u.place, u.written, u.why) for u in unread))
+    connection.executemany("INSERT INTO unread VALUES (?, ?, ?, ?)", ((row, u.place, u.text, u.why) for u in unread))
     return row
 
 
@@ -39,15 +30,12 @@ def write_session(
     connection: sqlite3.Connection, client: Client, session: LoggedSession, imported: int | None, replaces: int | None
 ) -> None:
     """One session with its sets."""
-    fields = (
-        "client, made, import, replaces, digest, held_on, week, number, unit, started, ended, minutes, how_hard, note"
-    )
+    fields = "client, made, import, replaces, held_on, week, number, unit, started, ended, minutes, how_hard, note"
     values = (
         client.id,
         moment(),
         imported,
         replaces,
-        digest_of(session),
         session.on.isoformat(),
         session.week,
         session.session,
@@ -99,8 +87,3 @@ def _time(at: datetime | None) -> str | None:
 def _read(written: str | None) -> datetime | None:
     """A local time as it was kept."""
     return None if written is None else datetime.fromisoformat(written)
-
-
-def digest_of(session: LoggedSession) -> str:
-    """A digest of all that a session says."""
-    return hashlib.sha256(repr(session).encode()).hexdigest()

@@ -9,7 +9,8 @@ from datetime import date, datetime
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
-from setwright.solver.book.session_rows import Unread, import_row, session_of, set_of, write_session
+from setwright.solver.book.session_rows import import_row, session_of, set_of, write_session
+from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 
 
@@ -26,7 +27,7 @@ def log_sessions(
     book: Book,
     client: Client,
     sessions: Sequence[LoggedSession],
-    unread: Sequence[Unread] = (),
+    unread: Sequence[UnreadRow] = (),
     source: bytes | None = None,
     replace: bool = False,
 ) -> Kept:
@@ -54,10 +55,15 @@ def sessions_of(book: Book, client: Client) -> tuple[LoggedSession, ...]:
     return tuple(session for _, session in _standing(book, client))
 
 
-def unread_of(book: Book, client: Client) -> tuple[Unread, ...]:
+def session_at(book: Book, client: Client, like: LoggedSession) -> LoggedSession | None:
+    """The session that holds at another's day and number; None where there is none."""
+    return next((s for s in sessions_of(book, client) if _place(s) == _place(like)), None)
+
+
+def unread_of(book: Book, client: Client) -> tuple[UnreadRow, ...]:
     """What the imports of a client did not understand, in the order in which it came."""
     query = "SELECT u.* FROM unread u JOIN import ON import.id = u.import WHERE client = ? ORDER BY u.rowid"
-    return tuple(Unread(r["place"], r["written"], r["why"]) for r in book.rows(query, client.id))
+    return tuple(UnreadRow(r["place"], r["text"], r["why"]) for r in book.rows(query, client.id))
 
 
 def _standing(book: Book, client: Client) -> list[tuple[int, LoggedSession]]:

@@ -20,7 +20,7 @@ def _week() -> click.Command:
 
 
 def _block() -> click.Command:
-    from setwright.solver.cli.commands.block import command
+    from setwright.solver.cli.blocks.group import command
 
     return command
 
@@ -86,7 +86,7 @@ def _load() -> click.Command:
 
 
 def _log() -> click.Command:
-    from setwright.solver.cli.commands.log import command
+    from setwright.solver.cli.log.group import command
 
     return command
 
@@ -112,7 +112,7 @@ def _schema() -> click.Command:
 COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
     {
         "week": LazyCommand("Plan a week from a brief.", _week),
-        "block": LazyCommand("Plan several weeks: lighter weeks, travel, breaks, loads by week.", _block),
+        "block": LazyCommand("Weeks over time: plan a block, show it, go on from the log.", _block),
         "compare": LazyCommand("Set weeks side by side: goals or briefs.", _compare),
         "curve": LazyCommand("Show what time buys, and where the curve bends.", _curve),
         "audit": LazyCommand("Check a week: minutes, sets, rules broken and missed.", _audit),
@@ -123,7 +123,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "client": LazyCommand("The people of the book: add, list, show, change.", _client),
         "book": LazyCommand("The book itself: where, backup, check, export, erase.", _book),
         "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
-        "log": LazyCommand("Read what was done from a training log.", _log),
+        "log": LazyCommand("What was done: add, import, show, check; the pace.", _log),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),
         "schema": LazyCommand("Print the JSON Schema of a document.", _schema),

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime
 from typing import Literal
 
@@ -51,6 +52,19 @@ class LoggedSession:
     how_hard: int | None = None
     """0 to 10 as the client said; None unsaid."""
     note: str = ""
+
+    def followed_by(self, other: LoggedSession) -> LoggedSession:
+        """This session with another's sets after its own, and what the other says of the session where it says it."""
+        counted = Counter((done.exercise, done.side) for done in self.sets)
+        more = tuple(replace(s, number=s.number + counted[s.exercise, s.side]) for s in other.sets)
+        return replace(
+            self,
+            sets=(*self.sets, *more),
+            ended=other.ended or self.ended,
+            minutes=self.minutes if other.minutes is None else other.minutes,
+            how_hard=self.how_hard if other.how_hard is None else other.how_hard,
+            note="; ".join(part for part in (self.note, other.note) if part),
+        )
 
 
 def exposures(

@@ -15,7 +15,8 @@ from setwright.solver.book.care import check
 from setwright.solver.book.clients import add_client, client_of
 from setwright.solver.book.opened import open_book
 from setwright.solver.book.planned import blocks, keep_block
-from setwright.solver.book.sessions import Unread, log_sessions, sessions_of, unread_of
+from setwright.solver.book.sessions import log_sessions, sessions_of, unread_of
+from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from tests.book.conftest import RAW
 
@@ -38,7 +39,7 @@ def _write_on(place: Path, kind: str, begun: int, told: int) -> None:
             if kind == "add":
                 log_sessions(book, client, [_session(n)])
             elif kind == "import":
-                log_sessions(book, client, [_session(n)], [Unread(str(n), "words", "")], str(n).encode())
+                log_sessions(book, client, [_session(n)], [UnreadRow(str(n), "words", "")], str(n).encode())
             else:
                 keep_block(book, client, day, day, {"n": n, "filler": "x" * 20_000})
             os.write(told, n.to_bytes(4, "big"))

@@ -17,7 +17,8 @@ from setwright.solver.book.clients import Client, add_client, brief_of, changes,
 from setwright.solver.book.export import exported
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import block_on, blocks, keep_block, keep_week, week_starting
-from setwright.solver.book.sessions import Kept, Unread, log_sessions, sessions_of, unread_of
+from setwright.solver.book.sessions import Kept, log_sessions, sessions_of, unread_of
+from setwright.solver.log.unread import UnreadRow
 from tests.book.conftest import RAW, session
 
 MONDAY = date(2026, 5, 4)
@@ -64,7 +65,7 @@ def test_rest_and_back_are_noted(book: Book, client: Client) -> None:
 
 
 def test_the_same_sessions_twice_are_written_once(book: Book, client: Client) -> None:
-    both, unread = [session(4), session(7, 2)], [Unread("row 9", "felt good", "no column")]
+    both, unread = [session(4), session(7, 2)], [UnreadRow("row 9", "felt good", "no column")]
     assert log_sessions(book, client, both, unread, b"file") == Kept(2, 0, 0)
     assert log_sessions(book, client, both, unread, b"file") == Kept(0, 2, 0)
     assert sessions_of(book, client) == tuple(both)
@@ -140,7 +141,7 @@ def test_what_is_exported_is_all_of_it_with_health_notes_in_their_own_file(book:
 
 def test_an_erased_client_leaves_no_byte_and_the_others_stay(book: Book, client: Client, place: Path) -> None:
     other = add_client(book, "other", {**RAW, "client": {"code": "other"}})
-    log_sessions(book, client, [session(4)], [Unread("row 2", "wordsofthisone", "")], b"x")
+    log_sessions(book, client, [session(4)], [UnreadRow("row 2", "wordsofthisone", "")], b"x")
     log_sessions(book, other, [session(5)])
     keep_block(book, client, MONDAY, date(2026, 6, 14), {"said": "wordsofthisone"})
     keep_block(book, client, MONDAY, date(2026, 6, 14), {"said": "wordsofthisone, again"})

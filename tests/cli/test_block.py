@@ -22,7 +22,7 @@ PHRASE = "3 days x 45 min, novice, home dumbbells"
 
 
 def run(*words: str) -> Result:
-    return CliRunner().invoke(setwright, ["block", *words], prog_name="setwright")
+    return CliRunner().invoke(setwright, ["block", "plan", *words], prog_name="setwright")
 
 
 @pytest.fixture

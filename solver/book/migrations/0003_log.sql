@@ -13,7 +13,6 @@ CREATE TABLE session (
   made TEXT NOT NULL,
   import INTEGER REFERENCES import ON DELETE CASCADE,
   replaces INTEGER REFERENCES session ON DELETE CASCADE,
-  digest TEXT NOT NULL,
   held_on TEXT NOT NULL CHECK (held_on GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
   week INTEGER CHECK (week >= 1),
   number INTEGER CHECK (number >= 1),
@@ -45,7 +44,7 @@ CREATE TABLE set_done (
 CREATE TABLE unread (
   import INTEGER NOT NULL REFERENCES import ON DELETE CASCADE,
   place TEXT NOT NULL,
-  written TEXT NOT NULL,
+  text TEXT NOT NULL,
   why TEXT NOT NULL
 ) STRICT;
 CREATE INDEX unread_by_import ON unread (import);

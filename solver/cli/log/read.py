@@ -66,14 +66,14 @@ def command(
     catalogue = open_catalogue(overlay)
     data = bytes_of(file, MOST_BYTES, "name a log's file")
     found = read_log(data, place_of(file), catalogue, unit, columns, accept_near, date.today())
-    _say_what_was_left(found)
+    say_what_was_left(found)
     if wants_json(as_json, target):
         deliver(log_document(found.sessions, found.unread), target, force)
     else:
         deliver(_text(found, catalogue), target, force)
 
 
-def _say_what_was_left(found: LogFile) -> None:
+def say_what_was_left(found: LogFile) -> None:
     """Name what was read otherwise than written, and where something was not read; its words are not repeated."""
     for note in found.notes:
         say(note)

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.sheets.common.block_words import block_load_words
+from setwright.solver.sheets.common.load_words import Words
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
 from setwright.solver.sheets.handout.handout import Handout, handout_of
@@ -20,15 +21,16 @@ def block_handouts(block: Block, coach: Coach = DEFAULT_COACH) -> Iterator[tuple
     """
     for week in block.weeks:
         if week.parsed is not None and week.audit is not None:
-            yield week.number, _handout(block, week, coach)
+            yield week.number, week_handout(block, week, coach, block_load_words(week))
 
 
-def _handout(block: Block, week: BlockWeek, coach: Coach) -> Handout:
+def week_handout(block: Block, week: BlockWeek, coach: Coach, loads: Words) -> Handout:
+    """The handout of a week that has sessions, with these loads on its cards; raises as `block_handouts` does."""
     assert week.parsed is not None and week.audit is not None
     catalogue = week.audit.evaluated.resolved.catalogue
     # With the client's notes, by which the figures are checked; the handout takes them out again.
     source = {"brief": raw_of(week.parsed.brief)}
-    document = changed_week_document(source, week.parsed, week.audit, block_load_words(week))
+    document = changed_week_document(source, week.parsed, week.audit, loads)
     found = handout_of(document, catalogue, coach.model_copy(update={"weeks": 1}), week.starts, f"week {week.number}")
     return replace(
         found,

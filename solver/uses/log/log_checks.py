@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from statistics import median
@@ -45,17 +45,22 @@ class LogFinding:
     """The usual load, the planned sets, the ends of the range, or the sets of the right side."""
 
 
-def check_log(sessions: Sequence[LoggedSession], planned: Audit | Week | None = None) -> tuple[LogFinding, ...]:
-    """What looks wrong in some sessions, in their order; with a week also what is unlike it."""
+PlannedOn = Callable[[date], Audit | Week | None]
+"""The week that was planned for a day; None where none was."""
+
+
+def check_log(sessions: Sequence[LoggedSession], planned_on: PlannedOn = lambda _: None) -> tuple[LogFinding, ...]:
+    """What looks wrong in some sessions, in their order, and what is unlike the week that was planned for their day."""
     usual = _usual_loads(sessions)
-    week = planned.evaluated.week if isinstance(planned, Audit) else planned
-    weekdays = weekdays_of(planned) if isinstance(planned, Audit) else ()
     found: list[LogFinding] = []
     for session in sorted(sessions, key=lambda s: s.on):
         found += _slips(session, usual)
         found += _sides(session)
-        if week is not None:
-            found += _unlike(session, week, weekdays)
+        planned = planned_on(session.on)
+        if isinstance(planned, Audit):
+            found += _unlike(session, planned.evaluated.week, weekdays_of(planned))
+        elif planned is not None:
+            found += _unlike(session, planned, ())
     return tuple(found)
 
 

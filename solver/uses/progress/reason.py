@@ -24,6 +24,8 @@ Why = Literal[
     "fewer-sets",
     "technique-only",
     "more-reps",
+    "as-planned",
+    "lighter-week",
 ]
 """never-done: nothing logged, the load is to be found. load-unsaid: logged without its load.
 
@@ -33,7 +35,8 @@ two-for-two: two or more over the goal in the last set, two sessions running. to
 asked RIR. big-step-earned: enough repetitions beyond the range for a step of over 10 %. step-too-big: not yet enough.
 step-out-of-reach: more would be needed than are asked for. no-heavier: nothing heavier can be built. harder-form: body
 weight or a band at the top. fewer-sets: at the top, but not in all planned sets. technique-only: the only set
-has drops or pauses. more-reps: repetitions first, inside the range.
+has drops or pauses. more-reps: repetitions first, inside the range. as-planned: nothing logged, the
+block's own load. lighter-week: a share of the load last used, in a lighter week or a return.
 """
 
 

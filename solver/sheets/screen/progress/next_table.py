@@ -8,6 +8,7 @@ from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
+from setwright.solver.sheets.common.load_words import FIND_IT, Words, load_on_a_line
 from setwright.solver.sheets.common.words import day_name, page_width, wrapped
 from setwright.solver.sheets.screen.progress.amounts import built_words, day_month, load_words, sets_words
 from setwright.solver.sheets.screen.progress.why_words import BY_REPS_ALONE, why_sentence
@@ -19,6 +20,7 @@ FIND = (
     "To find a load: begin with one that is easily lifted ten times, do the planned repetitions, and go up a step at a "
     "time with the planned rest until as many are left as are asked for. Write down the load and what was left."
 )
+UNLOADED = ("bodyweight", "band")
 FIRST_SET = "The first set decides: where it leaves fewer than asked, take the load down for the others."
 
 
@@ -72,6 +74,22 @@ def _notes(targets: Sequence[NextTarget], catalogue: Catalogue) -> Iterator[str]
         yield FIND
     yield f"{FIRST_SET} {left_more(catalogue)}"
     yield f"Caution: {CAUTION}"
+
+
+def card_loads(evaluated: EvaluatedWeek, targets: Sequence[NextTarget]) -> Words:
+    """(day, place) -> what the card says as the load of each line: 62.5 kg x 8, find it, 9 reps."""
+    lines = [line for day in evaluated.on for line in day]
+    said = {}
+    for line, target in zip(lines, targets, strict=True):
+        aims = sets_words(target.aims[:1], line.exercise)
+        if target.load is not None:
+            words = f"{load_on_a_line(target.load.load, target.unit, line.exercise)} x {aims}"
+        elif target.reason.why in ("never-done", "load-unsaid") and line.exercise.load not in UNLOADED:
+            words = FIND_IT
+        else:
+            words = f"{aims} reps"
+        said[line.day.index, line.place] = words
+    return said
 
 
 def left_more(catalogue: Catalogue) -> str:

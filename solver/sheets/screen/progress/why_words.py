@@ -37,6 +37,8 @@ def _sentence(target: NextTarget, exercise: Exercise) -> str:
         "fewer-sets": f"At the top, but in {done} of {counted(target.sets, 'set')}: all sets first.",
         "technique-only": "The set has drops or pauses, so its repetitions decide nothing: the same load.",
         "more-reps": f"Repetitions first, up to {high}.",
+        "as-planned": "Nothing logged yet: as the block plans it.",
+        "lighter-week": "A lighter week: fewer sets, a lighter load, more left.",
     }[reason.why]
 
 

@@ -1,8 +1,10 @@
-"""`setwright block`: a brief in, several weeks out."""
+"""`setwright block plan`: a brief in, several weeks out; those of a client are kept in the book."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from datetime import date, timedelta
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -11,6 +13,7 @@ import click
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.block_types import SetsNowType, ShortType, SpanType, TravelType
+from setwright.solver.cli.books import book_option, is_code, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
 from setwright.solver.cli.console.messages import columns, say
@@ -43,7 +46,7 @@ if TYPE_CHECKING:
     from setwright.solver.uses.blocks.block import Block, NoBlock
 
 
-@click.command("block", cls=PrintingCommand)
+@click.command("plan", cls=PrintingCommand)
 @click.argument("brief", nargs=-1, required=True)
 @click.option("--weeks", type=GatheredType(click.INT, 6), default=6, show_default=True, metavar="N", help="Weeks.")
 @click.option("--starts", type=GatheredType(DayType()), metavar="MONDAY", help="The first day, as YYYY-MM-DD.")
@@ -80,6 +83,7 @@ if TYPE_CHECKING:
 @click.option("--plot", type=FILE, metavar="FILE", help="Draw sets and loads by week into an SVG file.")
 @click.option("--private", is_flag=True, help="Let JSON carry the client's cautions and clearance.")
 @search_option(DEFAULT)
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context
@@ -100,21 +104,24 @@ def command(
     force: bool,
     **asked: Any,
 ) -> None:
-    """Plan a block of weeks from a BRIEF: a TOML file, - for standard input, or a phrase.
+    """Plan a block of weeks from a BRIEF: a phrase, a TOML file, - for standard input, or @CODE.
+
+    The block of a client is kept in the book; it begins on the coming Monday unless --starts says when.
 
     \b
-    setwright block "3 days x 45 min, novice" --weeks 6 --starts 2026-01-05
-    setwright block client.toml --travel "2026-01-20..2026-01-29 hotel-gym 2x25" --sheets cards
+    setwright block plan "3 days x 45 min, novice" --weeks 6 --starts 2026-01-05
+    setwright block plan @M --travel "2026-01-20..2026-01-29 hotel-gym 2x25" --sheets cards
     """
-    catalogue, collector, ask = open_catalogue(overlay), FaultCollector(), ask_of(asked)
+    catalogue, collector, source = open_catalogue(overlay), FaultCollector(), " ".join(brief)
+    ask = dated(ask_of(asked)) if is_code(source) else ask_of(asked)
     collector.add(gathered_faults(ctx))
     for path in (target, plot):
         collector.result_of(partial(check_target, path, force))
-    collector.add(list(_output_faults(folder, formats, plot)))
+    collector.add(list(output_faults(folder, formats, plot)))
     names = formats or ("pdf",)
     coach = collector.result_of(partial(coach_with, coach_file, catalogue, start=ask.starts)) if folder else None
     collector.add(undated_faults(names, coach) if folder else [])
-    parsed = collector.result_of(lambda: brief_from(" ".join(brief), catalogue))
+    parsed = collector.result_of(lambda: brief_from(source, catalogue))
     collector.result_of(lambda: _checked(ask, parsed, catalogue, folder, names, force))
     week = collector.result_of(lambda: (_week_of(week_file, parsed, catalogue),))
     collector.raise_all()
@@ -123,17 +130,42 @@ def command(
     with Stopping() as stopping:
         options = SolveOptions(SEARCHES[search], stopped=stopping, pairs_note=False)
         block = _planned(parsed, catalogue, ask, options, week[0])
-    files = _sheets(block, names, coach) if folder else {}
+    files = sheets_of(block, names, coach) if folder else {}
     as_document = wants_json(as_json, target)
-    result, drawn = _result_of(block, as_document, private), _drawn(block) if plot else ""
+    result, drawn = result_of(block, as_document, private), _drawn(block) if plot else ""
     if folder:
         deliver_all(files, folder, force)
     if plot:
         deliver(drawn, plot, force)
+    if is_code(source):
+        keep(source, block)
     deliver(result, target, force)
     if private and as_document:
         say("note: the json carries health notes (--private); it is not for the client's folder")
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.DONE)
+
+
+def dated(ask: BlockAsk) -> BlockAsk:
+    """The ask with a first day: the coming Monday, which is said, where it names none."""
+    if ask.starts is not None:
+        return ask
+    monday = date.today() + timedelta(days=(7 - date.today().weekday()) % 7)
+    say(f"the block starts on {monday.isoformat()}, the coming Monday; --starts names another")
+    return replace(ask, starts=monday)
+
+
+def keep(code: str, block: Block) -> None:
+    """Keep a client's block in the book, without health notes; raises SetwrightError."""
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.book.planned import keep_block
+    from setwright.solver.sheets.document.block_document import block_document
+
+    starts, ends = block.weeks[0].starts, block.weeks[-1].place.ends
+    assert starts is not None and ends is not None
+    with the_book() as book:
+        client = client_of(book, code)
+        keep_block(book, client, starts, ends, block_document(block))
+    say(f"written down for @{client.code}: the block of {starts.isoformat()} to {ends.isoformat()}")
 
 
 def ask_of(asked: Mapping[str, Any]) -> BlockAsk:
@@ -156,7 +188,7 @@ def ask_of(asked: Mapping[str, Any]) -> BlockAsk:
     )
 
 
-def _output_faults(folder: Path | None, formats: tuple[str, ...] | None, plot: Path | None) -> Iterator[Fault]:
+def output_faults(folder: Path | None, formats: tuple[str, ...] | None, plot: Path | None) -> Iterator[Fault]:
     if formats and folder is None:
         yield Fault("--as", "writes sheets, and no folder is named", "add --sheets FOLDER")
     if plot is not None and plot.suffix.lower() != ".svg":
@@ -207,8 +239,6 @@ def _planned(
     parsed: ParsedBrief, catalogue: Catalogue, ask: BlockAsk, options: SolveOptions, week: Week | None
 ) -> Block:
     """The block, with a line of progress on a terminal; raises NoWeekError where a week of it has none."""
-    from dataclasses import replace
-
     from setwright.solver.uses.blocks.block import NoBlock
     from setwright.solver.uses.blocks.planning import plan_block
 
@@ -235,7 +265,7 @@ def _no_week(found: NoBlock) -> NoWeekError:
     return NoWeekError(fault, ExitCode.OUT_OF_TIME)
 
 
-def _sheets(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
+def sheets_of(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
     """File name -> bytes of every week's sheets, all of them before any is written."""
     from setwright.solver.sheets.formats import FORMATS, written
     from setwright.solver.sheets.handout.block_handouts import block_handouts
@@ -248,7 +278,7 @@ def _sheets(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict
     }
 
 
-def _result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:
+def result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:
     if as_document:
         from setwright.solver.sheets.document.block_document import block_document
 

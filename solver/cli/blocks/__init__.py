@@ -1,0 +1,1 @@
+"""`setwright block`: several weeks planned, kept, shown, and gone on with from the log."""

@@ -1,0 +1,60 @@
+"""The blocks of a client as the book keeps them, read back with the client's health notes."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date, timedelta
+from typing import TYPE_CHECKING, Any
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.books import MARK
+
+if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
+    from setwright.solver.auditing import Audit
+    from setwright.solver.book.clients import Client
+    from setwright.solver.book.opened import Book
+    from setwright.solver.uses.blocks.block import Block, BlockWeek
+
+
+def block_at(book: Book, client: Client, day: date, catalogue: Catalogue) -> Block:
+    """The block that a day stands in, else the newest; raises UsageFault where there is none."""
+    from setwright.solver.book.planned import block_on
+
+    kept = block_on(book, client, day)
+    if kept is None:
+        remedy = f"`setwright block plan {MARK}{client.code}` plans one"
+        raise UsageFault(Fault(f"{MARK}{client.code}", "has no block in the book", remedy))
+    return read_kept(book, client, kept.document, catalogue)
+
+
+def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue: Catalogue) -> Block:
+    """A block's document as a block, its weeks audited with the client's health notes."""
+    from setwright.solver.book.clients import health_of
+    from setwright.solver.sheets.document.block_reader import read_block
+
+    return read_block(_with_health(document, health_of(book, client)), catalogue, f"{MARK}{client.code}: block")
+
+
+def week_on(block: Block, day: date) -> BlockWeek | None:
+    """The block's week that a day stands in; None where the block does not reach it."""
+    for week in block.weeks:
+        if week.starts is not None and week.starts <= day < week.starts + timedelta(weeks=1):
+            return week
+    return None
+
+
+def audit_on(blocks: Sequence[Block], day: date) -> Audit | None:
+    """The week that a day stands in, of the last block that has it; None where no block has."""
+    found = [week for block in blocks if (week := week_on(block, day)) is not None and week.audit is not None]
+    return found[-1].audit if found else None
+
+
+def _with_health(document: Mapping[str, Any], health: Mapping[str, Any]) -> dict[str, Any]:
+    """A block's document with the health notes in each of its briefs."""
+
+    def noted(brief: Mapping[str, Any] | None) -> dict[str, Any] | None:
+        return None if brief is None else {**brief, "client": {**brief.get("client", {}), **health}}
+
+    weeks = [{**week, "brief": noted(week["brief"])} for week in document["weeks"]]
+    return {**document, "brief": noted(document["brief"]), "weeks": weeks}

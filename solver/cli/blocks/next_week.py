@@ -1,0 +1,155 @@
+"""`setwright block next`: what to load next, from the log, with one reason each."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+import click
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.blocks.kept_block import block_at, week_on
+from setwright.solver.cli.blocks.plan import output_faults, sheet_stem
+from setwright.solver.cli.books import MARK, book_option, the_book
+from setwright.solver.cli.console.folder_output import deliver_all
+from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.fault_collector import FaultCollector
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import DayType
+from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
+
+if TYPE_CHECKING:
+    from setwright.solver.log.values import LoggedSession
+    from setwright.solver.sheets.handout.coach import Coach
+    from setwright.solver.uses.blocks.block import Block, BlockWeek
+    from setwright.solver.uses.progress.next_targets import NextTarget
+
+
+LAST = 6
+"""So many of the last sessions are set against the plan."""
+
+
+@click.command("next", cls=PrintingCommand)
+@click.argument("code")
+@click.option("--on", type=DayType(), metavar="DATE", help="The week that this day stands in; today.")
+@click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write the week's sheets with these loads.")
+@click.option("--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf.")
+@click.option("--plots", type=FILE, metavar="FOLDER", help="Draw each lift's estimated maximum into FOLDER.")
+@coach_option
+@book_option
+@catalogue_option
+@output_options
+def command(
+    code: str,
+    on: date | None,
+    folder: Path | None,
+    formats: tuple[str, ...] | None,
+    plots: Path | None,
+    coach_file: Path | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Say what CODE loads next in the week of the block, why, what was done of the plan, and what stands still.
+
+    \b
+    setwright block next @M --on 2026-01-12 --sheets cards
+    """
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.book.sessions import sessions_of
+    from setwright.solver.uses.progress.in_block import block_targets
+
+    catalogue, collector, day = open_catalogue(overlay), FaultCollector(), on or date.today()
+    collector.result_of(lambda: check_target(target, force))
+    collector.add(list(output_faults(folder, formats, None)))
+    collector.raise_all()
+    with the_book() as book:
+        client = client_of(book, code)
+        block, sessions = block_at(book, client, day, catalogue), sessions_of(book, client)
+    week = _week_of(block, day, client.code)
+    targets = block_targets(block, week, sessions, day)
+    if folder:
+        names = formats or ("pdf",)
+        coach = coach_with(coach_file, catalogue, start=week.starts)
+        collector.add(undated_faults(names, coach))
+        collector.raise_all()
+        deliver_all(_sheets(block, week, targets, names, coach), folder, force)
+    if plots:
+        deliver_all(_plots(week, sessions), plots, force)
+    deliver(_result_of(week, targets, sessions, day, wants_json(as_json, target)), target, force)
+
+
+def _week_of(block: Block, day: date, code: str) -> BlockWeek:
+    """The week that a day stands in; raises UsageFault outside the block and in a week off."""
+    week = week_on(block, day)
+    if week is None:
+        said = f"{day.isoformat()} lies outside the block, {block.weeks[0].starts} to {block.weeks[-1].place.ends}"
+        raise UsageFault(Fault(f"{MARK}{code}", said, "name a day of it with --on, or plan the next block"))
+    if week.evaluated is None:
+        raise UsageFault(Fault(f"{MARK}{code}", f"week {week.number} is off", "name a day of another week with --on"))
+    return week
+
+
+def _result_of(
+    week: BlockWeek, targets: tuple[NextTarget, ...], sessions: tuple[LoggedSession, ...], day: date, document: bool
+) -> str | dict[str, Any]:
+    """The targets as a document, or as text with what was done before and what stands still."""
+    evaluated, audit = week.evaluated, week.audit
+    assert evaluated is not None and audit is not None
+    unit = evaluated.resolved.brief.client.unit
+    if document:
+        from setwright.solver.sheets.document.progress.next_document import next_document
+
+        return next_document(targets, evaluated, unit, day)
+    from setwright.solver.sheets.screen.progress.done_table import sessions_text
+    from setwright.solver.sheets.screen.progress.next_table import next_text
+    from setwright.solver.sheets.screen.progress.stall_words import stalls_text
+    from setwright.solver.uses.progress.done_against_planned import sessions_done
+    from setwright.solver.uses.progress.in_block import kits_of
+    from setwright.solver.uses.progress.stalls import stalls
+
+    width = columns()
+    parts = [f"Week {week.number}, {week.kind}, from {week.starts}\n", next_text(targets, evaluated, width)]
+    past = [session for session in sessions if session.on <= day]
+    if past:
+        parts.append(sessions_text(sessions_done(evaluated, past[-LAST:]), evaluated, unit, width))
+    if found := stalls(audit, past, kits_of(evaluated), unit):
+        parts.append(stalls_text(found, evaluated.resolved.catalogue, unit, width))
+    return "\n".join(parts)
+
+
+def _sheets(
+    block: Block, week: BlockWeek, targets: tuple[NextTarget, ...], formats: tuple[str, ...], coach: Coach | None
+) -> dict[str, bytes]:
+    """File name -> bytes of the week's sheets, its cards with the loads from the log."""
+    from setwright.solver.sheets.formats import FORMATS, written
+    from setwright.solver.sheets.handout.block_handouts import week_handout
+    from setwright.solver.sheets.handout.coach import DEFAULT_COACH
+    from setwright.solver.sheets.screen.progress.next_table import card_loads
+
+    assert week.evaluated is not None
+    handout = week_handout(block, week, coach or DEFAULT_COACH, card_loads(week.evaluated, targets))
+    return {f"{sheet_stem(week.number)}.{FORMATS[name].ending}": written(name, handout) for name in formats}
+
+
+def _plots(week: BlockWeek, sessions: tuple[LoggedSession, ...]) -> dict[str, bytes]:
+    """File name -> SVG of each lift's estimated maximum, for lifts that were done twice or more."""
+    from setwright.solver.sheets.screen.progress.stall_words import drawn_maximum
+    from setwright.solver.uses.progress.maximum_course import has_maximum, maximum_course
+
+    evaluated = week.evaluated
+    assert evaluated is not None
+    files: dict[str, bytes] = {}
+    for line in evaluated.lines:
+        if has_maximum(line.exercise):
+            course = maximum_course(sessions, line.entry, evaluated.resolved.catalogue)
+            if len(course) > 1:
+                drawn = drawn_maximum(course, line.exercise.name, evaluated.resolved.brief.client.unit)
+                files[f"{line.exercise.id}.svg"] = drawn.encode()
+    if not files:
+        raise UsageFault(Fault("--plots", "no lift of the week was logged twice with its load", "log more sessions"))
+    return files

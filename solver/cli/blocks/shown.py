@@ -1,0 +1,61 @@
+"""`setwright block show`: the block that is kept, on screen, as a document, as sheets."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+
+import click
+
+from setwright.solver.cli.blocks.kept_block import block_at
+from setwright.solver.cli.blocks.plan import output_faults, result_of, sheets_of
+from setwright.solver.cli.books import book_option, the_book
+from setwright.solver.cli.console.folder_output import deliver_all
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.fault_collector import FaultCollector
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import DayType
+from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
+
+
+@click.command("show", cls=PrintingCommand)
+@click.argument("code")
+@click.option("--on", type=DayType(), metavar="DATE", help="The block of this day; else today's, else the newest.")
+@click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write every week's sheet into FOLDER.")
+@click.option("--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf.")
+@coach_option
+@book_option
+@catalogue_option
+@output_options
+def command(
+    code: str,
+    on: date | None,
+    folder: Path | None,
+    formats: tuple[str, ...] | None,
+    coach_file: Path | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Show the block of CODE as it was planned.
+
+    \b
+    setwright block show @M --sheets cards --as pdf,xlsx
+    """
+    from setwright.solver.book.clients import client_of
+
+    catalogue, collector = open_catalogue(overlay), FaultCollector()
+    collector.result_of(lambda: check_target(target, force))
+    collector.add(list(output_faults(folder, formats, None)))
+    collector.raise_all()
+    with the_book() as book:
+        block = block_at(book, client_of(book, code), on or date.today(), catalogue)
+    if folder:
+        names = formats or ("pdf",)
+        coach = coach_with(coach_file, catalogue, start=block.ask.starts)
+        collector.add(undated_faults(names, coach))
+        collector.raise_all()
+        deliver_all(sheets_of(block, names, coach), folder, force)
+    deliver(result_of(block, wants_json(as_json, target), False), target, force)

@@ -1,0 +1,84 @@
+"""`setwright log show` and `setwright log check`."""
+
+from __future__ import annotations
+
+from datetime import date
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from setwright.solver.cli.books import book_option, the_book
+from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.option_types import DayType
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
+
+if TYPE_CHECKING:
+    from setwright.solver.log.values import LoggedSession
+
+MOST_TABLES = 10
+"""So many sessions are printed as tables; more as a list."""
+
+
+def _between(sessions: tuple[LoggedSession, ...], first: date | None, last: date | None) -> list[LoggedSession]:
+    return [s for s in sessions if (first is None or s.on >= first) and (last is None or s.on <= last)]
+
+
+@click.command("show", cls=PrintingCommand)
+@click.argument("code")
+@click.option("--from", "first", type=DayType(), metavar="DATE", help="No session before it.")
+@click.option("--to", "last", type=DayType(), metavar="DATE", help="No session after it.")
+@book_option
+@catalogue_option
+@output_options
+def show_command(
+    code: str,
+    first: date | None,
+    last: date | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Show the sessions of CODE: up to ten as tables, more as a list."""
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.book.sessions import sessions_of, unread_of
+    from setwright.solver.sheets.document.log_model import log_document
+    from setwright.solver.sheets.screen.log import session_text, sessions_text
+
+    check_target(target, force)
+    catalogue = open_catalogue(overlay)
+    with the_book() as book:
+        client = client_of(book, code)
+        found, unread = _between(sessions_of(book, client), first, last), unread_of(book, client)
+    if wants_json(as_json, target):
+        deliver(log_document(found, unread), target, force)
+    elif 0 < len(found) <= MOST_TABLES:
+        deliver("\n".join(session_text(session, catalogue, columns()) for session in found), target, force)
+    else:
+        deliver(sessions_text(found), target, force)
+
+
+@click.command("check", cls=PrintingCommand)
+@click.argument("code")
+@click.option("--from", "first", type=DayType(), metavar="DATE", help="No session before it.")
+@book_option
+@catalogue_option
+def check_command(code: str, first: date | None, overlay: Path | None) -> None:
+    """Show what in the log of CODE looks like a slip, and what is unlike the block's weeks."""
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.book.planned import blocks
+    from setwright.solver.book.sessions import sessions_of
+    from setwright.solver.cli.blocks.kept_block import audit_on, read_kept
+    from setwright.solver.sheets.screen.log import findings_text
+    from setwright.solver.uses.log.log_checks import check_log
+
+    catalogue = open_catalogue(overlay)
+    with the_book() as book:
+        client = client_of(book, code)
+        sessions = _between(sessions_of(book, client), first, None)
+        kept = [read_kept(book, client, found.document, catalogue) for found in blocks(book, client)]
+    findings = check_log(sessions, lambda day: audit_on(kept, day))
+    deliver(findings_text(findings, catalogue, columns()), None, False)
