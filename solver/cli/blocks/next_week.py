@@ -17,11 +17,12 @@ from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
-from setwright.solver.cli.option_types import DayType
+from setwright.solver.cli.option_types import DayType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
 
 if TYPE_CHECKING:
+    from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
     from setwright.solver.log.values import LoggedSession
     from setwright.solver.sheets.handout.coach import Coach
     from setwright.solver.uses.blocks.block import Block, BlockWeek
@@ -42,7 +43,9 @@ LAST = 6
 @book_option
 @catalogue_option
 @output_options
+@click.pass_context
 def command(
+    ctx: click.Context,
     code: str,
     on: date | None,
     folder: Path | None,
@@ -65,6 +68,7 @@ def command(
 
     catalogue, collector, day = open_catalogue(overlay), FaultCollector(), on or date.today()
     collector.result_of(lambda: check_target(target, force))
+    collector.add(gathered_faults(ctx))
     collector.add(list(output_faults(folder, formats, None)))
     collector.raise_all()
     with the_book() as book:
@@ -80,7 +84,7 @@ def command(
         deliver_all(_sheets(block, week, targets, names, coach), folder, force)
     if plots:
         deliver_all(_plots(week, sessions), plots, force)
-    deliver(_result_of(week, targets, sessions, day, wants_json(as_json, target)), target, force)
+    deliver(_result_of(block, week, targets, sessions, day, wants_json(as_json, target)), target, force)
 
 
 def _week_of(block: Block, day: date, code: str) -> BlockWeek:
@@ -94,8 +98,20 @@ def _week_of(block: Block, day: date, code: str) -> BlockWeek:
     return week
 
 
+def _planned_for(block: Block, session: LoggedSession, otherwise: BlockWeek) -> EvaluatedWeek:
+    """The week that was planned for a session's day, else another."""
+    found = (week_on(block, session.on) or otherwise).evaluated or otherwise.evaluated
+    assert found is not None
+    return found
+
+
 def _result_of(
-    week: BlockWeek, targets: tuple[NextTarget, ...], sessions: tuple[LoggedSession, ...], day: date, document: bool
+    block: Block,
+    week: BlockWeek,
+    targets: tuple[NextTarget, ...],
+    sessions: tuple[LoggedSession, ...],
+    day: date,
+    document: bool,
 ) -> str | dict[str, Any]:
     """The targets as a document, or as text with what was done before and what stands still."""
     evaluated, audit = week.evaluated, week.audit
@@ -115,8 +131,9 @@ def _result_of(
     width = columns()
     parts = [f"Week {week.number}, {week.kind}, from {week.starts}\n", next_text(targets, evaluated, width)]
     past = [session for session in sessions if session.on <= day]
-    if past:
-        parts.append(sessions_text(sessions_done(evaluated, past[-LAST:]), evaluated, unit, width))
+    done = [one for session in past[-LAST:] for one in sessions_done(_planned_for(block, session, week), [session])]
+    if done:
+        parts.append(sessions_text(done, evaluated, unit, width))
     if found := stalls(audit, past, kits_of(evaluated), unit):
         parts.append(stalls_text(found, evaluated.resolved.catalogue, unit, width))
     return "\n".join(parts)

@@ -14,7 +14,7 @@ from setwright.solver.cli.console.folder_output import deliver_all
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
-from setwright.solver.cli.option_types import DayType
+from setwright.solver.cli.option_types import DayType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
 
@@ -28,7 +28,9 @@ from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach
 @book_option
 @catalogue_option
 @output_options
+@click.pass_context
 def command(
+    ctx: click.Context,
     code: str,
     on: date | None,
     folder: Path | None,
@@ -48,6 +50,7 @@ def command(
 
     catalogue, collector = open_catalogue(overlay), FaultCollector()
     collector.result_of(lambda: check_target(target, force))
+    collector.add(gathered_faults(ctx))
     collector.add(list(output_faults(folder, formats, None)))
     collector.raise_all()
     with the_book() as book:

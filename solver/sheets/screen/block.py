@@ -10,6 +10,7 @@ from setwright.solver.sheets.common.block_words import MARKS_MEAN, cell_words, c
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import (
+    counted,
     day_name,
     listed,
     page_width,
@@ -42,7 +43,7 @@ def block_text(block: Block, width: int = 100) -> str:
     brief, resolved = block.parsed.brief, block.base.evaluated.resolved
     parts = [
         wrapped(CLEARANCE, width) if clearance_needed(brief, resolved.catalogue) else [],
-        wrapped(f"{len(block.weeks)} weeks. {headline(resolved)}", width),
+        wrapped(f"{headline(resolved)}; {counted(len(block.weeks), 'week')}", width),
         _weeks(block, width),
         *_lifts(block, width),
         *_muscles(block, width),

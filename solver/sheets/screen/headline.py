@@ -9,7 +9,8 @@ from setwright.solver.sheets.common.words import counted, listed, muscle_name
 def headline(resolved: ResolvedBrief, goal: bool = True) -> str:
     """The title and the client's code, then the brief's days, goal, experience, priorities and kit."""
     brief = resolved.brief
-    name = " ".join(part for part in (brief.title, f"({brief.client.code})" if brief.client.code else "") if part)
+    code = brief.client.code
+    name = f"{brief.title} ({code})" if brief.title and code else brief.title or code
     said = "; ".join(brief_parts(resolved, goal=goal))
     return f"{name}: {said}" if name else said
 

@@ -27,6 +27,10 @@ def _one(reps: int, exercise: Exercise) -> str:
     return one_set((reps, reps), exercise)
 
 
+SLACK = 1e-6
+"""What a sum of plates may be off by in floating point."""
+
+
 def load_words(load: float | None, unit: str, exercise: Exercise) -> str:
     """60 kg, or 60 kg of help on a machine that helps the body up; nothing without a load."""
     if load is None:
@@ -36,7 +40,10 @@ def load_words(load: float | None, unit: str, exercise: Exercise) -> str:
 
 def built_words(built: Built, unit: str, exercise: Exercise) -> str:
     """62.5 kg (20 + 1.25 a side)."""
-    plates = f" ({' + '.join(f'{plate:g}' for plate in built.plates)} a side)" if built.plates else ""
+    one_end = sum(built.plates) > built.load / 2 + SLACK
+    plates = (
+        f" ({' + '.join(f'{plate:g}' for plate in built.plates)}{'' if one_end else ' a side'})" if built.plates else ""
+    )
     return load_words(built.load, unit, exercise) + plates
 
 
