@@ -37,7 +37,7 @@ def typed_sets(name: str, fields: FilledFields, lift: Exercise | None) -> list[S
     load, unit = (None, None) if name == "load" else fields.one("load", load_of) or (None, None)
     timed = lift is not None and lift.timed
     most, noun = (MOST_HELD, "s") if timed else (MOST_REPS, "repetitions")
-    found = fields.one(name, sets_of) or ()
+    found: tuple[SetText, ...] = fields.one(name, sets_of) or ()
     if not fields.single and len(found) == 1 and _may_be_sets(found[0]):
         remedy = f"write {found[0].load:g} kg x {found[0].reps} for the load, else each set's load: 80x8x3"
         fields.fault(name, f"got {shown(cell)}, which may be a load or a number of sets", remedy)
@@ -60,13 +60,8 @@ def typed_sets(name: str, fields: FilledFields, lift: Exercise | None) -> list[S
 
 def _may_be_sets(done: SetText) -> bool:
     """Whether the load of a lone set could be a number of sets."""
-    return (
-        not done.added
-        and done.unit is None
-        and done.load is not None
-        and done.load.is_integer()
-        and 0 < done.load <= MOST_GUESSED
-    )
+    small = done.load is not None and done.load.is_integer() and 0 < done.load <= MOST_GUESSED
+    return small and done.unit is None and not done.added
 
 
 def _schemed(fields: FilledFields) -> FilledFields:
