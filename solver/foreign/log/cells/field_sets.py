@@ -53,8 +53,9 @@ def typed_sets(name: str, fields: FilledFields, lift: Exercise | None) -> list[S
         if done.reps > most or (done.held and lift and not timed):
             fields.fault(name, f"got {shown(cell)}, expected at most {most} {noun}")
             return []
-        one = (done.load, done.unit) if done.weighted else (load, unit)
-        sets.append(SetText(breaths_of(done.reps) if timed else done.reps, *one, done.rir, note=done.note))
+        own_load, own_unit = (done.load, done.unit) if done.weighted else (load, unit)
+        reps = breaths_of(done.reps) if timed else done.reps
+        sets.append(SetText(reps, own_load, own_unit, done.rir, note=done.note))
     return sets
 
 
