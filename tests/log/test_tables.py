@@ -132,6 +132,24 @@ def test_a_row_may_hold_the_sets_of_a_lift() -> None:
     assert said.startswith("line 2, reps: has 3 numbers of repetitions, 2 loads")
 
 
+@pytest.mark.parametrize(
+    ("head", "cells"), [("sets x reps,weight", "3x5,100"), ("sets,load", "3 x 5,100"), ("sets,load", "3 sets of 5,100")]
+)
+def test_sets_by_repetitions_beside_a_load_are_no_load(head: str, cells: str) -> None:
+    assert only(f"date,exercise,{head}\n2026-01-05,squat,{cells}\n") == 3 * [(SQUAT, 100, 5, None)]
+
+
+def test_a_lone_small_number_before_repetitions_is_asked_about() -> None:
+    for lift in ("pull-up", "dumbbell curl"):
+        (said,) = faults(f"date,exercise,done\n2026-01-05,{lift},3x8\n")
+        assert "which may be a load or a number of sets; write 3 kg x 8 for the load" in said
+    assert one_cell("3 kg x 8", "dumbbell curl") == [("dumbbell-curl", 3, 8, None)]
+    assert one_cell("5x12, 5x10", "dumbbell curl") == [("dumbbell-curl", 5, 12, None), ("dumbbell-curl", 5, 10, None)]
+    assert only("date,exercise,set 1\n2026-01-05,dumbbell curl,5x12\n") == [("dumbbell-curl", 5, 12, None)]
+    (said,) = faults("date,exercise,done,load\n2026-01-05,squat,100x5,100\n")
+    assert said.startswith("line 2, done: got '100x5', and a load in its own column")
+
+
 def test_bursts_are_one_set_with_all_their_repetitions() -> None:
     assert only("date,exercise,load,reps\n2026-01-05,bench press,80,8+3+2\n") == [(BENCH, 80, 13, None)]
 
@@ -193,6 +211,8 @@ def test_a_table_sorted_by_lift_gives_the_same_sessions() -> None:
 def test_dates_may_stand_alone_above_their_rows() -> None:
     found = read("Exercise,Load,Reps\n2026-01-05,,\nBench press,80,8\n2026-01-07,,\nBench press,80,9\n")
     assert [(session.on.day, session.sets[0].reps) for session in found.sessions] == [(5, 8), (7, 9)]
+    under = read("exercise,reps,date\n,,2026-01-05\npull-up,8,\n")
+    assert [(session.on.day, session.sets[0].reps) for session in under.sessions] == [(5, 8)] and not under.unread
 
 
 def test_what_is_no_set_is_kept_as_unread() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from dataclasses import fields
 from datetime import date, datetime
 from typing import Annotated, Any, Final, Literal
 
@@ -126,36 +127,17 @@ def log_document(sessions: Iterable[LoggedSession], unread: Iterable[UnreadRow] 
     """The document of some sessions, every field written."""
     return {
         "schema": SCHEMA,
-        "sessions": [_session(session) for session in sessions],
-        "unread": [{"place": row.place, "text": row.text, "why": row.why} for row in unread],
+        "sessions": [_fields(session) for session in sessions],
+        "unread": [_fields(row) for row in unread],
     }
 
 
-def _session(session: LoggedSession) -> dict[str, Any]:
-    return {
-        "on": session.on.isoformat(),
-        "unit": session.unit,
-        "week": session.week,
-        "session": session.session,
-        "started": _written(session.started),
-        "ended": _written(session.ended),
-        "minutes": session.minutes,
-        "how_hard": session.how_hard,
-        "note": session.note,
-        "sets": [
-            {
-                "exercise": done.exercise,
-                "number": done.number,
-                "reps": done.reps,
-                "load": done.load,
-                "rir": done.rir,
-                "side": done.side,
-                "ended": _written(done.ended),
-            }
-            for done in session.sets
-        ],
-    }
+def _fields(value: LoggedSession | LoggedSet | UnreadRow) -> dict[str, Any]:
+    """A value's fields by name, as JSON holds them."""
+    return {field.name: _written(getattr(value, field.name)) for field in fields(value)}
 
 
-def _written(time: datetime | None) -> str | None:
-    return None if time is None else time.isoformat()
+def _written(value: Any) -> Any:
+    if isinstance(value, date):
+        return value.isoformat()
+    return [_fields(part) for part in value] if isinstance(value, tuple) else value

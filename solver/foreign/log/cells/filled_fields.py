@@ -25,8 +25,16 @@ def blank(cell: Any) -> bool:
 class FilledFields:
     """Field -> cell, of the cells that are filled; what is wrong with one is reported under its column."""
 
-    def __init__(self, given: Mapping[str, Any], at: Mapping[str, int], report: Report, kept: dict[Any, Any]) -> None:
-        self.given, self.at, self.report, self._kept = given, at, report, kept
+    def __init__(
+        self,
+        given: Mapping[str, Any],
+        at: Mapping[str, int],
+        report: Report,
+        kept: dict[Any, Any],
+        single: bool = False,
+    ) -> None:
+        """`single` where the columns are those of one set."""
+        self.given, self.at, self.report, self.kept, self.single = given, at, report, kept, single
 
     def fault(self, name: str, said: str, remedy: str = "") -> None:
         """Report a fault of a field."""
@@ -47,15 +55,15 @@ class FilledFields:
     def _read(self, name: str, cell: Any, reader: Callable[..., Any], *more: Any) -> Any:
         """A cell's value, kept for the next cell that says the same; None where it was faulted."""
         key = (name, type(cell), cell, more)
-        found = self._kept.get(key)
+        found = self.kept.get(key)
         if found is None:
-            if len(self._kept) >= MOST_KEPT:
-                self._kept.clear()
+            if len(self.kept) >= MOST_KEPT:
+                self.kept.clear()
             try:
                 found = reader(cell, *more)
             except CellFault as fault:
                 found = fault
-            self._kept[key] = found
+            self.kept[key] = found
         if isinstance(found, CellFault):
             self.report(self.at[name], found)
             return None

@@ -36,6 +36,8 @@ class SetText:
     held: bool = False
     """Whether the number is said to be seconds."""
     note: str = ""
+    added: bool = False
+    """Whether the load is said to be on top of bodyweight."""
 
 
 def is_notation(cell: Any) -> bool:
@@ -61,7 +63,8 @@ def sets_of(cell: Any) -> tuple[SetText, ...]:
             load, unit = load_of(full["load"])
             times = _times(full, load, unit, cell)
             since = len(found)
-            found += times * [SetText(int(part["reps"]), load, unit, rir, True, part["held"] is not None, note)]
+            held, added = part["held"] is not None, full["load"].startswith("b")
+            found += times * [SetText(int(part["reps"]), load, unit, rir, True, held, note, added)]
         else:
             before = found[-1] if found else SetText(0, weighted=False)
             held = part["held"] is not None

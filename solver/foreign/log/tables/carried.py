@@ -24,12 +24,15 @@ class Carried:
         self._key: Key | None = None
         self._dates: dict[Any, tuple[date, time | None]] = {}
 
-    def is_title(self, cell: Any) -> bool:
-        """Whether a lone cell is the date of the lines below it, which is then taken."""
-        if "date" in self.rows.columns.at:
+    def is_title(self, cell: Any, under_date: bool = False) -> bool:
+        """Whether a lone cell is the date of the lines below it, which is then taken.
+
+        Where the table has a column of dates, it must stand under it.
+        """
+        if "date" in self.rows.columns.at and not under_date:
             return False
         try:
-            self.on, _ = date_of(cell, None)
+            self.on, _ = date_of(cell, self.order)
         except CellFault:
             return False
         return True

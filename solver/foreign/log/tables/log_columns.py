@@ -18,7 +18,7 @@ from setwright.solver.sheets.xlsx import log_keys
 OF_A_SET: Final = ("load", "reps", "rir", "rpe", "side", "done", "set ended")
 """Fields of one set, which may be numbered: load-1, reps 2, Set 3."""
 OF_A_SESSION: Final = ("week", "started", "ended", "minutes", "how hard", "note")
-FIELDS: Final = ("date", "session", "exercise", "set", "sets", *OF_A_SET, "unit", "type", *OF_A_SESSION)
+FIELDS: Final = ("date", "session", "exercise", "set", "sets", "sets x reps", *OF_A_SET, "unit", "type", *OF_A_SESSION)
 _WRITTEN: Final[Mapping[str, str]] = MappingProxyType(
     {
         "date": "date dates training_date session_date",
@@ -31,7 +31,8 @@ _WRITTEN: Final[Mapping[str, str]] = MappingProxyType(
         "rir": "rir reps_in_reserve repetitions_in_reserve",
         "rpe": "rpe",
         "side": "side limb",
-        "done": "done result results performed sets_x_reps sets_and_reps",
+        "done": "done result results performed",
+        "sets x reps": "sets_x_reps sets_and_reps",
         "set ended": "set_ended set_end set_finished",
         "unit": "unit units",
         "type": "type set_type",

@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from typing import Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean, nearest
 from setwright.solver.foreign.log.tables.log_columns import FIELDS, WORDS, asked_field, columns_of, meant, plain_heading
+
+DONE: Final = frozenset(("reps", "done", "set", "sets", "sets x reps"))
+"""Fields of which a heading has one at least, or numbered ones."""
 
 
 def is_heading(cells: Sequence[str], said: Mapping[str, str]) -> bool:
@@ -16,7 +20,9 @@ def is_heading(cells: Sequence[str], said: Mapping[str, str]) -> bool:
     if not said and not any(plain_heading(cell) in WORDS for cell in cells):
         return False
     found = columns_of(cells, said)
-    return "exercise" in found.at and bool(found.numbered or {"reps", "done", "set", "sets"} & found.at.keys())
+    return "exercise" in found.at and bool(
+        found.numbered or {"reps", "done", "set", "sets", "sets x reps"} & found.at.keys()
+    )
 
 
 def check_asked(said: Mapping[str, str], where: str) -> None:

@@ -16,11 +16,11 @@ from setwright.solver.foreign.log.tables.log_columns import LogColumns
 from setwright.solver.log.values import Side
 from setwright.solver.sheets.document.log_model import MOST_SETS
 
-DONE: Final = frozenset(("done", "load", "reps"))
+DONE: Final = frozenset(("done", "load", "reps", "sets x reps"))
 """Fields of which one at least is filled where something was done."""
 _BESIDE: Final = ("load", "rir", "rpe", "side")
 """Fields that hold for all numbered sets of a row, in a table that is no card's."""
-_OF_A_ROW: Final = ("done", "load", "reps", "set", "sets", "rir", "rpe", "side")
+_OF_A_ROW: Final = ("done", "load", "reps", "set", "sets", "sets x reps", "rir", "rpe", "side")
 
 
 @dataclass(frozen=True)
@@ -69,7 +69,7 @@ class RowSets:
             filled = {name: cells[p] for name, p in places.items() if p < wide and not blank(cells[p])}
             if not filled:
                 continue
-            fields = FilledFields({**beside, **filled}, {**self._beside, **places}, report, self._kept)
+            fields = FilledFields({**beside, **filled}, {**self._beside, **places}, report, self._kept, single=True)
             found = list(self._group(fields, lift))
             if len(found) > 1:
                 first = next(iter(filled))

@@ -93,7 +93,7 @@ class TableReader:
         if not _OF_A_SESSION.isdisjoint(given) and ("date" in given or self.carried.on is not None):
             return True
         lone = [cell for cell in cells if not blank(cell)]
-        title = len(lone) == 1 and self.carried.is_title(lone[0])
+        title = len(lone) == 1 and self.carried.is_title(lone[0], "date" in given)
         if lone and not title and not self.columns.own:
             self.rows.leave(line, lone, "says no set")
         return False
