@@ -52,6 +52,19 @@ def test_a_step_below_two_per_cent_is_passed_over_where_a_larger_one_fits() -> N
     assert told(next_of(BENCH, "100x12,12,12 @2", kit=small))[1] == 102
 
 
+def test_a_load_far_too_easy_rises_by_what_the_formulas_give() -> None:
+    """Epley 1985: 60 kg x (1 + 16/30) = 92 kg is the maximum; 8 with 2 left is 92 / (1 + 10/30) = 69 kg.
+
+    Brzycki 1993: 60 x 36 / (37 - 18) = 113.7, and 8 with 2 left 113.7 x 27 / 36 = 85.3: the lower is taken, and it is
+    no more than 20 % over 60, which is 72.
+    """
+    why, load, aims = told(next_of(BENCH, "60x12,12,12 @6"))
+    assert (why, aims) == ("far-too-easy", (8, 8, 8)) and 67.5 <= load <= 72
+    assert told(next_of(BENCH, "60x8,8,8 @9"))[0] == "far-too-easy"
+    assert next_of(BENCH, "60x12,12,12 @4").reason.why == "top-of-range", "two more than asked is within the rules"
+    assert next_of(BENCH, "60x12,12,12").reason.why == "top-of-range", "nothing is said of what was left"
+
+
 def test_two_for_two() -> None:
     """Baechle and Earle: two or more over the goal in the last set, two sessions running, and load is added.
 

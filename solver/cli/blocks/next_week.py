@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.blocks.kept_block import block_at, week_on
+from setwright.solver.cli.blocks.kept_block import block_at, read_kept, week_on
 from setwright.solver.cli.blocks.plan import output_faults, sheet_stem
 from setwright.solver.cli.books import MARK, book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
@@ -63,6 +63,7 @@ def command(
     setwright block next @M --on 2026-01-12 --sheets cards
     """
     from setwright.solver.book.clients import client_of
+    from setwright.solver.book.planned import blocks
     from setwright.solver.book.sessions import sessions_of
     from setwright.solver.uses.progress.in_block import block_targets
 
@@ -74,8 +75,9 @@ def command(
     with the_book() as book:
         client = client_of(book, code)
         block, sessions = block_at(book, client, day, catalogue), sessions_of(book, client)
+        others = [read_kept(book, client, found.document, catalogue) for found in blocks(book, client)]
     week = _week_of(block, day, client.code)
-    targets = block_targets(block, week, sessions, day)
+    targets = block_targets(block, week, sessions, day, others)
     if folder:
         names = formats or ("pdf",)
         coach = coach_with(coach_file, catalogue, start=week.starts)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -22,17 +22,20 @@ LIGHTER = ("lighter", "return")
 """Kinds of weeks in which the load is a share of the usual one."""
 
 
-def block_targets(block: Block, week: BlockWeek, sessions: Sequence[LoggedSession], on: date) -> tuple[NextTarget, ...]:
+def block_targets(
+    block: Block, week: BlockWeek, sessions: Sequence[LoggedSession], on: date, others: Sequence[Block] = ()
+) -> tuple[NextTarget, ...]:
     """The next target of every line of a block's week, for sessions that are done on `on` or soon after.
 
-    Nothing is gone on from the sessions of a lighter week, whose loads say nothing of what is possible. Raises
-    UsageFault where logged loads are in another unit than the client's; a week off has no targets.
+    Nothing is gone on from the sessions of a lighter week, of this block or of `others`: its loads say nothing of what
+    is possible. Raises UsageFault where logged loads are in another unit than the client's; a week off has no targets.
     """
     evaluated = week.evaluated
     if evaluated is None:
         return ()
     resolved = evaluated.resolved
-    usual = [session for session in sessions if not _in_lighter_week(block, session.on)]
+    passed_over = LIGHTER if week.kind in LIGHTER else ("lighter",)
+    usual = [session for session in sessions if _kind_on((*others, block), session.on) not in passed_over]
     found = next_targets(evaluated.week, usual, kits_of(evaluated), resolved.catalogue, resolved.brief.client.unit, on)
     lines = [line for day in evaluated.on for line in day]
     planned = [target for day in week.targets for target in day]
@@ -48,13 +51,14 @@ def kits_of(evaluated: EvaluatedWeek) -> KitOf:
     return lambda exercise, day: None if exercise.timed else kit_on(exercise, resolved, resolved.days[day])
 
 
-def lighter_weeks(block: Block) -> Iterator[BlockWeek]:
-    """The weeks of a block in which the load is less than what is possible."""
-    return (week for week in block.weeks if week.kind in LIGHTER)
+def _kind_on(blocks: Sequence[Block], day: date) -> Kind | None:
+    """The kind of the week that a day stands in, of the last block that has it."""
+    found = [week.kind for block in blocks for week in block.weeks if _holds(week, day)]
+    return found[-1] if found else None
 
 
-def _in_lighter_week(block: Block, day: date) -> bool:
-    return any(w.starts is not None and w.starts <= day < w.starts + timedelta(weeks=1) for w in lighter_weeks(block))
+def _holds(week: BlockWeek, day: date) -> bool:
+    return week.starts is not None and week.starts <= day < week.starts + timedelta(weeks=1)
 
 
 def _settled(found: NextTarget, line: Line, planned: Target, kind: Kind, resolved: ResolvedBrief) -> NextTarget:

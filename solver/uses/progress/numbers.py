@@ -19,6 +19,8 @@ class ProgressNumbers:
     reps_beyond: int
     rir_far: int
     range_far: int
+    easy_far: int
+    easy_most: float
     under_sessions: int
     back: float
     gap_days: int
@@ -43,6 +45,8 @@ class ProgressNumbers:
             reps_beyond=whole("progress-reps-beyond"),
             rir_far=whole("progress-rir-far"),
             range_far=whole("progress-range-far"),
+            easy_far=whole("progress-easy-far"),
+            easy_most=share("progress-easy-most"),
             under_sessions=whole("progress-under-sessions"),
             back=share("progress-back"),
             gap_days=whole("progress-gap-days"),

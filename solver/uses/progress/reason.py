@@ -11,6 +11,7 @@ Why = Literal[
     "load-unsaid",
     "long-gap",
     "far-from-range",
+    "far-too-easy",
     "under-range-twice",
     "under-range-once",
     "closer-to-failure",
@@ -30,6 +31,7 @@ Why = Literal[
 """never-done: nothing logged, the load is to be found. load-unsaid: logged without its load.
 
 long-gap: not done for weeks. far-from-range: so far under the range that the formulas give the load.
+far-too-easy: so much left that the formulas give another load.
 under-range-twice, under-range-once: most sets under the range. closer-to-failure: fewer repetitions left than asked.
 two-for-two: two or more over the goal in the last set, two sessions running. top-of-range: all sets at the top with the
 asked RIR. big-step-earned: enough repetitions beyond the range for a step of over 10 %. step-too-big: not yet enough.

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from statistics import median
 
 from setwright.solver.uses.loads.buildable import Built
+from setwright.solver.uses.loads.next_step import step_share
 from setwright.solver.uses.loads.working_load import DoneSet, working_load
 from setwright.solver.uses.progress.case import Case, Decision, aims_from, hold
 from setwright.solver.uses.progress.exposure import Exposure
@@ -82,6 +83,22 @@ def _has_room(case: Case) -> bool:
     return any(reps < case.high and (rir is None or rir >= case.entry.rir) for reps, rir in pairs)
 
 
+def far_too_easy(case: Case) -> Decision | None:
+    """So much left in every set that it speaks of another load: what the formulas give, up to 20 % more (convention)."""
+    last, asked, far = case.last, case.entry.rir, case.numbers.easy_far
+    able = math.floor(min(last.at_rir(asked), default=0))
+    if able < case.high + far or any(rir is None or rir < asked + far for rir in last.rirs):
+        return None
+    if case.ladder is None or last.load is None or not case.ladder.share_known(last.load):
+        return None
+    wanted = min(_by_formulas(case, able) or 0.0, last.load * (1 + case.numbers.easy_most))
+    built = case.ladder.kit.at_most(wanted)
+    if built is None or built.load <= last.load:
+        return None
+    reason = Reason("far-too-easy", step=step_share(last.load, built))
+    return Decision(built, _all_at(case, case.low), case.reason(reason, last))
+
+
 def two_for_two(case: Case) -> Decision | None:
     """Two or more over the goal in the last set, two sessions running: the next load (Baechle and Earle)."""
     sessions = case.recent(case.numbers.two_for_two_sessions)
@@ -123,6 +140,7 @@ RULES: tuple[Rule, ...] = (
     under_range_twice,
     under_range_once,
     closer_to_failure,
+    far_too_easy,
     two_for_two,
     top_of_range,
 )
@@ -158,10 +176,17 @@ def _share_by_formula(case: Case) -> float:
     usual = 1 - case.numbers.back
     if case.ladder is None or case.last.load is None or not case.ladder.share_known(case.last.load):
         return usual
-    reps = math.floor(median(case.last.at_rir(case.entry.rir)))
+    found = _by_formulas(case, math.floor(median(case.last.at_rir(case.entry.rir))))
+    return usual if found is None else min(usual, found / case.last.load)
+
+
+def _by_formulas(case: Case, reps: int) -> float | None:
+    """The lower of the loads that the formulas give for the lower end, from `reps` done at the asked RIR."""
+    if case.ladder is None or case.last.load is None:
+        return None
     done = DoneSet(case.last.load, max(1, reps), case.entry.rir)
     found = working_load(case.exercise, done, case.entry.reps, case.entry.rir, case.ladder.kit, case.numbers.catalogue)
-    return min(usual, found.wanted.lower / case.last.load)
+    return found.wanted.lower
 
 
 def _hold(case: Case, why: Why, aims: tuple[int, ...]) -> Decision:

@@ -36,6 +36,7 @@ def _sentence(target: NextTarget, exercise: Exercise) -> str:
         "harder-form": "At the top: more repetitions, or a harder form.",
         "fewer-sets": f"At the top, but in {done} of {counted(target.sets, 'set')}: all sets first.",
         "technique-only": "The set has drops or pauses, so its repetitions decide nothing: the same load.",
+        "far-too-easy": f"Far more left than {rir} in every set: {per_cent(reason.step or 0.0)} more.",
         "more-reps": f"Repetitions first, up to {high}.",
         "as-planned": "Nothing logged yet: as the block plans it.",
         "lighter-week": "A lighter week: fewer sets, a lighter load, more left.",
