@@ -84,7 +84,7 @@ def _has_room(case: Case) -> bool:
 
 
 def far_too_easy(case: Case) -> Decision | None:
-    """So much left in every set that it speaks of another load: what the formulas give, up to 20 % more (convention)."""
+    """Far more left than asked in every set: the load that the formulas give, up to 20 % more (convention)."""
     last, asked, far = case.last, case.entry.rir, case.numbers.easy_far
     able = math.floor(min(last.at_rir(asked), default=0))
     if able < case.high + far or any(rir is None or rir < asked + far for rir in last.rirs):
