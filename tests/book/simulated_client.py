@@ -42,7 +42,7 @@ class SimulatedClient:
         exercise = self.catalogue.exercises[line["exercise"]]
         loaded = exercise.load not in ("bodyweight", "band") and exercise.body_weight is None and not exercise.timed
         best = self.maxima.setdefault(exercise.id, self._first(exercise.load))
-        load = self._load(best, target, 2 if exercise.load == "dumbbell" else 10) if loaded else None
+        load = self._load(best, line, target, 2 if exercise.load == "dumbbell" else 10) if loaded else None
         able = 30 * (best / load - 1) if load else 14.0
         aims = target["aims"]
         found = []
@@ -56,11 +56,12 @@ class SimulatedClient:
         return found
 
     @staticmethod
-    def _load(best: float, target: Mapping[str, Any], step: float) -> float:
-        """The load asked for, else one that is found: about ten repetitions, in whole steps."""
+    def _load(best: float, line: Mapping[str, Any], target: Mapping[str, Any], step: float) -> float:
+        """The load asked for, else one that is found: for the lower end with the reserve asked for, in whole steps."""
         if target["load"] is not None:
             return float(target["load"]["load"])
-        return max(step, step * int(best / 1.4 / step))
+        able = line["reps"][0] + line["rir"] + 1
+        return max(step, step * int(best / (1 + able / 30) / step))
 
     @staticmethod
     def _first(load: str) -> float:
