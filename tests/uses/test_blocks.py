@@ -15,7 +15,7 @@ from setwright.solver.auditing import audit
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.sheets.document.block_document import block_document
+from setwright.solver.sheets.document.blocks.block_document import block_document
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Span, Travel
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.blocks.planning import plan_block

@@ -237,8 +237,8 @@ def _no_week(found: NoBlock) -> NoWeekError:
 
 def _sheets(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
     """File name -> bytes of every week's sheets, all of them before any is written."""
+    from setwright.solver.sheets.blocks.handouts import block_handouts
     from setwright.solver.sheets.formats import FORMATS, written
-    from setwright.solver.sheets.handout.block_handouts import block_handouts
     from setwright.solver.sheets.handout.coach import DEFAULT_COACH
 
     return {
@@ -250,7 +250,7 @@ def _sheets(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict
 
 def _result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:
     if as_document:
-        from setwright.solver.sheets.document.block_document import block_document
+        from setwright.solver.sheets.document.blocks.block_document import block_document
 
         return block_document(block, private)
     from setwright.solver.sheets.screen.block import block_text

@@ -18,7 +18,7 @@ from setwright.solver.brief.validation_faults import model_faults
 from setwright.solver.evaluation.week import Week
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.sheets.common.json_values import refuse_unwritable
-from setwright.solver.sheets.document.block_model import (
+from setwright.solver.sheets.document.blocks.block_model import (
     SCHEMA,
     BlockAskPart,
     BlockDay,
