@@ -67,6 +67,9 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
 )
 """The lowest and highest value of each field that has them (convention): counts, minutes, seconds, sets or weights."""
 
+MOST_PAIRS: Final = 20
+"""Pairs of plates whose sums are all compared (convention)."""
+
 OUT_OF_LIMITS: Final[Mapping[str, tuple[str, str]]] = MappingProxyType(
     {"age": ("this tool is not for children under 13, who train with somebody who teaches them", "check the number")}
 )

@@ -8,7 +8,7 @@ from typing import Any
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, shown
 from setwright.catalogue.near import did_you_mean, suggestion
-from setwright.solver.brief.lift_words import lift_table
+from setwright.solver.brief.lifts.words import lift_table
 from setwright.solver.brief.phrase.lexicon import ALL_KINDS, KIND_NAMES, Kind, Lexicon, key_of
 
 _PLACES: tuple[Kind, ...] = ("kit", "item")

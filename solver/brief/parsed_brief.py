@@ -14,7 +14,7 @@ from setwright.solver.brief import defaults
 from setwright.solver.brief.assumed import Assumption, assumptions
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.groups import expand_groups, nothing_to_train
-from setwright.solver.brief.lifts import lift_faults
+from setwright.solver.brief.lifts.faults import lift_faults
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.brief.schema import Brief, CautionAsk

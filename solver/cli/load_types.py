@@ -7,11 +7,9 @@ from typing import Any, Final
 
 import click
 
-from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.defaults import LIMITS, MOST_PAIRS
 from setwright.solver.cli.option_types import OptionType
 
-MOST_PAIRS: Final = 14
-"""Pairs of plates of one bar: two to this many sums are compared."""
 MOST_LOAD: Final = LIMITS["load"][1]
 MOST_REPS: Final = round(LIMITS["reps"][1])
 """Numbers above which a set is a slip of the pen, as in a brief."""

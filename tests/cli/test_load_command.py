@@ -42,9 +42,10 @@ def test_a_load_that_cannot_be_built_is_said(run: Run) -> None:
         (("bench press", "80x400"), "1 to 60 repetitions"),
         (("bench press", "80x8", "--reps", "12-8"), "the fewer first"),
         (("bench press", "80x8", "--plates", "20,-5"), "expected weights above 0"),
-        (("bench press", "80x8", "--plates", ",".join(15 * ["1.25"])), "at most 14"),
+        (("bench press", "80x8", "--plates", ",".join(21 * ["1.25"])), "at most 20"),
         (("bench pres", "80x8"), "did you mean"),
         (("push-up", "80x8"), "has no load in kg to choose"),
+        (("weighted pull-up", "10x6", "--reps", "8-10"), "adds to the body's own weight"),
     ],
 )
 def test_wrong_input_is_a_usage_error(run: Run, words: tuple[str, ...], said: str) -> None:

@@ -50,6 +50,7 @@ def command(
     """
     from setwright.solver.sheets.screen.loads import load_document, load_text
     from setwright.solver.uses.loads.kits import usual_kit
+    from setwright.solver.uses.loads.week_loads import adds_to_the_body
     from setwright.solver.uses.loads.working_load import DoneSet, working_load
 
     check_target(target, force)
@@ -59,7 +60,11 @@ def command(
     if kit is None:
         said = f"{lift.name} has no load in {unit} to choose"
         raise UsageFault(Fault("load", said, "make it harder by its form, by repetitions or by a firmer band"))
-    found = working_load(lift, DoneSet(done[0], done[1], left), reps or lift.reps, rir, kit, catalogue)
+    wanted = reps or lift.reps
+    if adds_to_the_body(lift) and wanted[0] + rir > done[1] + left:
+        said = f"{lift.name} adds to the body's own weight, which the formulas would have to know for more repetitions"
+        raise UsageFault(Fault("load", said, f"ask for {done[1] + left} to failure or fewer with --reps and --rir"))
+    found = working_load(lift, DoneSet(done[0], done[1], left), wanted, rir, kit, catalogue)
     if wants_json(as_json, target):
         deliver(load_document(found, unit), target, force)
     else:

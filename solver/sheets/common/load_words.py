@@ -24,8 +24,7 @@ FIRST_SESSION: Final = (
 )
 """How a load is found: common practice, no source."""
 A_START: Final = (
-    "The loads are a start, not a law: change them by what the first set shows. Use a spotter or safeties for lifts "
-    "that can pin you; pain means stop."
+    "The loads are a start, not a law: change them by what the first set shows, most of all where they say unsure."
 )
 
 

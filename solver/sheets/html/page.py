@@ -53,7 +53,9 @@ def html_bytes(handout: Handout, plots: Plots | None = None) -> bytes:
         side="rtl" if handout.coach.language.split("-")[0] in FROM_THE_RIGHT else "ltr",
         head=_headed(handout),
         facts=_facts(handout),
-        style=Markup(house.get_template("page.css").render(paper=PAPERS[handout.coach.paper])),
+        style=Markup(
+            house.get_template("page.css").render(paper=PAPERS[handout.coach.paper], loads=bool(handout.on_loads))
+        ),
         plan=Markup(embedded(schema_org_plan(handout))),
         unit=handout.document["brief"]["client"]["unit"],
         index=number(handout.index),

@@ -14,6 +14,7 @@ from setwright.solver.uses.edits.card_swaps import CardSwaps
 
 NOTE = 20
 LOAD = 24
+"""The widest a column of loads may be."""
 OTHER_COLUMNS = 26 + 2 * 5 + NOTE
 """Columns of a day beside the exercise: label 2, sets 16, RIR 3, rest 5, five gaps, note."""
 
@@ -47,7 +48,8 @@ def _rows(evaluated: EvaluatedWeek, day: int, loads: Words, width: int) -> list[
         more = [*load, note(line.entry, line.exercise)]
         table.append([str(label), line.exercise.name, doing, str(line.entry.rir), rest, *more])
     if loads:
-        named = max(16, width - OTHER_COLUMNS - LOAD - 2)
+        widest_load = min(LOAD, max(len(row[5]) for row in table))
+        named = max(16, width - OTHER_COLUMNS - widest_load - 2)
         titles = ["", "Exercise", "Sets x reps", "RIR", "Rest", "Load", "Note"]
         return grid(titles, table, "lllrrll", [None, named, None, None, None, LOAD, NOTE])
     widest = [None, max(16, width - OTHER_COLUMNS), None, None, None, NOTE]

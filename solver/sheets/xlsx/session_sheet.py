@@ -118,7 +118,7 @@ def _log_row(sheet: Worksheet, row: int, line: CardLine, sets: int, formats: For
     sheet.write_string(row, notes + 1, line.exercise, formats["key"])
     named = lines_of(line.name, WIDTHS[1] * 0.85) + (lines_of(line.setting, WIDTHS[1]) if line.setting else 0)
     asked = 1 + (lines_of(line.technique, WIDTHS[2] * SMALL) if line.technique else 0)
-    high = max(named, asked)
+    high = max(named, asked, lines_of(line.load or "", WIDTHS[5]))
     set_height(sheet, row, max(TALL, LINE * high))
     return row + 1
 

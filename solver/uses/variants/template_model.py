@@ -111,6 +111,7 @@ class SharedBrief(BaseModel):
 
     title: Annotated[Any, BeforeValidator(_given_by_the_name)] = None
     client: SharedClient = SharedClient()
+    lifts: OfOnePerson = None
 
 
 class AlsoTable(_Part):

@@ -6,17 +6,21 @@ from collections.abc import Iterator
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.faults import Fault
+from setwright.solver.brief.defaults import MOST_PAIRS
 from setwright.solver.brief.schema import Brief, LiftAsk
 
 
 def lift_faults(brief: Brief, catalogue: Catalogue) -> Iterator[Fault]:
-    """A fault for each lift that has no load to choose, and for each set or maximum that says no load."""
+    """A fault for each lift without a load to choose, each set or maximum that says no load, and too many plates."""
     for name, ask in (brief.lifts or {}).items():
         exercise = catalogue.exercises.get(name)
         where = f"lifts.{name}"
         if exercise is not None:
             yield from _of_exercise(where, exercise, brief.client.unit)
         yield from _of_set(where, ask, round(catalogue.number("brzycki-pole")))
+    pairs = len(brief.owned.plates)
+    if brief.lifts is not None and pairs > MOST_PAIRS:
+        yield Fault("owned.plates", f"got {pairs} pairs, expected {MOST_PAIRS} at most", "drop those that stay unused")
 
 
 def _of_exercise(where: str, exercise: Exercise, unit: str) -> Iterator[Fault]:
