@@ -18,11 +18,11 @@ from block_bases import CATALOGUE, NAMES, base_of, block_of
 from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.document.block_document import block_document
-from setwright.solver.sheets.document.block_reader import read_block
+from setwright.solver.sheets.blocks.handouts import block_handouts
+from setwright.solver.sheets.document.blocks.block_document import block_document
+from setwright.solver.sheets.document.blocks.block_reader import read_block
 from setwright.solver.sheets.document.printed_schema import block_schema
 from setwright.solver.sheets.formats import written
-from setwright.solver.sheets.handout.block_handouts import block_handouts
 from setwright.solver.sheets.screen.block import block_text
 from setwright.solver.sheets.screen.block_plot import drawn_block
 from setwright.solver.uses.blocks.ask import BlockAsk, Span

@@ -15,7 +15,7 @@ from setwright.solver.auditing import audit
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.sheets.document.block_document import block_document
+from setwright.solver.sheets.document.blocks.block_document import block_document
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Span, Travel
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.blocks.planning import plan_block
@@ -285,3 +285,12 @@ def test_a_block_of_no_weeks_or_of_too_many_is_refused(weeks: int) -> None:
     parsed, week = base_of("novice-home")
     with pytest.raises(UsageFault, match=f"got {weeks}, expected 1 to 52"):
         plan_block(parsed, CATALOGUE, BlockAsk(weeks), base=week)
+
+
+def test_a_week_at_the_minimum_dose_keeps_the_reserve_and_repetitions_of_the_build_week_before() -> None:
+    block = block_of("two-30-pairs", EIGHT)
+    before, minimum = next((a, b) for a, b in pairwise(block.weeks) if b.kind == "minimum")
+    assert before.evaluated and minimum.evaluated
+    assert [e.rir for e in minimum.evaluated.week.entries] == [e.rir for e in before.evaluated.week.entries]
+    assert [[t.reps for t in day] for day in minimum.targets] == [[t.reps for t in day] for day in before.targets]
+    assert minimum.sets <= 0.5 * before.sets

@@ -31,7 +31,7 @@ def block_at(book: Book, client: Client, day: date, catalogue: Catalogue) -> Blo
 def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue: Catalogue) -> Block:
     """A block's document as a block, its weeks audited with the client's health notes."""
     from setwright.solver.book.clients import health_of
-    from setwright.solver.sheets.document.block_reader import read_block
+    from setwright.solver.sheets.document.blocks.block_reader import read_block
 
     return read_block(_with_health(document, health_of(book, client)), catalogue, f"{MARK}{client.code}: block")
 

@@ -145,8 +145,8 @@ def _sheets(
     block: Block, week: BlockWeek, targets: tuple[NextTarget, ...], formats: tuple[str, ...], coach: Coach | None
 ) -> dict[str, bytes]:
     """File name -> bytes of the week's sheets, its cards with the loads from the log."""
+    from setwright.solver.sheets.blocks.handouts import week_handout
     from setwright.solver.sheets.formats import FORMATS, written
-    from setwright.solver.sheets.handout.block_handouts import week_handout
     from setwright.solver.sheets.handout.coach import DEFAULT_COACH
     from setwright.solver.sheets.screen.progress.next_table import card_loads
 

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.block_types import SetsNowType, ShortType, SpanType, TravelType
+from setwright.solver.cli.blocks.types_of_spans import SetsNowType, ShortType, SpanType, TravelType
 from setwright.solver.cli.books import book_option, is_code, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
@@ -158,7 +158,7 @@ def keep(code: str, block: Block) -> None:
     """Keep a client's block in the book, without health notes; raises SetwrightError."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.planned import keep_block
-    from setwright.solver.sheets.document.block_document import block_document
+    from setwright.solver.sheets.document.blocks.block_document import block_document
 
     starts, ends = block.weeks[0].starts, block.weeks[-1].place.ends
     assert starts is not None and ends is not None
@@ -267,8 +267,8 @@ def _no_week(found: NoBlock) -> NoWeekError:
 
 def sheets_of(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
     """File name -> bytes of every week's sheets, all of them before any is written."""
+    from setwright.solver.sheets.blocks.handouts import block_handouts
     from setwright.solver.sheets.formats import FORMATS, written
-    from setwright.solver.sheets.handout.block_handouts import block_handouts
     from setwright.solver.sheets.handout.coach import DEFAULT_COACH
 
     return {
@@ -280,7 +280,7 @@ def sheets_of(block: Block, formats: tuple[str, ...], coach: Coach | None) -> di
 
 def result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:
     if as_document:
-        from setwright.solver.sheets.document.block_document import block_document
+        from setwright.solver.sheets.document.blocks.block_document import block_document
 
         return block_document(block, private)
     from setwright.solver.sheets.screen.block import block_text

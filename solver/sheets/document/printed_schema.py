@@ -8,7 +8,7 @@ from pydantic.json_schema import GenerateJsonSchema, JsonSchemaMode, JsonSchemaV
 from pydantic_core import core_schema
 
 from setwright.solver.brief.schema_json import brief_schema
-from setwright.solver.sheets.document.block_model import BlockDocument
+from setwright.solver.sheets.document.blocks.block_model import BlockDocument
 from setwright.solver.sheets.document.log_model import LogDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
 

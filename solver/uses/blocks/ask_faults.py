@@ -9,7 +9,7 @@ from itertools import combinations
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.brief.defaults import LIMITS, WEEKDAY_NAMES
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.uses.blocks.ask import MOST_WEEKS, WEEK, BlockAsk, Sessions, Short, Span, Travel
@@ -40,8 +40,11 @@ def _of_numbers(ask: BlockAsk) -> Iterator[Fault]:
         yield Fault("weeks", f"got {ask.weeks}, expected 1 to {MOST_WEEKS}", "plan a long time as several blocks")
     every = ask.lighter_every
     if every is not None and every != 0 and not 2 <= every <= MOST_LIGHTER_EVERY:
-        said = f"got {every}, expected 2 to {MOST_LIGHTER_EVERY}, or 0 for none"
-        yield Fault("lighter-every", said, "a lighter week lightens weeks that came before it")
+        yield Fault(
+            "lighter-every",
+            f"got {every}, expected 2 to {MOST_LIGHTER_EVERY}, or 0 for none",
+            "a lighter week follows weeks that are not",
+        )
     if not 0 <= ask.break_weeks_before <= MOST_BREAK:
         yield Fault("break", f"got {ask.break_weeks_before}, expected 0 to {MOST_BREAK} weeks", "count the weeks off")
     for name, sets in ask.now:
@@ -64,13 +67,14 @@ def _of_dates(ask: BlockAsk) -> Iterator[Fault]:
     if ask.starts is None:
         if spans:
             kind, span = spans[0]
-            said = "has dates, but the block has no first day"
-            yield Fault(f"{kind} {shown_span(span)}", said, "say when the block starts: a Monday")
+            where = f"{kind} {shown_span(span)}"
+            yield Fault(where, "has dates, but the block has no first day", "say when the block starts: a Monday")
         return
     if ask.starts.weekday() != 0:
         monday = ask.starts - timedelta(days=ask.starts.weekday())
-        said = f"{ask.starts.isoformat()} is a {ask.starts:%A}, expected a Monday"
-        yield Fault("starts", said, f"say {monday.isoformat()} or {(monday + WEEK).isoformat()}")
+        weekday = WEEKDAY_NAMES[ask.starts.weekday()].capitalize()
+        got = f"{ask.starts.isoformat()} is a {weekday}"
+        yield Fault("starts", f"{got}, expected a Monday", f"say {monday.isoformat()} or {(monday + WEEK).isoformat()}")
     yield from _of_spans(ask, spans)
 
 

@@ -77,14 +77,12 @@ class _Planner:
             return BlockWeek(place)
         if place.kind in ("travel", "short"):
             return self._away(place, before)
-        numbers = self._numbers
-        share, rir = numbers.lighter_sets, numbers.lighter_rir
-        source = self._base
+        numbers, last, usual = self._numbers, _last_build(before), self._parsed.brief.rir_more or 0
+        source = last if last and place.kind == "lighter" else self._base
+        share, reserve = numbers.lighter_sets, usual + numbers.lighter_rir
         if place.kind == "minimum":
-            share, rir = numbers.minimum_sets, 0
-        elif place.kind == "lighter":
-            source = _last_build(before) or self._base
-        parsed, found = reduced_week(source, self._parsed, share, rir + (self._parsed.brief.rir_more or 0))
+            share, reserve = numbers.minimum_sets, (last.resolved.brief.rir_more or 0) if last else usual
+        parsed, found = reduced_week(source, self._parsed, share, reserve)
         return BlockWeek(place, parsed, found, wishes_left=asks_outright(self._parsed.brief))
 
     def _away(self, place: CalendarWeek, before: Sequence[BlockWeek]) -> BlockWeek | NoBlock:

@@ -19,7 +19,7 @@ from setwright.solver.evaluation.week import Week
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.sheets.common.exercise_names import ExerciseNames
 from setwright.solver.sheets.common.json_values import refuse_unwritable
-from setwright.solver.sheets.document.block_model import (
+from setwright.solver.sheets.document.blocks.block_model import (
     SCHEMA,
     BlockAskPart,
     BlockDay,

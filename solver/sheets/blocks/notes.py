@@ -6,7 +6,7 @@ from datetime import date
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.sheets.common.block_words import off_words
+from setwright.solver.sheets.blocks.words import off_words
 from setwright.solver.sheets.common.words import counted, listed, muscle_name
 from setwright.solver.uses.blocks.ask import Short, Span, Travel
 from setwright.solver.uses.blocks.block import Block, BlockWeek

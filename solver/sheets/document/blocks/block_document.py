@@ -8,11 +8,11 @@ from setwright.catalogue.version import own_version
 from setwright.solver.brief.schema import PRIVATE
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek, Line
 from setwright.solver.evaluation.resolving import WIDE_OPEN
-from setwright.solver.sheets.common.block_notes import week_note
-from setwright.solver.sheets.common.block_words import convention_words, progression_words, target_words
+from setwright.solver.sheets.blocks.notes import week_note
+from setwright.solver.sheets.blocks.words import convention_words, progression_words, target_words
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.document.block_model import SCHEMA
+from setwright.solver.sheets.document.blocks.block_model import SCHEMA
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import assumed_of, brief_part
 from setwright.solver.uses.blocks.ask import BlockAsk, Short, Travel

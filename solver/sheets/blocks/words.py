@@ -92,12 +92,16 @@ def target_words(target: Target, exercise: Exercise, unit: str, lifts_said: bool
 
 def reps_words(target: Target, exercise: Exercise) -> str:
     """9, or 40 s of a hold."""
-    return f"{held_seconds((target.reps, target.reps))[0]} s" if exercise.timed else f"{target.reps}"
+    return f"{_held(target)} s" if exercise.timed else f"{target.reps}"
+
+
+def _held(target: Target) -> int:
+    return held_seconds((target.reps, target.reps))[0]
 
 
 def cell_words(sets: int, target: Target, exercise: Exercise) -> str:
     """3x9, 3x9@60, or 3x8? with a mark where no load is known."""
-    reps = reps_words(target, exercise).replace(" ", "")
+    reps = f"{_held(target)}s" if exercise.timed else f"{target.reps}"
     load = MARKS.get(target.step, "") if target.load is None else f"@{target.load:g}"
     return f"{sets}x{reps}{load}"
 

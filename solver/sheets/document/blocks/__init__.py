@@ -1,0 +1,1 @@
+"""A block's document: its models, written and read."""
