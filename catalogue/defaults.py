@@ -76,3 +76,5 @@ class Defaults:
     """The ramp-up sets of a cold lift: hundredths of the working load, repetitions."""
     keep_share: float
     """The share of the best week's stimulus that is kept when minutes are cut."""
+    replan_share: float
+    """The share of the best stimulus that is kept for fewer changes when the rest of a week is planned again."""

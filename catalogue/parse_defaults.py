@@ -33,6 +33,7 @@ DEFAULT_TABLES = (
     "drops",
     "ramp",
     "fewest-minutes",
+    "replan",
 )
 """The tables that `Defaults` is made of."""
 
@@ -64,6 +65,7 @@ def parse_defaults(tables: Mapping[str, Any], faults: list[Fault]) -> Defaults:
         drops=parts.table("drops").wholes("usual"),
         ramp=parts.table("ramp").pairs("steps"),
         keep_share=parts.table("fewest-minutes").number("keep-share", None),
+        replan_share=parts.table("replan").number("keep-share", None),
     )
     _check_rests(found, rests, pair_rests)
     parts.finish()
