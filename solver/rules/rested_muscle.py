@@ -25,7 +25,9 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
         for muscle in sorted(day.rested):
             sets = (evaluated.day_sets(muscle, day.index) - evaluated.direct_day_sets(muscle, day.index)) / WHOLE
             if sets > most:
-                yield Finding("rested-muscle", case="indirect", subject=muscle, amount=sets, limit=most, days=(day.index,))
+                yield Finding(
+                    "rested-muscle", case="indirect", subject=muscle, amount=sets, limit=most, days=(day.index,)
+                )
 
 
 def post(model: LinearModel) -> None:
@@ -44,5 +46,8 @@ RULE = Rule(
     post=post,
     check=check,
     excludes=excludes,
-    says={"": "{day}: {exercise}: {sentence}", "indirect": "{day}: {subject} is rested and has {sets}, at most {limit}"},
+    says={
+        "": "{day}: {exercise}: {sentence}",
+        "indirect": "{day}: {subject} is rested and has {sets}, at most {limit}",
+    },
 )

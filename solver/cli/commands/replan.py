@@ -30,7 +30,9 @@ LEAST, MOST = map(int, LIMITS["minutes"])
 
 @click.command("replan", cls=PrintingCommand)
 @click.argument("source")
-@click.option("--done", multiple=True, metavar="DAY,...", help="Sessions that are done, or none; they stay as they are.")
+@click.option(
+    "--done", multiple=True, metavar="DAY,...", help="Sessions that are done, or none; they stay as they are."
+)
 @click.option("--missed", multiple=True, metavar="DAY,...", help="Sessions that are missed; may be given again.")
 @click.option(
     "--today",

@@ -1,4 +1,4 @@
-"""The rest of a week planned again beside the sessions that are done: the best, then the one of fewest changed lines."""
+"""The rest of a week planned again beside the sessions that are done: the best, then one of few changed lines."""
 
 from __future__ import annotations
 
@@ -55,6 +55,8 @@ class StandingWeek:
     """Free day -> the sets it may have at most; days that are absent have no such limit."""
     shorter: Mapping[int, bool]
     """Free day -> whether it has fewer minutes than it was planned with."""
+    planned: Audit
+    """The whole week as it was planned, under the brief of then."""
 
     @property
     def as_done(self) -> Week:
@@ -68,7 +70,9 @@ class StandingWeek:
 
     def whole(self, planned: Week) -> Week:
         """The week with the done sessions to the letter and the free ones of another week."""
-        return Week(tuple(planned.days[d] if d in self.free else self.as_done.days[d] for d in range(len(planned.days))))
+        return Week(
+            tuple(planned.days[d] if d in self.free else self.as_done.days[d] for d in range(len(planned.days)))
+        )
 
 
 @dataclass(frozen=True)
@@ -149,7 +153,10 @@ class _RestSearch:
         """
         if self.best is None:
             return
-        self.floor = math.ceil(self._worth(self.best) - (1 - share) * self.best.stimulus_units)
+        planned = self.standing.planned
+        # A rest of the week is good enough where the week is no worse than it was planned: a coach may have chosen so.
+        whole = min(((self._worth(self.best), self.best), (planned.score_units, planned)), key=lambda pair: pair[0])
+        self.floor = math.ceil(whole[0] - (1 - share) * whole[1].stimulus_units)
         if self.nearest is not None and self._worth(self.nearest) >= self.floor:
             return
         model, free = self.solver.model, self.standing.free
@@ -164,8 +171,10 @@ class _RestSearch:
             if fewest + more >= self._changed(self.best):
                 break
             model.high[allowed] = fewest + more
-            self.solver.search(place, self.nearest_chosen or hint, STEP_WORK, self._accept_nearer)
+            trial = self.solver.search(place, self.nearest_chosen or hint, STEP_WORK, self._accept_nearer)
             if self.nearest is not None and self._worth(self.nearest) >= self.floor:
+                if not trial.exhausted:
+                    self.solver.search(place, self.nearest_chosen, STEP_WORK, self._accept_nearer)
                 return
         self.nearest = self.best
 

@@ -1,4 +1,4 @@
-"""A replanned week as JSON: the document of a changed week, its done sessions as they were written, and what changed."""
+"""A replanned week as JSON: a changed week's document, its done sessions as they were written, and what changed."""
 
 from __future__ import annotations
 

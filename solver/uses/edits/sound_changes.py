@@ -7,6 +7,7 @@ from setwright.solver.evaluation.big_lifts import kind_of, kinds_on
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.uses.edits.candidate_moves import Move
 
+
 def is_sound(before: Audit, after: Audit, move: Move) -> bool:
     """Whether a change splits no pair, takes no muscle below its band, and gives no big lift for something small."""
     old, new = before.evaluated, after.evaluated

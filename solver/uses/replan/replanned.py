@@ -70,8 +70,7 @@ class Replanned:
         """The sought muscles that end below their band, in the catalogue's order."""
         old, new = self.before.evaluated, self.after.evaluated
         return tuple(
-            BelowBand(m.id, new.weekly_sets(m.id) / WHOLE, m.low, old.weekly_sets(m.id) / WHOLE)
-            for m in new.below_band
+            BelowBand(m.id, new.weekly_sets(m.id) / WHOLE, m.low, old.weekly_sets(m.id) / WHOLE) for m in new.below_band
         )
 
 
@@ -111,4 +110,4 @@ def _standing(before: Audit, happened: Happened, after: ResolvedBrief) -> Standi
     capped = [d for d in free if held.days[d] and after.days[d].minutes <= days[d].minutes] if happened.missed else []
     most = {day: sum(entry.sets for entry in held.days[day]) for day in capped}
     shorter = {day: after.days[day].minutes < days[day].minutes for day in free}
-    return StandingWeek(held, happened.done, free, most, shorter)
+    return StandingWeek(held, happened.done, free, most, shorter, before)

@@ -95,7 +95,7 @@ def _day_words(change: DayChange, evaluated: EvaluatedWeek) -> Iterator[str]:
 def _change_lines(found: Replanned, width: int) -> list[str]:
     """The missed sessions, then the changed lines of each day."""
     old = found.before.evaluated
-    lines = [f"What changes ({counted(found.changed_lines, 'line')}):" if found.changes else "No line changes."]
+    lines = [_changes_title(found)]
     for day in sorted(day for day in found.happened.missed if old.on[day]):
         sets = sum(line.sets for line in old.on[day])
         gone = f"{day_name(old.resolved.days[day])}, missed: {counted(len(old.on[day]), 'line')} of {some_sets(sets)}"
@@ -103,6 +103,12 @@ def _change_lines(found: Replanned, width: int) -> list[str]:
     for change in found.changes:
         lines += wrapped(f"  {_change_words(change, found)}", width, "    ")
     return lines
+
+
+def _changes_title(found: Replanned) -> str:
+    if not found.left:
+        return "No session is left: nothing is planned."
+    return f"What changes ({counted(found.changed_lines, 'line')}):" if found.changes else "No line changes."
 
 
 def _change_words(change: LineChange, found: Replanned) -> str:
