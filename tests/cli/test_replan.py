@@ -121,7 +121,7 @@ def test_all_faults_at_once_each_with_the_nearest_word(run: Run, week: Path) -> 
         ("--done", "did you mean 'mon'?"),
         ("--taken", "did you mean 'leg press'?"),
         ("--kit", "did you mean 'hotel gym'?"),
-        ("--sore", "did you mean 'quads'?"),
+        ("--sore", "did you mean 'quad'?"),
         ("--pin", "did you mean 'hack squat'?"),
         ("--pin", "the week has no day 'sun'"),
         ("--avoid", "did you mean 'plank'?"),
@@ -153,6 +153,14 @@ def test_the_last_session_missed_leaves_nothing_to_plan_and_says_what_is_below(r
     found = run("replan", str(week), "--missed", "fri")
     assert found.exit_code == 0, found.output
     assert "No session is left: nothing is planned." in found.stdout and "Below their band" in found.stdout
+
+
+def test_what_is_owned_at_home_is_said_to_be_taken_along(run: Run, week: Path) -> None:
+    document = json.loads(week.read_text())
+    document["brief"]["owned"]["safeties"] = True
+    week.write_text(json.dumps(document))
+    assert "safeties of the brief's `owned`" in run("replan", str(week), "--kit", "hotel", "--missed", "wed").stderr
+    assert "owned" not in run("replan", str(week), "--missed", "wed").stderr
 
 
 def test_a_clash_ends_as_it_does_for_a_brief(run: Run, week: Path) -> None:

@@ -9,7 +9,7 @@ import click
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import LIMITS
-from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
@@ -89,10 +89,21 @@ def command(
     happened = found and happened_of(said, found.audit.evaluated.resolved, faults)
     faults.raise_all()
     assert found and happened
+    if kit is not None:
+        _say_owned(found)
     with Stopping() as stopping:
         result, code = _replanned(found, happened, stopping, wants_json(as_json, target))
     deliver(result, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else code)
+
+
+def _say_owned(found: OpenedWeek) -> None:
+    """Say what the brief owns that is taken to be in the other place too."""
+    owned = found.parsed.brief.owned
+    said = [*(["safeties"] if owned.safeties else []), *(["the heaviest dumbbell"] if owned.dumbbell_max else [])]
+    if said:
+        what = " and ".join(said)
+        say(f"--kit: {what} of the brief's `owned` are taken to be there too; if not, name a --brief without them")
 
 
 def _replanned(

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from functools import partial
 
+from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.big_lifts import kind_of, kinds_on
 from setwright.solver.evaluation.finding import UNITS
@@ -45,6 +47,10 @@ def kinds_lost(found: Audit, keep: Kinds) -> int:
 def charge_lost_kinds(model: LinearModel, keep: Kinds) -> None:
     """Charge each kind that its day loses; the model is of single days."""
     for day, kinds in keep:
-        lifts = model.count(lambda e, k=kinds: kind_of(e) in k, day)
+        lifts = model.count(partial(_is_of, kinds), day)
         lost = model.variable(1, -LOST)
         model.constrain(RULE, {**lifts, lost: 1}, low=1)
+
+
+def _is_of(kinds: frozenset[str], exercise: Exercise) -> bool:
+    return kind_of(exercise) in kinds
