@@ -66,9 +66,9 @@ def check_defaults(catalogue: Catalogue) -> Iterator[Fault]:
     if not 0 < scale.least <= scale.most:
         said = f"least {scale.least:g} and most {scale.most:g}"
         yield Fault("defaults: cost-scale", said, "give least above 0 and most not below it")
-    if not 0 < defaults.keep_share <= 1:
-        said = f"keep-share {defaults.keep_share:g}"
-        yield Fault("defaults: fewest-minutes", said, "give a share above 0, at most 1")
+    for table, share in (("fewest-minutes", defaults.keep_share), ("replan", defaults.replan_share)):
+        if not 0 < share <= 1:
+            yield Fault(f"defaults: {table}", f"keep-share {share:g}", "give a share above 0, at most 1")
 
 
 def unknown_words(where: str, kind: str, words: Iterable[str], known: Iterable[str]) -> Iterator[Fault]:

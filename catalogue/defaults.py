@@ -110,3 +110,5 @@ class Defaults:
     keep_share: float
     """The share of the best week's stimulus that is kept when minutes are cut."""
     block: BlockDefaults
+    replan_share: float
+    """The share of the best stimulus that is kept for fewer changes when the rest of a week is planned again."""

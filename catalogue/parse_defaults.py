@@ -36,6 +36,7 @@ DEFAULT_TABLES = (
     "ramp",
     "fewest-minutes",
     "block",
+    "replan",
 )
 """The tables that `Defaults` is made of."""
 
@@ -68,6 +69,7 @@ def parse_defaults(tables: Mapping[str, Any], faults: list[Fault]) -> Defaults:
         ramp=parts.table("ramp").pairs("steps"),
         keep_share=parts.table("fewest-minutes").number("keep-share", None),
         block=_block(parts.table("block")),
+        replan_share=parts.table("replan").number("keep-share", None),
     )
     _check_rests(found, rests, pair_rests)
     parts.finish()

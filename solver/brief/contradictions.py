@@ -32,6 +32,8 @@ def _of_days(brief: Brief) -> Iterator[Fault]:
             f"got a weekday on {len(named)} of {len(brief.days)} days, expected one on each or on none",
             "name every weekday, or none and they are spread over the week",
         )
+    if all(day.missed for day in brief.days):
+        yield Fault("days", "every session is missed: nothing is left to train", "hold one session at least")
 
 
 def _of_order(brief: Brief) -> Iterator[Fault]:

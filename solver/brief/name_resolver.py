@@ -19,6 +19,11 @@ _LISTS: Mapping[str, tuple[Kind, ...]] = {
     "dislike": ("exercise", "item"),
     "like": ("exercise", "item"),
 }
+_DAY_LISTS: Mapping[str, tuple[Kind, ...]] = {
+    "without": ("item",),
+    "avoid": ("exercise",),
+    "rested": ("muscle", "group"),
+}
 
 
 class NameResolver:
@@ -38,6 +43,8 @@ class NameResolver:
         self._equipment(brief, "equipment")
         for place, day in enumerate(_rows(brief, "days")):
             self._equipment(day, f"days[{place}].equipment")
+            for field, kinds in _DAY_LISTS.items():
+                self._each(day, field, kinds, f"days[{place}].{field}")
         for place, pin in enumerate(_rows(brief, "pins")):
             self._one(pin, "exercise", ("exercise",), f"pins[{place}].exercise")
             self._one(pin, "pair_with", ("exercise",), f"pins[{place}].pair_with")

@@ -60,12 +60,16 @@ class Asked(BaseModel):
 
 
 class DayAsk(Asked):
-    """One training day: its weekday (None: to be filled in), minutes, and its own place or theme."""
+    """One training day: its weekday (None: to be filled in), minutes, its own place or theme, and what closes on it."""
 
     weekday: Weekday | None = None
     minutes: int = _limits("minutes")
     equipment: Equipment | None = None
     focus: Focus | None = None
+    without: Words | None = None
+    avoid: Words | None = None
+    rested: Words | None = None
+    missed: bool | None = None
 
 
 class OtherActivity(Asked):

@@ -55,6 +55,12 @@ def _swap() -> click.Command:
     return command
 
 
+def _replan() -> click.Command:
+    from setwright.solver.cli.commands.replan import command
+
+    return command
+
+
 def _sheet() -> click.Command:
     from setwright.solver.cli.commands.sheet import command
 
@@ -118,6 +124,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "audit": LazyCommand("Check a week: minutes, sets, rules broken and missed.", _audit),
         "why": LazyCommand("Say why each line stands, and what else would cost.", _why),
         "swap": LazyCommand("List swaps for a line, or write the week with one.", _swap),
+        "replan": LazyCommand("Change as few lines as can be after a missed or changed session.", _replan),
         "sheet": LazyCommand("Write a week for a client: card, workbook, calendar, page, table.", _sheet),
         "variants": LazyCommand("Plan every variant of a template: days x minutes x kit and more.", _variants),
         "client": LazyCommand("The people of the book: add, list, show, change.", _client),

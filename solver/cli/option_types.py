@@ -99,6 +99,28 @@ class WholeNumberType(click.IntRange):
     name = "whole number"
 
 
+class DayMinutesType(OptionType):
+    """DAY=MINUTES or MINUTES alone, within `low` to `high`, as (day word or None, minutes)."""
+
+    name = "minutes"
+
+    def __init__(self, low: int, high: int) -> None:
+        self.low, self.high = low, high
+
+    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> tuple[str | None, int]:
+        """(day as written or None, minutes); raises click.BadParameter."""
+        if isinstance(value, tuple):
+            return value
+        found = re.fullmatch(r"(?:([^=]+)=)?([0-9]{1,4})", value.strip())
+        form = f"write DAY=MINUTES such as thu=25, or MINUTES alone, {self.low} to {self.high}"
+        if found is None:
+            self.fail(f"got {value!r}; {form}", param, ctx)
+        minutes = int(found[2])
+        if not self.low <= minutes <= self.high:
+            self.fail(f"got {minutes} minutes; {form}", param, ctx)
+        return (found[1].strip() if found[1] else None), minutes
+
+
 class DayType(OptionType):
     """A date as YYYY-MM-DD (ISO 8601)."""
 

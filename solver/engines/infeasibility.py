@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
+from setwright.solver.auditing import Audit
 from setwright.solver.engines.build import all_day_columns, day_model
 from setwright.solver.engines.cpsat import CpSatModel
+from setwright.solver.engines.held_columns import hold
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Instance
@@ -24,8 +26,22 @@ def conflict_of(instance: Instance, seconds: float = math.inf) -> tuple[ClashMem
 
     `seconds` is a wall-clock limit for each question whether some parts are possible.
     """
-    oracle = SubsetOracle(feasibility_model(instance), seconds)
-    return tuple(_clash_among(oracle, parts_of(oracle.model)))
+    return _smallest_clash(feasibility_model(instance), seconds)
+
+
+def conflict_beside(
+    instance: Instance, held: tuple[Column, ...], done: Audit, free: Collection[int], seconds: float = math.inf
+) -> tuple[ClashMember, ...]:
+    """The same for a week of which some days are `free` and the others hold just the columns of `done`."""
+    open_columns = [c for c in quickest(instance, all_day_columns(instance)) if c.group in free]
+    model = day_model(instance, (*held, *open_columns))
+    model.reopen()
+    hold(model, range(len(held)), done)
+    return _smallest_clash(model, seconds)
+
+
+def _smallest_clash(model: LinearModel, seconds: float) -> tuple[ClashMember, ...]:
+    return tuple(_clash_among(SubsetOracle(model, seconds), parts_of(model)))
 
 
 def feasibility_model(instance: Instance) -> LinearModel:

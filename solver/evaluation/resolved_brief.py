@@ -35,6 +35,12 @@ class ResolvedDay:
     focus: str | None
     closed_regions: tuple[str, ...] = ()
     """Regions whose heavy work another activity rules out."""
+    avoided: frozenset[str] = frozenset()
+    """Exercises that the brief avoids on this day alone."""
+    rested: frozenset[str] = frozenset()
+    """Muscles that get no direct set on this day."""
+    missed: bool = False
+    """Whether the session is not held."""
     last_rest: int = 0
     """Seconds of rest after a session's last set, which nobody waits for: the shortest rest of the goal."""
 

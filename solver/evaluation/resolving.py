@@ -80,7 +80,7 @@ def resolved_day(
     """One day with its kit, warm-up and limits in seconds."""
     kit = day.equipment if day.equipment is not None else brief.equipment
     items, heaviest = equipment_of(kit, catalogue)
-    items -= frozenset(brief.without)
+    items -= frozenset((*brief.without, *(day.without or ())))
     if brief.owned.safeties:
         items |= {"safeties"}
     kept = brief.client.cautions or age_group_of(brief.client.age, catalogue.ages)
@@ -103,6 +103,9 @@ def resolved_day(
         dumbbell_max=own if own is not None else heaviest,
         focus=None if day.focus == "full-body" else day.focus,
         closed_regions=closed_regions(day, brief),
+        avoided=frozenset(day.avoid or ()),
+        rested=rested_muscles(day, catalogue),
+        missed=bool(day.missed),
         last_rest=shortest_rest(brief.goal or "balanced", catalogue),
     )
 
@@ -134,6 +137,13 @@ def closed_regions(day: DayAsk, brief: Brief) -> tuple[str, ...]:
     number = WEEKDAYS.index(day.weekday)
     near = {WEEKDAYS[number], WEEKDAYS[(number + 1) % 7]}
     return tuple(sorted({region for other in brief.other if other.weekday in near for region in other.regions}))
+
+
+def rested_muscles(day: DayAsk, catalogue: Catalogue) -> frozenset[str]:
+    """The muscles that a day rests, its groups taken apart."""
+    named = day.rested or ()
+    groups = (catalogue.groups[word].otherwise for word in named if word not in catalogue.muscles)
+    return frozenset(word for word in named if word in catalogue.muscles).union(*groups)
 
 
 def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:

@@ -88,12 +88,16 @@ class Instance:
         return {}
 
 
-def instance_of(resolved: ResolvedBrief) -> Instance:
-    """The instance of a brief: exercises with the same facts are one class, days with the same are one group."""
+def instance_of(resolved: ResolvedBrief, apart: frozenset[str] = frozenset()) -> Instance:
+    """The instance of a brief: exercises with the same facts are one class, days with the same are one group.
+
+    Each exercise of `apart` (ids) is a class of its own, open or not.
+    """
     like_days: dict[tuple[object, ...], list[int]] = {}
     for day in resolved.days:
         key = (day.minutes, day.limit, day.warm_up, day.warm_up_give, tuple(sorted(day.items)), day.dumbbell_max)
-        like_days.setdefault((*key, day.focus, day.closed_regions), []).append(day.index)
+        closed = (day.closed_regions, tuple(sorted(day.avoided)), tuple(sorted(day.rested)), day.missed)
+        like_days.setdefault((*key, day.focus, *closed), []).append(day.index)
     listed = tuple(tuple(days) for days in like_days.values())
     first = [resolved.days[days[0]] for days in listed]
     classes: dict[tuple[object, ...], list[Exercise]] = {}
@@ -102,13 +106,15 @@ def instance_of(resolved: ResolvedBrief) -> Instance:
         prescriptions = tuple(
             () if resolved.excluded_by(exercise, day) else prescriptions_of(resolved, exercise, day) for day in first
         )
-        if not any(prescriptions):
+        if not any(prescriptions) and exercise.id not in apart:
             continue
         second = tuple(
             bool(p) and resolved.second_choice(exercise, d) for p, d in zip(prescriptions, first, strict=True)
         )
         facts[exercise.id] = (prescriptions, second)
-        classes.setdefault((prescriptions, second, *class_signature(resolved, exercise, first)), []).append(exercise)
+        own = exercise.id if exercise.id in apart else ""
+        signature = (prescriptions, second, own, *class_signature(resolved, exercise, first))
+        classes.setdefault(signature, []).append(exercise)
     return Instance(resolved, listed, tuple(ExerciseClass(tuple(es), *facts[es[0].id]) for es in classes.values()))
 
 

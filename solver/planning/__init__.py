@@ -4,7 +4,9 @@ from setwright.solver.planning.delivery import AuditFailed, check, delivered
 from setwright.solver.planning.ends import Clash, End, OutOfTime, Solved
 from setwright.solver.planning.from_weeks import Reoptimised, Unsolved, best_and_nearest, reoptimise, search_only
 from setwright.solver.planning.planner import plan, plan_apart, plan_near
+from setwright.solver.planning.rest_of_week import plan_rest
 from setwright.solver.search.feasibility import Possible, first_week, possible
+from setwright.solver.search.secondary.rest_of_week import RestOfWeek, StandingWeek
 
 __all__ = [
     "AuditFailed",
@@ -13,7 +15,9 @@ __all__ = [
     "OutOfTime",
     "Possible",
     "Reoptimised",
+    "RestOfWeek",
     "Solved",
+    "StandingWeek",
     "Unsolved",
     "best_and_nearest",
     "check",
@@ -22,6 +26,7 @@ __all__ = [
     "plan",
     "plan_apart",
     "plan_near",
+    "plan_rest",
     "possible",
     "reoptimise",
     "search_only",

@@ -17,9 +17,10 @@ def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
     if resolved.goal != "efficiency":
         return
     share = resolved.limit("day-share")
-    used = sum(evaluated.seconds(d.index) for d in resolved.days)
-    whole = sum(d.minutes for d in resolved.days)
-    for day in resolved.days:
+    held = [day for day in resolved.days if not day.missed]
+    used = sum(evaluated.seconds(d.index) for d in held)
+    whole = sum(d.minutes for d in held)
+    for day in held:
         due = share * used * day.minutes / whole
         if evaluated.seconds(day.index) < due:
             yield Finding("day-share", amount=evaluated.seconds(day.index), limit=round(due), days=(day.index,))
@@ -31,7 +32,7 @@ def post(model: LinearModel) -> None:
     if resolved.goal != "efficiency" or len(resolved.days) < 2:
         return
     share = round(100 * resolved.limit("day-share"))
-    whole = sum(d.minutes for d in resolved.days)
+    whole = sum(d.minutes for d in resolved.days if not d.missed)
     listed = _parts(model)
     used = combined(*(seconds for seconds, _, _ in listed))
     constant = sum(fixed for _, fixed, _ in listed)
@@ -44,7 +45,7 @@ def _parts(model: LinearModel) -> list[tuple[Expression, int, int]]:
     """(half seconds, half seconds beside exercises as planned, minutes) of each day, or of each group of like days."""
     resolved = model.resolved
     if model.daily:
-        days = [(g.index, model.day(g.index)) for g in model.groups]
+        days = [(g.index, day) for g in model.groups if not (day := model.day(g.index)).missed]
         return [(_worked(model, index), 2 * day.overhead, day.minutes) for index, day in days]
     return [
         (
@@ -53,6 +54,7 @@ def _parts(model: LinearModel) -> list[tuple[Expression, int, int]]:
             sum(resolved.days[d].minutes for d in days),
         )
         for like, days in enumerate(model.instance.like_days)
+        if not model.instance.day(like).missed
     ]
 
 
@@ -76,7 +78,7 @@ RULE = Rule(
     id="day-share",
     kind="hard",
     scope="planned weeks",
-    sentence="In efficiency no day takes less than {percent} % of its share of the minutes used.",
+    sentence="In efficiency no day that is held takes less than {percent} % of its share of the minutes used.",
     remedy="move sets from the longest day",
     post=post,
     check=check,

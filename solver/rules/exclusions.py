@@ -32,7 +32,11 @@ def _missing_kit(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) 
 
 
 def _is_avoided(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
-    return exercise.id in resolved.brief.avoid
+    return exercise.id in resolved.brief.avoid or exercise.id in day.avoided
+
+
+def _on_a_missed_day(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    return day.missed
 
 
 def _loads_a_joint_under_caution(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -98,8 +102,14 @@ RULES = (
     _exclusion(
         "avoided",
         _is_avoided,
-        "An exercise that the brief says to avoid is never used.",
+        "An exercise that the brief says to avoid, in the week or on a day, is never used there.",
         "take it out of `avoid`, or take a swap",
+    ),
+    _exclusion(
+        "missed-session",
+        _on_a_missed_day,
+        "A session that the brief says is missed has no exercises.",
+        "take `missed` off the day",
     ),
     _exclusion(
         "caution",

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property, partial
 
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import Column, DayGroup, day_groups, halves_of_pairs, pair_columns, undated_groups
+from setwright.solver.linear.columns import Column, DayGroup, day_groups, halves_of_pairs, pair_columns
 from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
@@ -68,17 +68,16 @@ class Ranking:
 
     def pairs(self, group: DayGroup) -> list[Column]:
         """The pairs of a day, best sum of their halves first."""
+        if group.like not in self._pairs:
+            found = list(pair_columns(self.instance, group, halves_of_pairs(self.instance, group.like)))
+            found.sort(key=lambda c: [(a.cls, a.prescription) for a in c.assignments])
+            self._pairs[group.like] = sorted(found, key=partial(self._loss, group))
         return [Column(group.index, pair.assignments) for pair in self._pairs[group.like]]
 
     @cached_property
-    def _pairs(self) -> tuple[list[Column], ...]:
-        """For each group of like days its pairs, best first."""
-        found: list[list[Column]] = []
-        for group in undated_groups(self.instance):
-            pairs = list(pair_columns(self.instance, group, halves_of_pairs(self.instance, group.like)))
-            pairs.sort(key=lambda c: [(a.cls, a.prescription) for a in c.assignments])
-            found.append(sorted(pairs, key=partial(self._loss, group)))
-        return tuple(found)
+    def _pairs(self) -> dict[int, list[Column]]:
+        """Group of like days -> its pairs, best first, as far as they were asked for."""
+        return {}
 
     def _loss(self, group: DayGroup, column: Column) -> float:
         return -self.worth(group, column)
@@ -105,11 +104,14 @@ def ranking_of(instance: Instance, week: LinearModel, relaxed: LinearRelaxation)
     return Ranking(instance, value, relaxed.value)
 
 
-def candidates_of(ranking: Ranking) -> Candidates:
-    """The candidates of a brief: the best columns of each day, and those of what is pinned."""
+def candidates_of(ranking: Ranking, only: frozenset[int] | None = None) -> Candidates:
+    """The candidates of a brief: the best columns of each day, or of some days only, and those of what is pinned."""
     instance = ranking.instance
     days: list[list[Column]] = []
     for group in day_groups(instance):
+        if only is not None and group.index not in only:
+            days.append([])
+            continue
         singles, pairs = ranking.singles(group), ranking.pairs(group)
         pinned = [c for c in (*singles, *pairs) if is_pinned(instance, c)]
         days.append([*_alternating(singles[:SINGLES], pairs[:PAIRS]), *pinned])

@@ -99,6 +99,22 @@ CASES = (
     ),
     Case("avoided", EMPTY, ("cable-curl 3", ""), ("barbell-curl 3", ""), {"avoid": ["barbell-curl"]}),
     Case(
+        "missed-session",
+        ("barbell-curl 3", "barbell-curl 3"),
+        ("barbell-curl 3", ""),
+        ("", "barbell-curl 3"),
+        {"days": [{"weekday": "mon", "minutes": 60}, {"weekday": "thu", "minutes": 60, "missed": True}]},
+        idle={},
+    ),
+    Case(
+        "rested-muscle",
+        ("barbell-bench-press 3", ""),
+        ("barbell-bench-press 3, overhead-cable-extension 3", "machine-chest-press 4"),
+        ("barbell-bench-press 3, overhead-cable-extension 3", "machine-chest-press 5"),
+        {"days": [{"weekday": "mon", "minutes": 60}, {"weekday": "thu", "minutes": 60, "rested": ["triceps"]}]},
+        idle={},
+    ),
+    Case(
         "caution",
         EMPTY,
         ("machine-side-raise 3", ""),

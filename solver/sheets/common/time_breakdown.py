@@ -15,7 +15,12 @@ def session_minutes(evaluated: EvaluatedWeek) -> list[int]:
 
 
 def seconds_by_kind(evaluated: EvaluatedWeek, day: int) -> dict[str, int]:
-    """The session in whole seconds: warm-up, ramp-up, lifting, resting, change-over; they add up to it."""
+    """The session in whole seconds: warm-up, ramp-up, lifting, resting, change-over; they add up to it.
+
+    A day without lines has no session: each is 0.
+    """
+    if not evaluated.on[day]:
+        return dict.fromkeys(("warm_up", "ramp_up", "lifting", "resting", "change_over"), 0)
     ramps = sum(seconds for (d, _), seconds in evaluated.ramp_up.items() if d == day)
     lifting = sum(_lifting_seconds(evaluated, line) for line in evaluated.on[day])
     changing = sum(_changing_half_seconds(evaluated, line) for line in evaluated.on[day]) // 2

@@ -23,6 +23,19 @@ from setwright.solver.sheets.document.week_fields import (
 )
 
 
+class WayDone(Part):
+    """An exercise and how it is done on a day."""
+
+    exercise: ExerciseId
+    sets: Sets
+    reps: RepRange
+    rir: Rir
+    rest_seconds: RestSeconds
+    technique: Technique = "straight"
+    drops: Drops = 0
+    paired_with: ExerciseId | None = None
+
+
 class WeekLine(Part):
     """One line of a card."""
 

@@ -20,11 +20,12 @@ def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, loads: Words,
     """One session; `day` is its place in the week, from 0. `loads` and `ramp_loads` are what is said of its lines."""
     resolved = evaluated.resolved.days[day]
     ramps, labels = ramp_ups(evaluated, day), line_labels(evaluated, day)
+    held = bool(evaluated.on[day])
     return {
         "weekday": resolved.weekday,
         "minutes": resolved.minutes,
-        "seconds": evaluated.seconds(day),
-        "warm_up_seconds": evaluated.warm_up(day),
+        "seconds": evaluated.seconds(day) if held else 0,
+        "warm_up_seconds": evaluated.warm_up(day) if held else 0,
         "ramp_up_seconds": sum(seconds for (d, _), seconds in evaluated.ramp_up.items() if d == day),
         "seconds_by_kind": seconds_by_kind(evaluated, day),
         "entries": [

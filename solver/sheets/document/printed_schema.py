@@ -32,7 +32,7 @@ def week_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
     week["$defs"]["Brief"] = {name: part for name, part in brief.items() if name != "$schema"}
     week["properties"]["brief"] = {"$ref": "#/$defs/Brief"}
     if mode == "serialization":
-        week["required"].remove("alternatives")
+        week["required"] = [name for name in week["required"] if name not in ("alternatives", "replan")]
         week["$defs"]["WeekLine"]["required"].remove("ramp_up")
     return {"$schema": brief["$schema"], **week, "title": "A lifting week"}
 

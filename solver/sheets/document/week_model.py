@@ -1,7 +1,7 @@
 """A week's document, `setwright.week/1`, as models: what is read, and what `setwright schema week` prints.
 
 A field with a default may be left out where a week is read; `setwright week --json` writes them all, `alternatives`
-only where they were asked for, a line's `ramp_up` only where its load is known.
+only where they were asked for, a line's `ramp_up` only where its load is known, `replan` by `setwright replan` alone.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from pydantic import Field
 
 from setwright.solver.brief.defaults import GOAL
 from setwright.solver.brief.schema import Emphasis, Goal, RuleAsk
-from setwright.solver.sheets.document.day_model import WeekDay
+from setwright.solver.sheets.document.day_model import WayDone, WeekDay
 from setwright.solver.sheets.document.week_fields import (
     Many,
     Part,
@@ -118,6 +118,38 @@ class Alternative(Part):
     muscles: Many[WeekMuscle]
 
 
+class ChangedLine(Part):
+    """A line of a replanned day before and after; null where it was not there, or is no more."""
+
+    day: str
+    before: WayDone | None
+    after: WayDone | None
+
+
+class BelowBand(Part):
+    """A muscle that a replanned week leaves below its band, in weekly sets."""
+
+    muscle: str
+    sets: float
+    band_from: float
+    sets_planned: float
+
+
+class Replan(Part):
+    """How a week was replanned: its days by name, what changed, and what it gave up for few changes."""
+
+    done: Many[str]
+    missed: Many[str]
+    replanned: Many[str]
+    changed_lines: int
+    changes: Many[ChangedLine]
+    below_band: Many[BelowBand]
+    given_up: float
+    """Index points of score."""
+    keep_share: float
+    pins_dropped: Many[str]
+
+
 class WeekDocument(Part):
     """A week with its brief, what it is worth, and how it was made."""
 
@@ -147,3 +179,4 @@ class WeekDocument(Part):
     best_without_pairs: float | None = None
     shortened: Shortened | None = None
     alternatives: Many[Alternative] = ()
+    replan: Replan | None = None

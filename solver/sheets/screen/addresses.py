@@ -7,8 +7,8 @@ from setwright.catalogue.near import nearest
 from setwright.solver.brief.defaults import WEEKDAY_NAMES
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.evaluation.resolved_brief import ResolvedDay
-from setwright.solver.sheets.common.words import listed
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.sheets.common.words import day_name, listed
 from setwright.solver.sheets.document.card_labels import line_labels
 
 FORM = "write the day and the line as mon:A, mon:B1 or mon:EXERCISE (1:A for sessions without weekdays)"
@@ -19,7 +19,7 @@ def line_at(evaluated: EvaluatedWeek, address: str) -> Line:
     day_word, colon, word = (part.strip() for part in address.partition(":"))
     if not colon or not word:
         raise UsageFault(Fault("entry", f"got {address!r}, expected a day and a line", FORM))
-    day = _day_at(evaluated, day_word)
+    day = day_at(evaluated.resolved, day_word)
     lines = evaluated.on[day.index]
     labels = [str(label) for label in line_labels(evaluated, day.index)]
     for label, line in zip(labels, lines, strict=True):
@@ -35,14 +35,16 @@ def line_at(evaluated: EvaluatedWeek, address: str) -> Line:
     raise UsageFault(Fault("entry", f"{day.name} has no line {word!r}", remedy))
 
 
-def _day_at(evaluated: EvaluatedWeek, word: str) -> ResolvedDay:
+def day_at(resolved: ResolvedBrief, word: str, where: str = "entry") -> ResolvedDay:
     """The day that a word names: mon, monday or the session's number; raises UsageFault where it names none."""
     small = word.lower()
-    for day in evaluated.resolved.days:
+    for day in resolved.days:
         if small in (_day_address(day), str(day.index + 1)) or (small in WEEKDAY_NAMES and small[:3] == day.weekday):
             return day
-    there = listed((_day_address(day) for day in evaluated.resolved.days), "or")
-    raise UsageFault(Fault("entry", f"the week has no day {word!r}", f"expected {there}"))
+    there = [_day_address(day) for day in resolved.days]
+    near = nearest(small, [*there, *(day_name(day).lower() for day in resolved.days if day.weekday)])
+    meant = f"did you mean {near!r}? " if near else ""
+    raise UsageFault(Fault(where, f"the week has no day {word!r}", f"{meant}expected {listed(there, 'or')}"))
 
 
 def _day_address(day: ResolvedDay) -> str:

@@ -27,6 +27,8 @@ def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps | None, width
     said, ramps = line_load_words(evaluated), ramp_load_words(evaluated)
     resolved, lines = evaluated.resolved.days[day], evaluated.on[day]
     focus = f", {resolved.focus}" if resolved.focus else ""
+    if resolved.missed and not lines:
+        return [f"{day_name(resolved)}{focus}: missed"]
     if not lines:
         return [f"{day_name(resolved)}{focus}: no exercises ({resolved.minutes} min given)"]
     return [

@@ -2,26 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from types import MappingProxyType
-from typing import Final
-
-from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit
+from setwright.solver.evaluation.big_lifts import kind_of, kinds_on
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.uses.edits.candidate_moves import Move
-
-KINDS: Final[Mapping[str, str]] = MappingProxyType(
-    {
-        "knee": "squat",
-        "hinge": "hinge",
-        "horizontal-press": "press",
-        "vertical-press": "press",
-        "row": "pull",
-        "vertical-pull": "pull",
-    }
-)
-"""Movement -> the kind of big lift that a day should not lose."""
 
 
 def is_sound(before: Audit, after: Audit, move: Move) -> bool:
@@ -36,21 +20,12 @@ def is_sound(before: Audit, after: Audit, move: Move) -> bool:
     for_something_small = move.new is not None and not move.new.multi_joint
     if taken_out is not None and taken_out.main_lift and for_something_small and not may_not_stay:
         return False
-    lost = _kinds_of(old, move.day) - _kinds_of(new, move.day)
+    lost = kinds_on(old, move.day) - kinds_on(new, move.day)
     if not lost:
         return True
-    if taken_out is None or lost != {_kind(taken_out)}:
+    if taken_out is None or lost != {kind_of(taken_out)}:
         return False
     return may_not_stay or (move.new is not None and not for_something_small)
-
-
-def _kind(exercise: Exercise) -> str | None:
-    return KINDS.get(exercise.movement) if exercise.multi_joint else None
-
-
-def _kinds_of(evaluated: EvaluatedWeek, day: int) -> set[str]:
-    """The kinds of big lifts on a day."""
-    return {kind for line in evaluated.on[day] if (kind := _kind(line.exercise))}
 
 
 def _paired_lines(evaluated: EvaluatedWeek) -> int:

@@ -1,0 +1,142 @@
+"""`setwright replan`: the smallest change of a week when life happens."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, Any, assert_never
+
+import click
+
+from setwright.catalogue.faults import Fault
+from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.output import check_target, deliver
+from setwright.solver.cli.console.silence import silent_engines
+from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
+from setwright.solver.cli.fault_collector import FaultCollector
+from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.opened_week import OpenedWeek, open_or_plan
+from setwright.solver.cli.option_types import DayMinutesType, GatheredType, gathered_faults
+from setwright.solver.cli.options import brief_option, catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.replan_words import SaidOptions, happened_of
+
+if TYPE_CHECKING:
+    from setwright.solver.uses.replan.happened import Happened
+    from setwright.solver.uses.replan.replanned import Replanned
+
+LEAST, MOST = map(int, LIMITS["minutes"])
+
+
+@click.command("replan", cls=PrintingCommand)
+@click.argument("source")
+@click.option(
+    "--done", multiple=True, metavar="DAY,...", help="Sessions that are done, or none; they stay as they are."
+)
+@click.option("--missed", multiple=True, metavar="DAY,...", help="Sessions that are missed; may be given again.")
+@click.option(
+    "--today",
+    multiple=True,
+    type=GatheredType(DayMinutesType(LEAST, MOST)),
+    metavar="[DAY=]MINUTES",
+    help="The minutes that a day has now; without DAY the next session.",
+)
+@click.option("--taken", multiple=True, metavar="NAME", help="Equipment that is taken, or the station of an exercise.")
+@click.option("--kit", metavar="KIT", help="The place where the sessions that are left are held.")
+@click.option("--sore", multiple=True, metavar="MUSCLE", help="A muscle that rests in the next session.")
+@click.option("--avoid", multiple=True, metavar="EXERCISE", help="An exercise that is not to be used.")
+@click.option("--on", metavar="DAY", help="The one day that --taken, --kit, --sore and --avoid speak of.")
+@click.option("--pin", "pins", multiple=True, metavar="EXERCISE[@DAY]", help="An exercise that must be in the week.")
+@brief_option
+@catalogue_option
+@output_options
+@click.pass_context
+def command(
+    ctx: click.Context,
+    source: str,
+    done: tuple[str, ...],
+    missed: tuple[str, ...],
+    today: tuple[tuple[str | None, int] | None, ...],
+    taken: tuple[str, ...],
+    kit: str | None,
+    sore: tuple[str, ...],
+    avoid: tuple[str, ...],
+    on: str | None,
+    pins: tuple[str, ...],
+    brief: str | None,
+    overlay: Path | None,
+    as_json: bool,
+    target: Path | None,
+    force: bool,
+) -> None:
+    """Change as few lines as can be of a week after what happened; what is done stays as it is.
+
+    SOURCE is a file of `week --json`, or a brief, which is planned first. A DAY is mon, or 1 for sessions without
+    weekdays. Sessions before a missed day, or before the day of --today, are taken as done unless --done says which.
+
+    \b
+    setwright replan week.json --missed thu
+    setwright replan week.json --today thu=25 -o new.json
+    setwright replan week.json --done mon --kit "hotel gym"
+    """
+    check_target(target, force)
+    faults = FaultCollector()
+    faults.add(gathered_faults(ctx))
+    minutes = tuple(row for row in today if row is not None)
+    said = SaidOptions(done or None, missed, minutes, taken, on, kit, sore, pins, avoid)
+    catalogue = faults.result_of(lambda: open_catalogue(overlay))
+    found = catalogue and faults.result_of(lambda: open_or_plan(source, brief, None, catalogue))
+    happened = found and happened_of(said, found.audit.evaluated.resolved, faults)
+    faults.raise_all()
+    assert found and happened
+    if kit is not None:
+        _say_owned(found)
+    with Stopping() as stopping:
+        result, code = _replanned(found, happened, stopping, wants_json(as_json, target))
+    deliver(result, target, force)
+    ctx.exit(ExitCode.STOPPED if stopping.asked else code)
+
+
+def _say_owned(found: OpenedWeek) -> None:
+    """Say what the brief owns that is taken to be in the other place too."""
+    owned = found.parsed.brief.owned
+    said = [*(["safeties"] if owned.safeties else []), *(["the heaviest dumbbell"] if owned.dumbbell_max else [])]
+    if said:
+        what = " and ".join(said)
+        say(f"--kit: {what} of the brief's `owned` are taken to be there too; if not, name a --brief without them")
+
+
+def _replanned(
+    found: OpenedWeek, happened: Happened, stopping: Stopping, as_document: bool
+) -> tuple[str | dict[str, Any], ExitCode]:
+    """The result as text or document, and the exit code; raises NoWeekError where no week was found in time."""
+    from setwright.solver.planning import Clash, OutOfTime
+    from setwright.solver.search.solve_options import SolveOptions
+    from setwright.solver.uses.replan.replanned import Replanned, replanned
+
+    with silent_engines():
+        end = replanned(found.parsed, found.audit, happened, SolveOptions(stopped=stopping))
+    match end:
+        case Replanned():
+            return (_document(found, end) if as_document else _text(end)), ExitCode.DONE
+        case Clash():
+            from setwright.solver.sheets.screen.clash import clash_document, clash_text
+
+            return (clash_document(end) if as_document else clash_text(end, columns())), ExitCode.CLASH
+        case OutOfTime():
+            fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
+            raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
+        case _:
+            assert_never(end)
+
+
+def _document(found: OpenedWeek, end: Replanned) -> dict[str, Any]:
+    from setwright.solver.sheets.document.replanned_week import replanned_document
+
+    return replanned_document(found.document, end)
+
+
+def _text(end: Replanned) -> str:
+    from setwright.solver.sheets.screen.edits.replanned import replanned_text
+
+    return replanned_text(end, columns())

@@ -1,0 +1,64 @@
+"""A replanned week as JSON: a changed week's document, its done sessions as they were written, and what changed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from setwright.solver.evaluation.week import Entry
+from setwright.solver.sheets.common.json_values import rounded
+from setwright.solver.sheets.document.changed_week import changed_week_document
+from setwright.solver.sheets.document.day_parts import swaps_digest
+from setwright.solver.uses.replan.replanned import Replanned
+
+
+def replanned_document(document: Mapping[str, Any], found: Replanned) -> dict[str, Any]:
+    """The week as it is now; `document` is the one it was read from, empty where it was planned for this."""
+    said = changed_week_document(document, found.parsed, found.after)
+    if "swaps_digest" in document and document["swaps_digest"] == _digest(document["days"]):
+        for day in found.happened.done:
+            said["days"][day] = document["days"][day]
+        said["swaps_digest"] = _digest(said["days"])
+    return {**said, "replan": replan_part(found)}
+
+
+def _digest(days: list[dict[str, Any]]) -> str:
+    return swaps_digest([[(line["exercise"], line["swaps"]) for line in day["entries"]] for day in days])
+
+
+def replan_part(found: Replanned) -> dict[str, Any]:
+    """What was done and missed, the lines that changed, and the muscles that end below their band."""
+    days = found.after.evaluated.resolved.days
+    return {
+        "done": [days[day].name for day in sorted(found.happened.done)],
+        "missed": [days[day].name for day in sorted(found.happened.missed)],
+        "replanned": [days[day].name for day in found.left],
+        "changed_lines": found.changed_lines,
+        "changes": [
+            {"day": days[c.day].name, "before": _line_part(c.before), "after": _line_part(c.after)}
+            for c in found.changes
+        ],
+        "below_band": [
+            {"muscle": m.muscle, "sets": rounded(m.sets), "band_from": m.low, "sets_planned": rounded(m.planned)}
+            for m in found.below_band
+        ],
+        "given_up": rounded(found.given_up),
+        "keep_share": found.share,
+        "pins_dropped": [pin.exercise for pin in found.pins_dropped],
+    }
+
+
+def _line_part(entry: Entry | None) -> dict[str, Any] | None:
+    """A line as it is done; null where it is not there."""
+    if entry is None:
+        return None
+    return {
+        "exercise": entry.exercise,
+        "sets": entry.sets,
+        "reps": list(entry.reps),
+        "rir": entry.rir,
+        "rest_seconds": entry.rest,
+        "technique": entry.technique,
+        "drops": entry.drops,
+        "paired_with": entry.partner,
+    }
