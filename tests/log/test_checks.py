@@ -13,7 +13,7 @@ from setwright.solver.brief.file import parse_phrase
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.screen.log import finding_words, findings_text, session_text, sessions_text
+from setwright.solver.sheets.screen.over_time.log import finding_words, findings_text, session_text, sessions_text
 from setwright.solver.uses.log.digest import digest_of
 from setwright.solver.uses.log.log_checks import check_log
 

@@ -21,8 +21,8 @@ from logs import CATALOGUE, faults, filled, places, read, sets
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.sheets.common.json_values import dumped
-from setwright.solver.sheets.document.log_model import log_document
 from setwright.solver.sheets.document.printed_schema import log_schema
+from setwright.solver.sheets.document.progress.log_model import log_document
 from setwright.solver.sheets.plain.csv_file import csv_bytes, guarded
 from setwright.solver.sheets.xlsx import log_keys
 

@@ -23,8 +23,8 @@ from setwright.solver.sheets.document.blocks.block_document import block_documen
 from setwright.solver.sheets.document.blocks.block_reader import read_block
 from setwright.solver.sheets.document.printed_schema import block_schema
 from setwright.solver.sheets.formats import written
-from setwright.solver.sheets.screen.block import block_text
-from setwright.solver.sheets.screen.block_plot import drawn_block
+from setwright.solver.sheets.screen.over_time.block import block_text
+from setwright.solver.sheets.screen.over_time.block_plot import drawn_block
 from setwright.solver.uses.blocks.ask import BlockAsk, Span
 from setwright.solver.uses.blocks.block import Block
 from setwright.solver.uses.blocks.planning import plan_block

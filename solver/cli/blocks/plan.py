@@ -283,12 +283,12 @@ def result_of(block: Block, as_document: bool, private: bool) -> str | dict[str,
         from setwright.solver.sheets.document.blocks.block_document import block_document
 
         return block_document(block, private)
-    from setwright.solver.sheets.screen.block import block_text
+    from setwright.solver.sheets.screen.over_time.block import block_text
 
     return block_text(block, columns())
 
 
 def _drawn(block: Block) -> str:
-    from setwright.solver.sheets.screen.block_plot import drawn_block
+    from setwright.solver.sheets.screen.over_time.block_plot import drawn_block
 
     return drawn_block(block)

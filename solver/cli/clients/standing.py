@@ -6,7 +6,7 @@ from setwright.solver.book.clients import Client, changes, client_of, clients
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import blocks, kept_weeks
 from setwright.solver.book.sessions import sessions_of
-from setwright.solver.sheets.screen.clients import Standing
+from setwright.solver.sheets.screen.over_time.clients import Standing
 
 
 def standings(book: Book) -> list[Standing]:

@@ -60,7 +60,7 @@ def command(
     """
     from setwright.solver.foreign.log.log_file import read_log
     from setwright.solver.foreign.log.tables.table import MOST_BYTES
-    from setwright.solver.sheets.document.log_model import log_document
+    from setwright.solver.sheets.document.progress.log_model import log_document
 
     check_target(target, force)
     catalogue = open_catalogue(overlay)
@@ -84,7 +84,7 @@ def say_what_was_left(found: LogFile) -> None:
 
 
 def _text(found: LogFile, catalogue: Catalogue) -> str:
-    from setwright.solver.sheets.screen.log import session_text, sessions_text
+    from setwright.solver.sheets.screen.over_time.log import session_text, sessions_text
 
     if not 0 < len(found.sessions) <= MOST_TABLES:
         return sessions_text(found.sessions)

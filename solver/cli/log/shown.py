@@ -45,8 +45,8 @@ def show_command(
     """Show the sessions of CODE: up to ten as tables, more as a list."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import sessions_of, unread_of
-    from setwright.solver.sheets.document.log_model import log_document
-    from setwright.solver.sheets.screen.log import session_text, sessions_text
+    from setwright.solver.sheets.document.progress.log_model import log_document
+    from setwright.solver.sheets.screen.over_time.log import session_text, sessions_text
 
     check_target(target, force)
     catalogue = open_catalogue(overlay)
@@ -72,7 +72,7 @@ def check_command(code: str, first: date | None, overlay: Path | None) -> None:
     from setwright.solver.book.planned import blocks
     from setwright.solver.book.sessions import sessions_of
     from setwright.solver.cli.blocks.kept_block import audit_on, read_kept
-    from setwright.solver.sheets.screen.log import findings_text
+    from setwright.solver.sheets.screen.over_time.log import findings_text
     from setwright.solver.uses.log.log_checks import check_log
 
     catalogue = open_catalogue(overlay)

@@ -9,7 +9,7 @@ from datetime import date, datetime
 from typing import TYPE_CHECKING
 
 from setwright.catalogue.faults import Fault
-from setwright.solver.sheets.document.log_model import MOST_LETTERS
+from setwright.solver.sheets.document.progress.log_model import MOST_LETTERS
 from setwright.solver.sheets.xlsx import log_keys
 
 if TYPE_CHECKING:

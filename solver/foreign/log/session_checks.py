@@ -8,7 +8,7 @@ from datetime import date
 from setwright.solver.foreign.log.draft import ReadSession
 from setwright.solver.foreign.log.row_faults import RowFaults
 from setwright.solver.log.values import LoggedSession
-from setwright.solver.sheets.document.log_model import MOST_LETTERS
+from setwright.solver.sheets.document.progress.log_model import MOST_LETTERS
 from setwright.solver.uses.log.digest import digest_of
 
 

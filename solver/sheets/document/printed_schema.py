@@ -9,7 +9,7 @@ from pydantic_core import core_schema
 
 from setwright.solver.brief.schema_json import brief_schema
 from setwright.solver.sheets.document.blocks.block_model import BlockDocument
-from setwright.solver.sheets.document.log_model import LogDocument
+from setwright.solver.sheets.document.progress.log_model import LogDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
 
 

@@ -12,7 +12,7 @@ from setwright.solver.foreign.log.cells.numbers import load_of, whole_of
 from setwright.solver.foreign.log.cells.repetitions import MOST_HELD, breaths_of, reps_of
 from setwright.solver.foreign.log.cells.set_text import EXPECTED, SetText, is_notation, sets_of
 from setwright.solver.foreign.rows.typed_cells import plain, sets_and_reps
-from setwright.solver.sheets.document.log_model import MOST_SETS
+from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 from setwright.solver.sheets.xlsx.log_keys import MOST_REPS
 
 LOADLESS: Final = ("bodyweight", "band")

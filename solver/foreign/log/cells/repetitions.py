@@ -11,7 +11,7 @@ from setwright.solver.foreign.log.cells.numbers import plain_number
 from setwright.solver.foreign.rows.cells import rest_seconds
 from setwright.solver.foreign.rows.typed_cells import plain, turned_into_date
 from setwright.solver.sheets.common.words import BREATH
-from setwright.solver.sheets.document.log_model import MOST_SETS
+from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 from setwright.solver.sheets.xlsx.log_keys import MOST_REPS
 
 _REPS: Final = re.compile(r"(\d{1,4})(?:\.0)?\s*(?:reps?|repetitions|/\s*side|/\s*leg|/\s*arm|each(?: side)?)?")

@@ -11,7 +11,7 @@ from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.cells.cell_fault import CellFault
 from setwright.solver.foreign.log.cells.numbers import LOAD_PATTERN, load_of, reserve_of
 from setwright.solver.foreign.rows.typed_cells import plain
-from setwright.solver.sheets.document.log_model import MOST_SETS
+from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 
 _RESERVE: Final = (
     r"@?\s*(?:(?:rpe|rir)\s*\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)?\s*(?:rpe|rir|left|in reserve))|@\s*\d+(?:[.,]\d+)?"

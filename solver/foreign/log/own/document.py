@@ -17,7 +17,7 @@ from setwright.solver.foreign.log.row_faults import RowFaults, capped
 from setwright.solver.foreign.log.tables.sessions import check_numbers
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.sheets.common.json_values import refuse_unwritable
-from setwright.solver.sheets.document.log_model import SCHEMA, LogDocument
+from setwright.solver.sheets.document.progress.log_model import SCHEMA, LogDocument
 
 WRITE_ONE = "name a log written with `setwright log read ... --json`"
 

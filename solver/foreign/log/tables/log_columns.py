@@ -11,7 +11,7 @@ from typing import Final
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.cells.numbers import unit_of
 from setwright.solver.sheets.common.sanitise import one_line
-from setwright.solver.sheets.document.log_model import MOST_SETS
+from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 from setwright.solver.sheets.plain.csv_file import COLUMNS
 from setwright.solver.sheets.xlsx import log_keys
 

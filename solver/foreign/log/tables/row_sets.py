@@ -14,7 +14,7 @@ from setwright.solver.foreign.log.cells.filled_fields import MOST_KEPT, FilledFi
 from setwright.solver.foreign.log.cells.numbers import reserve_of, side_of, whole_of
 from setwright.solver.foreign.log.tables.log_columns import LogColumns
 from setwright.solver.log.values import Side
-from setwright.solver.sheets.document.log_model import MOST_SETS
+from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 
 DONE: Final = frozenset(("done", "load", "reps", "sets x reps"))
 """Fields of which one at least is filled where something was done."""

@@ -13,7 +13,7 @@ from setwright.solver.foreign.log.cells.numbers import hardness, number_of, unit
 from setwright.solver.foreign.log.draft import Draft
 from setwright.solver.foreign.log.tables.gathering import Rows
 from setwright.solver.foreign.log.tables.log_columns import OF_A_SESSION
-from setwright.solver.sheets.document.log_model import MOST_WEEKS
+from setwright.solver.sheets.document.progress.log_model import MOST_WEEKS
 from setwright.solver.sheets.xlsx.log_keys import MOST_MINUTES
 
 WORKING: Final = frozenset(("working", "working set", "work", "work set", "normal", "straight"))

@@ -12,7 +12,7 @@ from setwright.solver.foreign.log.row_faults import RowFaults
 from setwright.solver.foreign.log.tables.gathering import APART, Gathering
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
-from setwright.solver.sheets.document.log_model import MOST_SETS
+from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 
 
 def sessions_of(file: Gathering) -> list[ReadSession]:

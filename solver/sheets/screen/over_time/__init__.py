@@ -1,0 +1,1 @@
+"""Weeks over time on screen: clients, blocks, logs."""
