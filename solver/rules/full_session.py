@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, answered_once
 from setwright.solver.linear.columns import REGIONS
 from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.linear.rule import Rule
@@ -18,6 +18,7 @@ def wanted(resolved: ResolvedBrief, region: str) -> bool:
     return any(resolved.sought(m) for e in lifts for m in e.direct)
 
 
+@answered_once
 def owed(resolved: ResolvedBrief) -> tuple[tuple[int, str], ...]:
     """The (day, region) that should have a multi-joint lift."""
     if not resolved.full_body:

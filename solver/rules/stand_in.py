@@ -22,7 +22,7 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
     if rank <= SOUND:
         return False
     return any(
-        other.slot == exercise.slot and resolved.rank(other, day) < rank and available(resolved, other, day)
+        other.slot.id == exercise.slot.id and resolved.rank(other, day) < rank and available(resolved, other, day)
         for other in resolved.catalogue.exercises.values()
     )
 
