@@ -6,7 +6,8 @@ from collections.abc import Iterable
 from itertools import pairwise
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, answered_once
+from setwright.solver.evaluation.answered_once import answered_once
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 Block = tuple[Exercise, ...]
 HEAVY = 2

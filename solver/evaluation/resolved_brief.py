@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Hashable, Mapping
 from dataclasses import dataclass, field
-from functools import cached_property, wraps
-from typing import Concatenate, ParamSpec, TypeVar
+from functools import cached_property
 
 from setwright.catalogue.cautions import AgeGroup, ClientLimits
 from setwright.catalogue.entries import Catalogue, Exercise
@@ -293,22 +292,3 @@ class ResolvedBrief:
     def full_body(self) -> bool:
         """Whether the week has so few days that each should train the whole body."""
         return len(self.days) <= self.limit("full-session", "most-days")
-
-
-Asked = ParamSpec("Asked")
-Answer = TypeVar("Answer")
-
-
-def answered_once(
-    question: Callable[Concatenate[ResolvedBrief, Asked], Answer],
-) -> Callable[Concatenate[ResolvedBrief, Asked], Answer]:
-    """A question about a brief that is answered once for each brief and rest of the arguments, which can be hashed."""
-
-    @wraps(question)
-    def answer(resolved: ResolvedBrief, /, *asked: Asked.args, **named: Asked.kwargs) -> Answer:
-        key = (question, *asked, *named.items())
-        if key not in resolved.answers:
-            resolved.answers[key] = question(resolved, *asked, **named)
-        return resolved.answers[key]  # type: ignore[return-value]
-
-    return answer

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, answered_once
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.linear.rule import Rule
 from setwright.solver.linear.weekly_sets import grain_of, sets_of

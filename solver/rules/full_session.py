@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, answered_once
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import REGIONS
 from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.linear.rule import Rule

@@ -6,9 +6,10 @@ from collections.abc import Callable, Iterator
 from functools import partial
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay, answered_once
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.linear.linear_model import Expression, LinearModel, combined
 from setwright.solver.linear.rule import Rule
 
