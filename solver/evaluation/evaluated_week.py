@@ -90,7 +90,15 @@ class EvaluatedWeek:
 
     def weekly_sets(self, muscle: str) -> int:
         """A muscle's weekly fractional sets, in 1/10,000 set."""
-        return sum(self.day_sets(muscle, day.index) for day in self.resolved.days)
+        return self._weekly.get(muscle, 0)
+
+    @cached_property
+    def _weekly(self) -> dict[str, int]:
+        """Each muscle's weekly fractional sets, in 1/10,000 set."""
+        found: dict[str, int] = {}
+        for (muscle, _), (every, _) in self._credited.items():
+            found[muscle] = found.get(muscle, 0) + every
+        return found
 
     def direct_sets(self, muscle: str) -> int:
         """A muscle's weekly sets of direct work, in 1/10,000 set."""

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from itertools import pairwise
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 Block = tuple[Exercise, ...]
@@ -29,12 +30,15 @@ def in_order(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]
 def parted(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:
     """The blocks with one moved, where that parts two that hinder each other and passes no more than one class."""
     found = done
+    if not hindered(found):
+        return found
+    classes = [key(resolved, block)[0] for block in done]
     for place, block in enumerate(done):
         rest = [*done[:place], *done[place + 1 :]]
         for target in range(place if heavy(block) else len(done)):
-            passed = done[min(place, target) : max(place, target) + 1]
-            near = all(abs(key(resolved, p)[0] - key(resolved, block)[0]) <= 1 for p in passed)
-            near = near and not (target < place and any(heavy(p) for p in passed[:-1]))
+            between = slice(min(place, target), max(place, target) + 1)
+            near = all(abs(passed - classes[place]) <= 1 for passed in classes[between])
+            near = near and not (target < place and any(heavy(p) for p in done[between][:-1]))
             trial = [*rest[:target], block, *rest[target:]]
             if near and hindered(trial) < hindered(found):
                 found = trial
@@ -66,6 +70,12 @@ def blocks(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]) 
     return found
 
 
+@answered_once
+def groups(resolved: ResolvedBrief) -> dict[str, int]:
+    """The class that each exercise of the catalogue is sorted in, by id."""
+    return {exercise.id: group(resolved, exercise) for exercise in resolved.catalogue.exercises.values()}
+
+
 def group(resolved: ResolvedBrief, exercise: Exercise) -> int:
     """The class an exercise is sorted in: main and priority lifts first, trunk work last."""
     priority = any(m in resolved.priorities for m in exercise.direct)
@@ -82,7 +92,8 @@ def group(resolved: ResolvedBrief, exercise: Exercise) -> int:
 
 def key(resolved: ResolvedBrief, block: Block) -> tuple[int, int, str]:
     """What blocks are sorted by: class, then load on the spine (most first), then id."""
-    best = min(group(resolved, e) for e in block)
+    known = groups(resolved)
+    best = min(known[e.id] for e in block)
     return best, -max(e.axial for e in block), block[0].id
 
 

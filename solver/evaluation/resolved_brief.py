@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Hashable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
 
@@ -95,6 +95,11 @@ class ResolvedBrief:
     excluders: tuple[tuple[str, Excluder], ...] = field(default=(), repr=False, compare=False)
     """(rule id, what it excludes) of every rule that can close an exercise, in the rules' order."""
     _closed: dict[tuple[str, int], tuple[str, ...]] = field(default_factory=dict, repr=False, compare=False)
+
+    @cached_property
+    def answers(self) -> dict[tuple[Hashable, ...], object]:
+        """What was asked of this brief before, with its answer: see `answered_once`."""
+        return {}
 
     @property
     def experience(self) -> str:
@@ -222,9 +227,16 @@ class ResolvedBrief:
 
     def own_muscle(self, exercise: Exercise) -> str | None:
         """The one muscle an exercise is there for: its only direct one, minor muscles left aside."""
-        muscles = self.catalogue.muscles
-        main = [m for m in sorted(exercise.direct) if muscles[m].size != "minor"] or sorted(exercise.direct)
-        return main[0] if len(main) == 1 else None
+        return self._own_muscles[exercise.id]
+
+    @cached_property
+    def _own_muscles(self) -> dict[str, str | None]:
+        """Exercise id -> the one muscle it is there for."""
+        muscles, found = self.catalogue.muscles, {}
+        for exercise in self.catalogue.exercises.values():
+            main = [m for m in sorted(exercise.direct) if muscles[m].size != "minor"] or sorted(exercise.direct)
+            found[exercise.id] = main[0] if len(main) == 1 else None
+        return found
 
     def light(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
@@ -256,9 +268,19 @@ class ResolvedBrief:
         if exercise.id in self.pinned:
             return False
         own = self.rank(exercise, day)
-        return own > 1 and any(
-            e.movement == exercise.movement and self.rank(e, day) < own for e in self.open_on[day.index]
-        )
+        return own > 1 and self._best_ranks[day.index].get(exercise.movement, own) < own
+
+    @cached_property
+    def _best_ranks(self) -> tuple[dict[str, int], ...]:
+        """For each day the best rank of each movement's open exercises."""
+        found: list[dict[str, int]] = []
+        for day in self.days:
+            best: dict[str, int] = {}
+            for exercise in self.open_on[day.index]:
+                rank = self.rank(exercise, day)
+                best[exercise.movement] = min(rank, best.get(exercise.movement, rank))
+            found.append(best)
+        return tuple(found)
 
     def builds(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether a session can be built around an exercise: a main lift that is no second choice there."""

@@ -97,10 +97,13 @@ def _is_outside(exercise: Exercise, group: DayGroup) -> bool:
 
 def pair_columns(instance: Instance, group: DayGroup, halves: list[Assignment]) -> Iterator[Column]:
     """The pairs that some halves of pairs in a group of days can make."""
-    for i, a in enumerate(halves):
-        for b in halves[i + 1 :]:
-            same = (a.prescription.sets, a.prescription.rest) == (b.prescription.sets, b.prescription.rest)
-            if same and a.cls != b.cls and _slots_differ(instance, a, b) and instance.fit(a.cls, b.cls):
+    left: dict[tuple[int, int], list[Assignment]] = {}
+    for half in halves:
+        left.setdefault((half.prescription.sets, half.prescription.rest), []).append(half)
+    for a in halves:
+        same = left[a.prescription.sets, a.prescription.rest] = left[a.prescription.sets, a.prescription.rest][1:]
+        for b in same:
+            if a.cls != b.cls and _slots_differ(instance, a, b) and instance.fit(a.cls, b.cls):
                 yield paired_column(instance, group.index, group.like, (a, b))
 
 

@@ -7,7 +7,7 @@ from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.pairs import WEIGHTS, effect_of_partner, fits, places
-from setwright.solver.evaluation.partner_effect import NO_EFFECT
+from setwright.solver.evaluation.partner_effect import NO_EFFECT, PartnerEffect
 from setwright.solver.evaluation.prescriptions import Prescription, make, prescriptions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 
@@ -69,15 +69,27 @@ class Instance:
 
     def beside(self, like: int, half: Assignment, partner: int) -> Assignment:
         """A half of a pair with what an exercise of the partner's class takes from it, on days of one group."""
+        effect = self._effect_of(half.cls, partner)
+        if effect is None:
+            return half
         key = (like, half, partner)
         if key not in self._beside:
-            one, other = self.classes[half.cls].exercise, self.classes[partner].exercise
-            effect = effect_of_partner(self.resolved, one, other)
             p = half.prescription
             way = (p.sets, p.rest, p.technique, p.drops, p.paired)
-            beside = make(self.resolved, one, self.day(like), *way, partner=effect) if effect != NO_EFFECT else p
+            beside = make(self.resolved, self.classes[half.cls].exercise, self.day(like), *way, partner=effect)
             self._beside[key] = Assignment(half.cls, beside)
         return self._beside[key]
+
+    def _effect_of(self, cls: int, partner: int) -> PartnerEffect | None:
+        """What an exercise of one class takes from one of another beside it; None where that is nothing."""
+        if (cls, partner) not in self._effects:
+            effect = effect_of_partner(self.resolved, self.classes[cls].exercise, self.classes[partner].exercise)
+            self._effects[cls, partner] = None if effect == NO_EFFECT else effect
+        return self._effects[cls, partner]
+
+    @cached_property
+    def _effects(self) -> dict[tuple[int, int], PartnerEffect | None]:
+        return {}
 
     @cached_property
     def _beside(self) -> dict[tuple[int, Assignment, int], Assignment]:

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from functools import partial
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import ClashMember, Wish
@@ -138,36 +137,37 @@ class LinearModel:
 
     def total(self, weigh: Weigh, group: int | None = None) -> Expression:
         """The sum of what each assignment weighs, over one group of days or all."""
-        return self.summed(lambda e: partial(weigh, e), group)
+        found: Expression = {}
+        for exercise, ways in self._ways(group):
+            for prescription, columns in ways.items():
+                _add(found, columns, weigh(exercise, prescription))
+        return _in_order(found)
 
     def product(
         self, share: Callable[[Exercise], int], amount: Callable[[Prescription], int], group: int | None = None
     ) -> Expression:
         """The sum of each exercise's share times the amount of the way it is done."""
-
-        def weigh(exercise: Exercise) -> Callable[[Prescription], int] | None:
+        found: Expression = {}
+        for exercise, ways in self._ways(group):
             part = share(exercise)
-            return (lambda prescription: part * amount(prescription)) if part else None
-
-        return self.summed(weigh, group)
+            for prescription, columns in ways.items() if part else ():
+                _add(found, columns, part * amount(prescription))
+        return _in_order(found)
 
     def count(self, wanted: Callable[[Exercise], bool], group: int | None = None) -> Expression:
         """How many exercises of a kind stand in a group of days or in the week."""
-        return self.product(lambda e: 1 if wanted(e) else 0, lambda p: 1, group)
-
-    def summed(
-        self, weigh: Callable[[Exercise], Callable[[Prescription], int] | None], group: int | None
-    ) -> Expression:
-        """The sum of what `weigh` says of each exercise's prescriptions; None leaves an exercise out."""
         found: Expression = {}
+        for exercise, ways in self._ways(group):
+            for columns in ways.values() if wanted(exercise) else ():
+                _add(found, columns, 1)
+        return _in_order(found)
+
+    def _ways(self, group: int | None) -> Iterator[tuple[Exercise, dict[Prescription, list[int]]]]:
+        """Each class's exercise with its columns by prescription, in one group of days or in all."""
+        classes = self.instance.classes
         for here in self.using if group is None else (self.using[group],):
             for cls, ways in here.items():
-                amount = weigh(self.exercise(cls))
-                for prescription, columns in ways.items():
-                    value = amount(prescription) if amount else 0
-                    for j in columns if value else ():
-                        found[j] = found.get(j, 0) + value
-        return {j: found[j] for j in sorted(found) if found[j]}
+                yield classes[cls].members[0], ways
 
     def uses(self, cls: int) -> Expression:
         """How often a class stands in the week."""
@@ -254,6 +254,18 @@ class LinearModel:
                 self.high[j] = 0
             else:
                 self.objective[j] -= cost * amount
+
+
+def _add(found: Expression, columns: list[int], value: int) -> None:
+    """Add a value to each of some columns' coefficients."""
+    if value:
+        for j in columns:
+            found[j] = found.get(j, 0) + value
+
+
+def _in_order(found: Expression) -> Expression:
+    """An expression sorted by its variables, without those whose coefficient is 0."""
+    return {j: found[j] for j in sorted(found) if found[j]}
 
 
 def combined(*parts: Expression) -> Expression:

@@ -16,7 +16,7 @@ def sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expres
 
 def share_of(muscle: str) -> Callable[[Exercise], int]:
     """What part of a set of an exercise counts for a muscle, in hundredths."""
-    return lambda e: sum(part for m, part in e.contributions if m == muscle)
+    return lambda e: sum(part for m, part in e.contributions if m == muscle) if muscle in e.muscles else 0
 
 
 def direct_sets_of(model: LinearModel, muscle: str, group: int | None = None) -> Expression:

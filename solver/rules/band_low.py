@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
@@ -12,6 +13,7 @@ from setwright.solver.linear.rule import Rule
 from setwright.solver.linear.weekly_sets import grain_of, sets_of
 
 
+@answered_once
 def counts(resolved: ResolvedBrief, muscle: str) -> bool:
     """Whether a muscle is wanted and can be trained at all with what is at hand."""
     return resolved.muscles[muscle].weight > 0 and resolved.can_somewhere(lambda e: muscle in e.muscles)

@@ -16,8 +16,10 @@ def check_own_work(evaluated: EvaluatedWeek) -> Iterator[Finding]:
     """A finding for each muscle above its band that still has an exercise of its own."""
     for muscle in evaluated.resolved.muscles.values():
         sets = evaluated.weekly_sets(muscle.id) / WHOLE
+        if sets <= muscle.high or muscle.exact_high:
+            continue
         own = [line for line in evaluated.lines if evaluated.resolved.own_muscle(line.exercise) == muscle.id]
-        if sets > muscle.high and own and not muscle.exact_high:
+        if own:
             yield Finding("band-top", subject=muscle.id, amount=sets, limit=muscle.high, exercise=own[0].exercise.id)
 
 

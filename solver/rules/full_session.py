@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
@@ -18,6 +19,7 @@ def wanted(resolved: ResolvedBrief, region: str) -> bool:
     return any(resolved.sought(m) for e in lifts for m in e.direct)
 
 
+@answered_once
 def owed(resolved: ResolvedBrief) -> tuple[tuple[int, str], ...]:
     """The (day, region) that should have a multi-joint lift."""
     if not resolved.full_body:

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from functools import partial
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
@@ -109,16 +110,22 @@ def main_lifts(resolved: ResolvedBrief) -> Iterator[tuple[str, Serves]]:
             yield name, serves
 
 
+@answered_once
+def kinds(resolved: ResolvedBrief, wanted: Wanted) -> tuple[tuple[str, Serves], ...]:
+    """The kinds that a brief's week should have, in order."""
+    return tuple(wanted(resolved))
+
+
 def check(rule: str, wanted: Wanted, evaluated: EvaluatedWeek) -> Iterator[Finding]:
     """A finding for each kind of which the week has no lift."""
-    for name, serves in wanted(evaluated.resolved):
+    for name, serves in kinds(evaluated.resolved, wanted):
         if not any(serves(line.exercise, line.day) for line in evaluated.lines):
             yield Finding(rule, evaluated.resolved.penalty(rule, 1), subject=name)
 
 
 def post(rule: str, wanted: Wanted, model: LinearModel) -> None:
     """Charge each kind of which no column is chosen."""
-    for _, serves in wanted(model.resolved):
+    for _, serves in kinds(model.resolved, wanted):
         found: Expression = {}
         for group in model.groups:
             day = model.resolved.days[group.days[0]]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 from setwright.solver.linear.rule import Rule, held_by_columns
 
@@ -22,9 +23,18 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
     if rank <= SOUND:
         return False
     return any(
-        other.slot == exercise.slot and resolved.rank(other, day) < rank and available(resolved, other, day)
-        for other in resolved.catalogue.exercises.values()
+        resolved.rank(other, day) < rank and available(resolved, other, day)
+        for other in of_slots(resolved)[exercise.slot.id]
     )
+
+
+@answered_once
+def of_slots(resolved: ResolvedBrief) -> dict[str, list[Exercise]]:
+    """Each slot's exercises, by the slot's id, in the catalogue's order."""
+    found: dict[str, list[Exercise]] = {}
+    for exercise in resolved.catalogue.exercises.values():
+        found.setdefault(exercise.slot.id, []).append(exercise)
+    return found
 
 
 def available(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:

@@ -9,7 +9,7 @@ from click.testing import CliRunner
 
 from setwright.solver.cli.commands.week import command
 
-ASK = ["1 day x 30 min, growth", "--search", "quick", "--alternatives", "1", "--within", "0.05"]
+ASK = ["1 day x 20 min, growth, home dumbbells", "--search", "quick", "--alternatives", "1", "--within", "0.05"]
 
 
 @pytest.fixture(scope="module")

@@ -103,8 +103,9 @@ class Lexicon:
         found = nearest(text, [*words, *more], NEAR)
         if found:
             return found
-        whole = [word for word in words if set(key_of(text)) < set(key_of(word))]
-        return min(whole, key=len) if whole and key_of(text) else None
+        asked = frozenset(key_of(text))
+        whole = [word for word in words if asked < _words_of(word)] if asked else []
+        return min(whole, key=len) if whole else None
 
     def otherwise(self, kinds: Sequence[Kind]) -> str:
         """The remedy for a word that no known one is near to: for cautions the list of them, else an empty text."""
@@ -114,13 +115,21 @@ class Lexicon:
         return f"the cautions are {known}; for any other ask a professional, and avoid the lifts that are not allowed"
 
 
-def _forms_of(key: Key) -> Iterator[Key]:
+@lru_cache(maxsize=1 << 14)
+def _words_of(text: str) -> frozenset[str]:
+    """The words and numbers of a known spelling, taken apart once."""
+    return frozenset(key_of(text))
+
+
+@lru_cache(maxsize=1 << 14)
+def _forms_of(key: Key) -> tuple[Key, ...]:
     """The key itself, then its last word in the singular; then the same with short words for equipment in full."""
     full = tuple(SHORT.get(word, word) for word in key)
+    forms: list[Key] = []
     for words in dict.fromkeys((key, full)):
-        yield words
-        for one in _singulars(words[-1]) if words else ():
-            yield (*words[:-1], one)
+        forms.append(words)
+        forms += ((*words[:-1], one) for one in (_singulars(words[-1]) if words else ()))
+    return tuple(forms)
 
 
 def _alike(word: str) -> set[str]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from itertools import takewhile
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
@@ -37,6 +38,8 @@ class TokenReader:
         self.text = text
         self.lexicon = lexicon
         self.tokens = tokens_of(text)
+        self._texts = tuple(token.text for token in self.tokens)
+        self._matched: dict[tuple[int, tuple[Kind, ...]], Match | None] = {}
         self.position = 0
         self.faults: list[Fault] = []
         self.stop_words: frozenset[str] = frozenset()
@@ -54,7 +57,8 @@ class TokenReader:
 
     def sees(self, *words: str, ahead: int = 0) -> bool:
         """Whether these words come next."""
-        return all(self.peek(ahead + place).text == word for place, word in enumerate(words))
+        start = self.position + ahead
+        return self._texts[start : start + len(words)] == words
 
     def take(self, *words: str) -> bool:
         """Step over these words if they come next; whether they did."""
@@ -101,13 +105,17 @@ class TokenReader:
 
     def match(self, kinds: Sequence[Kind], ahead: int = 0) -> Match | None:
         """The longest catalogue word of these kinds that stands there; the earlier kind wins a draw."""
-        start = self.position + ahead
+        asked = (self.position + ahead, tuple(kinds))
+        if asked not in self._matched:
+            self._matched[asked] = self._longest(*asked)
+        return self._matched[asked]
+
+    def _longest(self, start: int, kinds: tuple[Kind, ...]) -> Match | None:
+        """The longest catalogue word of these kinds that begins at this token."""
         stretch = self.tokens[start : start + self.lexicon.longest]
-        for length in range(len(stretch), 0, -1):
-            part = stretch[:length]
-            if any(token.sort not in ("word", "number") for token in part):
-                continue
-            found = self.lexicon.find(tuple(token.text for token in part), kinds)
+        words = tuple(token.text for token in takewhile(lambda token: token.sort in ("word", "number"), stretch))
+        for length in range(len(words), 0, -1):
+            found = self.lexicon.find(words[:length], kinds)
             if found:
                 return Match(*found, self.text_from(start, start + length), length)
         return None
