@@ -8,8 +8,8 @@ from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.curves import SetConditions
-from setwright.solver.evaluation.pairs import effect_of_partner
-from setwright.solver.evaluation.partner_effect import NO_EFFECT, PartnerEffect
+from setwright.solver.evaluation.pairing.pairs import effect_of_partner
+from setwright.solver.evaluation.pairing.partner_effect import NO_EFFECT, PartnerEffect
 from setwright.solver.evaluation.prescriptions import Prescription, conditions, make
 from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week

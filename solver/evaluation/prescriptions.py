@@ -15,7 +15,7 @@ from setwright.solver.evaluation.clock import (
     work_seconds,
 )
 from setwright.solver.evaluation.curves import SetConditions
-from setwright.solver.evaluation.partner_effect import (
+from setwright.solver.evaluation.pairing.partner_effect import (
     NO_EFFECT,
     PartnerEffect,
     pair_change_seconds,

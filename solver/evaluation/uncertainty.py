@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.evaluation.partner_effect import PAIR_LOSSES
+from setwright.solver.evaluation.pairing.partner_effect import PAIR_LOSSES
 
 if TYPE_CHECKING:
     import numpy as np

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.pairs import WEIGHTS, effect_of_partner, fits, places
-from setwright.solver.evaluation.partner_effect import NO_EFFECT, PartnerEffect
+from setwright.solver.evaluation.pairing.pairs import WEIGHTS, effect_of_partner, fits, places
+from setwright.solver.evaluation.pairing.partner_effect import NO_EFFECT, PartnerEffect
 from setwright.solver.evaluation.prescriptions import Prescription, make, prescriptions_of
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
 

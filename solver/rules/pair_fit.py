@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.pairs import MISFITS, Misfit, unfit, walk_between
+from setwright.solver.evaluation.pairing.pairs import MISFITS, Misfit, unfit, walk_between
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import DayGroup, halves_of_pairs, pair_columns
 from setwright.solver.linear.linear_model import LinearModel, Match

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.pairs import walk_between
+from setwright.solver.evaluation.pairing.pairs import walk_between
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.rule import Rule
 

@@ -10,7 +10,7 @@ from weeks import CATALOGUE, audited, days, found, terms_of
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.order import in_order, needs_grip
-from setwright.solver.evaluation.pairs import fits
+from setwright.solver.evaluation.pairing.pairs import fits
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 TRUNK = ("trunk", "trunk-side", "carry", "back-extension")

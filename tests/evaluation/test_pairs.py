@@ -6,7 +6,7 @@ from itertools import combinations
 
 from weeks import CATALOGUE, terms_of
 
-from setwright.solver.evaluation.pairs import Misfit, places, unfit
+from setwright.solver.evaluation.pairing.pairs import Misfit, places, unfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
 EXERCISES = tuple(CATALOGUE.exercises.values())

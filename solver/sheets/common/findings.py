@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 
 from setwright.solver.evaluation.finding import Amount, ClashMember, Finding, Wish
-from setwright.solver.evaluation.pairs import MISFITS, Misfit
+from setwright.solver.evaluation.pairing.pairs import MISFITS, Misfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.words import counted, day_name, listed, muscle_name, some_sets, weekday_name

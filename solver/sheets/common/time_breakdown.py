@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from setwright.solver.evaluation.clock import pair_work, technique_seconds, work_seconds
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.evaluation.partner_effect import pair_change_seconds
+from setwright.solver.evaluation.pairing.partner_effect import pair_change_seconds
 from setwright.solver.evaluation.prescriptions import change_over
 from setwright.solver.sheets.common.words import whole_minutes
 

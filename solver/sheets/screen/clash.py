@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.evaluation.finding import Wish
-from setwright.solver.evaluation.pairs import unfit
+from setwright.solver.evaluation.pairing.pairs import unfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.findings import misfit_words, wish_words

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.partner_effect import PAIR_LOSSES
+from setwright.solver.evaluation.pairing.partner_effect import PAIR_LOSSES
 from setwright.solver.evaluation.uncertainty import week_draws
 
 if TYPE_CHECKING:

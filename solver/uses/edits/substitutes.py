@@ -6,7 +6,7 @@ from collections.abc import Callable
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.evaluation.pairs import fits
+from setwright.solver.evaluation.pairing.pairs import fits
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rules.stand_in import available
 

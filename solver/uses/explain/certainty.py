@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.evaluation.partner_effect import PAIR_LOSSES
+from setwright.solver.evaluation.pairing.partner_effect import PAIR_LOSSES
 from setwright.solver.evaluation.uncertainty import share_interval, week_draws
 from setwright.solver.evaluation.week import Week
 

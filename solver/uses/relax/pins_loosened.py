@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Pin
-from setwright.solver.evaluation.pairs import fits
+from setwright.solver.evaluation.pairing.pairs import fits
 from setwright.solver.rules.pinned import wish_of
 from setwright.solver.uses.relax.brief_changes import (
     BriefChange,

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.partner_effect import PartnerEffect
+from setwright.solver.evaluation.pairing.partner_effect import PartnerEffect
 from setwright.solver.evaluation.prescriptions import pairable
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
