@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final, assert_never
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.blocks.week_at_hand import week_at_hand
+from setwright.solver.cli.books import is_code
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.input import STANDARD_INPUT, bytes_of, place_of
 from setwright.solver.cli.console.messages import say
@@ -54,11 +57,16 @@ def open_week(source: str, brief: str | None, catalogue: Catalogue, accept_near:
     return OpenedWeek(found.parsed, audit(resolve(found.parsed.brief, catalogue), found.week), found.document)
 
 
-def open_or_plan(source: str, brief: str | None, search: str | None, catalogue: Catalogue) -> OpenedWeek:
+def open_or_plan(
+    source: str, brief: str | None, search: str | None, catalogue: Catalogue, day: date | None = None
+) -> OpenedWeek:
     """The week of a file, or the one planned from a phrase or a brief's file.
 
-    Raises UsageFault, also where the file's client has cautions that it does not say, and NoWeekError.
+    A client's is the one that the book has for a day, today's unless it is said, else planned. Raises UsageFault, also
+    where the file's client has cautions that it does not say, and NoWeekError.
     """
+    if is_code(source) and brief is None and (at_hand := week_at_hand(source, catalogue, day or date.today())):
+        return OpenedWeek(*at_hand)
     if brief is None and _is_brief(source):
         return _planned(source, search, catalogue)
     found = open_week(source, brief, catalogue)

@@ -37,6 +37,15 @@ class SaidOptions:
     avoid: tuple[str, ...] = ()
 
 
+def why_words(said: SaidOptions) -> str:
+    """Why a week was planned again, in a few words; that a muscle is sore is no one's business later."""
+    today = [f"{day or 'the next session'} {minutes} min" for day, minutes in said.today]
+    parts = [*(f"missed {day}" for day in said.missed), *today, *(f"{name} taken" for name in said.taken)]
+    parts += [said.kit] if said.kit else []
+    parts += [f"{pin} pinned" for pin in said.pins] + [f"without {name}" for name in said.avoid]
+    return ", ".join(parts) or "planned again"
+
+
 def happened_of(said: SaidOptions, resolved: ResolvedBrief, faults: FaultCollector) -> Happened:
     """What happened, days as their places in the week; what is amiss is added to `faults`, and left out."""
     return _Reader(said, resolved, faults).read()

@@ -155,3 +155,21 @@ def test_one_side_s_sets_and_body_weight_can_be_typed(run: Run, place: Path) -> 
     result = run("log", "add", "@M", "pull-up bw x 8, 7", "plank 40 s, 30 s", "--on", MONDAY)
     assert result.exit_code == 0, result.output
     assert logged(place) == 1
+
+
+def test_a_week_replanned_is_kept_and_is_the_one_that_is_next(run: Run, place: Path, lifts: list[str]) -> None:
+    result = run("replan", "@M", "--avoid", lifts[0], "--week-of", "2026-01-12")
+    assert result.exit_code == 0, result.output
+    assert "written down for @M: the week of 2026-01-12" in result.stderr
+    assert f"without {lifts[0]}" in run("client", "show", "@M").stdout
+
+    def next_lifts(day: str) -> list[str]:
+        return [
+            line["exercise"] for line in json.loads(run("block", "next", "@M", "--on", day, "--json").stdout)["lines"]
+        ]
+
+    assert lifts[0] not in next_lifts("2026-01-12")
+    assert lifts[0] in next_lifts("2026-01-19"), "the weeks after it go on as they were"
+    again = run("replan", "@M", "--avoid", lifts[1], "--week-of", "2026-01-12")
+    assert again.exit_code == 0, again.output
+    assert not {lifts[0], lifts[1]} & set(next_lifts("2026-01-12")), "replanned from the week as it stands"

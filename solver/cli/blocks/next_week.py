@@ -11,6 +11,7 @@ import click
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.blocks.kept_block import block_at, read_kept, week_on
 from setwright.solver.cli.blocks.plan import output_faults, sheet_stem
+from setwright.solver.cli.blocks.week_at_hand import as_it_stands
 from setwright.solver.cli.books import MARK, book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
 from setwright.solver.cli.console.messages import columns
@@ -75,8 +76,8 @@ def command(
     with the_book() as book:
         client = client_of(book, code)
         block, sessions = block_at(book, client, day, catalogue), sessions_of(book, client)
+        week = as_it_stands(book, client, _week_of(block, day, client.code), catalogue)
         others = [read_kept(book, client, found.document, catalogue) for found in blocks(book, client)]
-    week = _week_of(block, day, client.code)
     targets = block_targets(block, week, sessions, day, others)
     if folder:
         names = formats or ("pdf",)

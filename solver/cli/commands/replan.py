@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, assert_never
 
@@ -9,6 +10,8 @@ import click
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.cli.blocks.week_at_hand import keep_week_at_hand
+from setwright.solver.cli.books import book_option, is_code
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
@@ -17,11 +20,12 @@ from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import OpenedWeek, open_or_plan
-from setwright.solver.cli.option_types import DayMinutesType, GatheredType, gathered_faults
+from setwright.solver.cli.option_types import DayMinutesType, DayType, GatheredType, gathered_faults
 from setwright.solver.cli.options import brief_option, catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.replan_words import SaidOptions, happened_of
+from setwright.solver.cli.replan_words import SaidOptions, happened_of, why_words
 
 if TYPE_CHECKING:
+    from setwright.solver.planning import Clash, OutOfTime
     from setwright.solver.uses.replan.happened import Happened
     from setwright.solver.uses.replan.replanned import Replanned
 
@@ -47,7 +51,9 @@ LEAST, MOST = map(int, LIMITS["minutes"])
 @click.option("--avoid", multiple=True, metavar="EXERCISE", help="An exercise that is not to be used.")
 @click.option("--on", metavar="DAY", help="The one day that --taken, --kit, --sore and --avoid speak of.")
 @click.option("--pin", "pins", multiple=True, metavar="EXERCISE[@DAY]", help="An exercise that must be in the week.")
+@click.option("--week-of", type=GatheredType(DayType()), metavar="DATE", help="Which week of @CODE; today's.")
 @brief_option
+@book_option
 @catalogue_option
 @output_options
 @click.pass_context
@@ -63,6 +69,7 @@ def command(
     avoid: tuple[str, ...],
     on: str | None,
     pins: tuple[str, ...],
+    week_of: date | None,
     brief: str | None,
     overlay: Path | None,
     as_json: bool,
@@ -71,7 +78,8 @@ def command(
 ) -> None:
     """Change as few lines as can be of a week after what happened; what is done stays as it is.
 
-    SOURCE is a file of `week --json`, or a brief, which is planned first. A DAY is mon, or 1 for sessions without
+    SOURCE is a file of `week --json`, @CODE for the week of a client, or a brief, which is planned first. The new week
+    of a client is kept in the book. A DAY is mon, or 1 for sessions without
     weekdays. Sessions before a missed day, or before the day of --today, are taken as done unless --done says which.
 
     \b
@@ -85,14 +93,17 @@ def command(
     minutes = tuple(row for row in today if row is not None)
     said = SaidOptions(done or None, missed, minutes, taken, on, kit, sore, pins, avoid)
     catalogue = faults.result_of(lambda: open_catalogue(overlay))
-    found = catalogue and faults.result_of(lambda: open_or_plan(source, brief, None, catalogue))
+    found = catalogue and faults.result_of(lambda: open_or_plan(source, brief, None, catalogue, week_of))
     happened = found and happened_of(said, found.audit.evaluated.resolved, faults)
     faults.raise_all()
     assert found and happened
     if kit is not None:
         _say_owned(found)
     with Stopping() as stopping:
-        result, code = _replanned(found, happened, stopping, wants_json(as_json, target))
+        end = _replanned(found, happened, stopping)
+    result, code, week = _result_of(found, end, wants_json(as_json, target))
+    if week is not None and is_code(source) and brief is None:
+        keep_week_at_hand(source, week_of or date.today(), week, why_words(said))
     deliver(result, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else code)
 
@@ -106,23 +117,32 @@ def _say_owned(found: OpenedWeek) -> None:
         say(f"--kit: {what} of the brief's `owned` are taken to be there too; if not, name a --brief without them")
 
 
-def _replanned(
-    found: OpenedWeek, happened: Happened, stopping: Stopping, as_document: bool
-) -> tuple[str | dict[str, Any], ExitCode]:
-    """The result as text or document, and the exit code; raises NoWeekError where no week was found in time."""
-    from setwright.solver.planning import Clash, OutOfTime
+def _replanned(found: OpenedWeek, happened: Happened, stopping: Stopping) -> Replanned | Clash | OutOfTime:
     from setwright.solver.search.solve_options import SolveOptions
-    from setwright.solver.uses.replan.replanned import Replanned, replanned
+    from setwright.solver.uses.replan.replanned import replanned
 
     with silent_engines():
-        end = replanned(found.parsed, found.audit, happened, SolveOptions(stopped=stopping))
+        return replanned(found.parsed, found.audit, happened, SolveOptions(stopped=stopping))
+
+
+def _result_of(
+    found: OpenedWeek, end: Replanned | Clash | OutOfTime, as_document: bool
+) -> tuple[str | dict[str, Any], ExitCode, dict[str, Any] | None]:
+    """The result as text or document, the exit code, and the new week's document where there is one.
+
+    Raises NoWeekError where no week was found in time.
+    """
+    from setwright.solver.planning import Clash, OutOfTime
+    from setwright.solver.uses.replan.replanned import Replanned
+
     match end:
         case Replanned():
-            return (_document(found, end) if as_document else _text(end)), ExitCode.DONE
+            document = _document(found, end)
+            return (document if as_document else _text(end)), ExitCode.DONE, document
         case Clash():
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
-            return (clash_document(end) if as_document else clash_text(end, columns())), ExitCode.CLASH
+            return (clash_document(end) if as_document else clash_text(end, columns())), ExitCode.CLASH, None
         case OutOfTime():
             fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
             raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
