@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from setwright.catalogue.defaults import SeasonDefaults
 from setwright.catalogue.entries import Catalogue, Number
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
@@ -66,6 +67,7 @@ def check_defaults(catalogue: Catalogue) -> Iterator[Fault]:
     if not 0 < scale.least <= scale.most:
         said = f"least {scale.least:g} and most {scale.most:g}"
         yield Fault("defaults: cost-scale", said, "give least above 0 and most not below it")
+    yield from _check_season(defaults.season)
     if not 0 < defaults.keep_share <= 1:
         said = f"keep-share {defaults.keep_share:g}"
         yield Fault("defaults: fewest-minutes", said, "give a share above 0, at most 1")
@@ -77,3 +79,21 @@ def unknown_words(where: str, kind: str, words: Iterable[str], known: Iterable[s
     for word in words:
         if word not in listed:
             yield Fault(where, f"{kind} {word!r} is not known", did_you_mean(word, listed))
+
+
+def _check_season(season: SeasonDefaults) -> Iterator[Fault]:
+    """A fault for each number that no season can be laid out by."""
+    where = "defaults: season"
+    if season.block_weeks[0] < 2:
+        yield Fault(where, f"block-weeks begins at {season.block_weeks[0]}", "give 2 weeks at least")
+    if season.weeks < season.block_weeks[0]:
+        yield Fault(where, f"weeks {season.weeks} holds no block", f"give {season.block_weeks[0]} at least")
+    for name, value in (("specialised-most", season.specialised_most), ("running-most", season.running_most)):
+        if value < 1:
+            yield Fault(where, f"{name} {value}", "give 1 at least")
+    for name, rise in (("rise-between", season.rise_between), ("rise-within", season.rise_within)):
+        if rise < 0:
+            yield Fault(where, f"{name} {rise:g}", "give 0 at least")
+    for name, share in (("lighter-share", season.lighter_share), ("usual-kept", season.usual_kept)):
+        if not 0 <= share <= 1:
+            yield Fault(where, f"{name} {share:g}", "give a share from 0 to 1")

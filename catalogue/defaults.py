@@ -49,6 +49,27 @@ class SetSpans:
 
 
 @dataclass(frozen=True)
+class SeasonDefaults:
+    """What a season is laid out by: its weeks, the lengths of its blocks, and how its sets may change."""
+
+    weeks: int
+    block_weeks: tuple[int, int]
+    """The fewest and the most weeks of a block, its lighter week included."""
+    specialised_most: int
+    """Muscles specialised at a time."""
+    running_most: int
+    """Blocks running in which a muscle may be specialised."""
+    rise_between: float
+    """Weekly sets that a muscle may have more in the first week of a block than in the block before."""
+    rise_within: float
+    """Weekly sets that a muscle may have more than in the week before, within a block."""
+    lighter_share: float
+    """The share of a block's sets and minutes that its lighter week takes."""
+    usual_kept: float
+    """The share of its sets in the reference week that an exercise keeps."""
+
+
+@dataclass(frozen=True)
 class Defaults:
     """What is taken where a brief says nothing."""
 
@@ -76,3 +97,4 @@ class Defaults:
     """The ramp-up sets of a cold lift: hundredths of the working load, repetitions."""
     keep_share: float
     """The share of the best week's stimulus that is kept when minutes are cut."""
+    season: SeasonDefaults

@@ -16,6 +16,7 @@ from setwright.catalogue.defaults import (
     Defaults,
     MinorBand,
     Rests,
+    SeasonDefaults,
     SetSpans,
 )
 from setwright.catalogue.faults import Fault
@@ -33,6 +34,7 @@ DEFAULT_TABLES = (
     "drops",
     "ramp",
     "fewest-minutes",
+    "season",
 )
 """The tables that `Defaults` is made of."""
 
@@ -64,10 +66,24 @@ def parse_defaults(tables: Mapping[str, Any], faults: list[Fault]) -> Defaults:
         drops=parts.table("drops").wholes("usual"),
         ramp=parts.table("ramp").pairs("steps"),
         keep_share=parts.table("fewest-minutes").number("keep-share", None),
+        season=_season(parts.table("season")),
     )
     _check_rests(found, rests, pair_rests)
     parts.finish()
     return found
+
+
+def _season(table: Fields) -> SeasonDefaults:
+    return SeasonDefaults(
+        weeks=table.whole("weeks"),
+        block_weeks=table.span("block-weeks"),
+        specialised_most=table.whole("specialised-most"),
+        running_most=table.whole("running-most"),
+        rise_between=table.number("rise-between", None),
+        rise_within=table.number("rise-within", None),
+        lighter_share=table.number("lighter-share", None),
+        usual_kept=table.number("usual-kept", None),
+    )
 
 
 def _bands(table: Fields) -> Bands:
