@@ -31,6 +31,12 @@ def _curve() -> click.Command:
     return command
 
 
+def _season() -> click.Command:
+    from setwright.solver.cli.commands.season import command
+
+    return command
+
+
 def _audit() -> click.Command:
     from setwright.solver.cli.commands.audit import command
 
@@ -90,6 +96,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "week": LazyCommand("Plan a week from a brief.", _week),
         "compare": LazyCommand("Set weeks side by side: goals or briefs.", _compare),
         "curve": LazyCommand("Show what time buys, and where the curve bends.", _curve),
+        "season": LazyCommand("Lay out a season: blocks, and what each specialises and holds.", _season),
         "audit": LazyCommand("Check a week: minutes, sets, rules broken and missed.", _audit),
         "why": LazyCommand("Say why each line stands, and what else would cost.", _why),
         "swap": LazyCommand("List swaps for a line, or write the week with one.", _swap),
@@ -98,7 +105,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "load": LazyCommand("Say what to load a lift with, from a recent set.", _load),
         "exercises": LazyCommand("List the exercises, or show one.", _exercises),
         "evidence": LazyCommand("List every number with its interval and source.", _evidence),
-        "schema": LazyCommand("Print the JSON Schema of a brief or a week.", _schema),
+        "schema": LazyCommand("Print the JSON Schema of a brief, a week or a season.", _schema),
     }
 )
 

@@ -12,15 +12,19 @@ from setwright.solver.cli.options import output_options
 
 
 @click.command("schema", cls=PrintingCommand)
-@click.argument("document", type=click.Choice(["brief", "week"]))
+@click.argument("document", type=click.Choice(["brief", "week", "season"]))
 @output_options
 def command(document: str, as_json: bool, target: Path | None, force: bool) -> None:
-    """Print the JSON Schema of a brief or of a week."""
+    """Print the JSON Schema of a brief, of a week or of a season."""
     check_target(target, force)
     if document == "brief":
         from setwright.solver.brief.schema_json import brief_schema
 
         deliver(brief_schema(), target, force)
+    elif document == "season":
+        from setwright.solver.sheets.document.season.season_document import season_schema
+
+        deliver(season_schema(), target, force)
     else:
         from setwright.solver.sheets.document.printed_schema import week_schema
 

@@ -39,7 +39,7 @@ def count_blocks(
     known: Sequence[tuple[int, Pattern]],
     work: float,
 ) -> CountedBlocks:
-    """The best candidates and counts of patterns found within so much deterministic time, from blocks that are known."""
+    """The best candidates and counts of patterns found within so much deterministic time, begun from known blocks."""
     cp = cp_model.CpModel()
     used = [cp.new_bool_var("") for _ in problem.candidates]
     last = max(c.end for c in problem.candidates)
@@ -59,16 +59,12 @@ def count_blocks(
     blocks = sum(used)
     thirds = cp.new_int_var(0, most, "")
     cp.add_division_equality(thirds, blocks, problem.running_most + 1)
-    specialised = {
-        m: sum(v for (_, pattern), v in counts.items() if m in pattern) for m in problem.turns
-    }
+    specialised = {m: sum(v for (_, pattern), v in counts.items() if m in pattern) for m in problem.turns}
     for amount in specialised.values():
         cp.add(amount <= blocks - thirds)
     missed = post_turns(cp, problem, specialised, most)
     worth = sum(kind[0] * worths[kind[1], pattern] * v for (kind, pattern), v in counts.items())
-    habit = sum(
-        abs(10 * c.weeks - problem.habit_tenths) * v for v, c in zip(used, problem.candidates, strict=True)
-    )
+    habit = sum(abs(10 * c.weeks - problem.habit_tenths) * v for v, c in zip(used, problem.candidates, strict=True))
     cp.maximize(worth - problem.missed_cost * missed - habit)
     for i, v in enumerate(used):
         cp.add_hint(v, any(i == other for other, _ in known))
@@ -140,9 +136,7 @@ def order_blocks(
     solver = solver_of(work)
     if solver.solve(cp) not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return ()
-    return tuple(
-        next(pattern for v, pattern in zip(here, patterns, strict=True) if solver.value(v)) for here in chosen
-    )
+    return tuple(next(pattern for v, pattern in zip(here, patterns, strict=True) if solver.value(v)) for here in chosen)
 
 
 def post_turns(cp: cp_model.CpModel, problem: SeasonProblem, blocks: Mapping[int, Any], most: int) -> Any:

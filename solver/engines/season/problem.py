@@ -111,7 +111,7 @@ class SeasonProblem:
 
 @dataclass(frozen=True)
 class WeekPlan:
-    """A week of a block: each muscle's emphasis and half sets, each activity's sets, its worth and the bound of that."""
+    """A week of a block: each muscle's emphasis and half sets, each activity's sets, its worth and its bound."""
 
     emphases: tuple[str, ...]
     half_sets: tuple[int, ...]
@@ -127,7 +127,7 @@ class ChosenBlock:
     candidate: Candidate
     week: WeekPlan
     ramp: tuple[tuple[int, ...], ...]
-    """For each week the half sets of each muscle; the lighter week, the last, stands as the full week it is cut from."""
+    """For each week the half sets of each muscle; the lighter week, the last, stands as the week it is cut from."""
 
 
 @dataclass(frozen=True)

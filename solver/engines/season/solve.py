@@ -7,7 +7,6 @@ from itertools import combinations
 
 from setwright.solver.engines.season.best_week import best_week
 from setwright.solver.engines.season.blocks import Pattern, Worths, count_blocks, cover, order_blocks
-from setwright.solver.engines.season.week_bound import week_bounds
 from setwright.solver.engines.season.problem import (
     HELD,
     SPECIALISED,
@@ -17,6 +16,7 @@ from setwright.solver.engines.season.problem import (
     SeasonSolution,
     WeekPlan,
 )
+from setwright.solver.engines.season.week_bound import week_bounds
 from setwright.solver.engines.season.week_program import worth_of
 
 ROUNDS = 3
@@ -41,7 +41,8 @@ def solve_season(problem: SeasonProblem) -> SeasonSolution:
     candidates, most = cover(problem, worths)
     known = _in_order(problem, candidates, neighbours_of(problem), worths)
     best, bound, status, rounds = None, float(most), "UNKNOWN", 0
-    for rounds in range(1, ROUNDS + 1):
+    while rounds < ROUNDS:
+        rounds += 1
         counted = count_blocks(problem, patterns, worths, known, WORK)
         bound, status = min(bound, counted.bound), counted.status
         if counted.candidates:
@@ -95,7 +96,7 @@ def _season_of(
         week = _not_held_too_long(problem, candidate, pattern, week, held)
         for m, emphasis in enumerate(week.emphases):
             held[m] = held[m] + candidate.weeks if emphasis == HELD else 0
-        ramp = _ramp(problem, blocks[-1].week.half_sets if blocks else None, week.half_sets, candidate.weeks)
+        ramp = _ramp(problem, blocks[-1].ramp[-1] if blocks else None, week.half_sets, candidate.weeks)
         blocks.append(ChosenBlock(candidate, week, ramp))
         full = worth_of(problem, week.emphases, week.half_sets)
         worth += sum(week.worth - full + worth_of(problem, week.emphases, sets) for sets in ramp)
@@ -110,9 +111,7 @@ def _not_held_too_long(
     too_long = {
         m
         for m, emphasis in enumerate(week.emphases)
-        if emphasis == HELD
-        and len(problem.muscles[m].emphases) > 1
-        and held[m] + candidate.weeks > problem.held_most
+        if emphasis == HELD and len(problem.muscles[m].emphases) > 1 and held[m] + candidate.weeks > problem.held_most
     }
     return best_week(problem, problem.rooms[candidate.room], pattern, too_long) if too_long else week
 

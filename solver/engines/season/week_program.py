@@ -24,9 +24,7 @@ class WeekProgram:
         self.high: list[int] = []
         self.gain: list[int] = []
         self.rows: list[Row] = []
-        self.activities = [
-            self._variable(a.most if a.setup == room.setup else 0) for a in problem.activities
-        ]
+        self.activities = [self._variable(a.most if a.setup == room.setup else 0) for a in problem.activities]
         self._room(room)
         self.half_sets: list[int] = []
         self.emphases: list[dict[str, int]] = []

@@ -18,23 +18,15 @@ class BlockSpan:
     """The week of the fewest minutes among its full weeks, the first of equals."""
 
 
-def spans_of(
-    weeks: Sequence[SeasonWeek], lengths: tuple[int, int], lighter_share: float
-) -> tuple[BlockSpan, ...]:
+def spans_of(weeks: Sequence[SeasonWeek], lengths: tuple[int, int], lighter_share: float) -> tuple[BlockSpan, ...]:
     """Every block that may be, by its first week and then its length.
 
     No week without a session is in one. The lighter week needs `lighter_share` of the leanest week's minutes.
     """
-    return tuple(
-        span
-        for first in range(len(weeks))
-        for span in _spans_from(weeks, first, lengths, lighter_share)
-    )
+    return tuple(span for first in range(len(weeks)) for span in _spans_from(weeks, first, lengths, lighter_share))
 
 
-def _spans_from(
-    weeks: Sequence[SeasonWeek], first: int, lengths: tuple[int, int], share: float
-) -> Iterator[BlockSpan]:
+def _spans_from(weeks: Sequence[SeasonWeek], first: int, lengths: tuple[int, int], share: float) -> Iterator[BlockSpan]:
     for length in range(lengths[0], min(lengths[1], len(weeks) - first) + 1):
         inside = weeks[first : first + length]
         if not all(week.days for week in inside) or len({_kit_of(week) for week in inside}) > 1:

@@ -38,9 +38,7 @@ def with_days(brief: Brief, days: tuple[DayAsk, ...]) -> Brief:
     return brief.model_copy(update={"days": days, "any_order": False, "rest_days_between": 1})
 
 
-def targets_by_emphasis(
-    resolved: ResolvedBrief, turns: Mapping[str, int]
-) -> dict[str, dict[str, MuscleTarget]]:
+def targets_by_emphasis(resolved: ResolvedBrief, turns: Mapping[str, int]) -> dict[str, dict[str, MuscleTarget]]:
     """Muscle -> emphasis -> what is wanted of it: all three for one with a turn, normal and hold for another.
 
     A muscle that the brief itself holds is held; one without weight is left out, unless it has a turn.

@@ -113,4 +113,3 @@ def _missed_cost(muscles: Sequence[SeasonMuscle], longest: int) -> int:
     """More than any muscle's longest specialised block is worth, so that a turn is given before all else."""
     most = max(terms.weight for muscle in muscles for terms in muscle.emphases.values())
     return longest * most * max(muscle.curve[-1][1] for muscle in muscles)
-

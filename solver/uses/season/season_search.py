@@ -11,13 +11,14 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.parsed_brief import ParsedBrief
-from setwright.solver.brief.schema import Brief, DayAsk
+from setwright.solver.brief.schema import Brief, DayAsk, Emphasis
 from setwright.solver.engines.season.problem import ChosenBlock, SeasonProblem
 from setwright.solver.engines.season.solve import solve_season
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.season.block_spans import BlockSpan, spans_of
-from setwright.solver.uses.season.emphases import neutral, with_days, with_emphases
+from setwright.solver.uses.season.calibration import calibrated
+from setwright.solver.uses.season.emphases import OPEN, neutral, with_days, with_emphases
 from setwright.solver.uses.season.reference_week import ReferenceWeek, reference_of
 from setwright.solver.uses.season.season import Season, SeasonBlock
 from setwright.solver.uses.season.season_problem import problem_of
@@ -59,15 +60,13 @@ def season_of(
     if not rooms:
         said = "no week of the season could be planned"
         raise NoReferenceWeek(Fault("season", said, "`setwright week` on the brief says why"))
-    problem = problem_of(resolve(base, catalogue), turns, search.found, rooms, weeks, spans)
+    problem = calibrated(problem_of(resolve(base, catalogue), turns, search.found, rooms, weeks, spans), search.found)
     solution = solve_season(problem)
     blocks = tuple(
         _block(number, chosen, problem, weeks, parsed, catalogue, spans)
         for number, chosen in enumerate(solution.blocks, 1)
     )
-    return Season(
-        parsed, catalogue, turns, block_weeks, tuple(weeks), blocks, tuple(search.found), problem, solution
-    )
+    return Season(parsed, catalogue, turns, block_weeks, tuple(weeks), blocks, tuple(search.found), problem, solution)
 
 
 def _no_block(weeks: Sequence[SeasonWeek], block_weeks: tuple[int, int]) -> Fault:
@@ -124,6 +123,11 @@ class _References:
         return min(able, key=lambda i: abs(_minutes(self.found[i].days) - _minutes(days))) if able else None
 
 
+def _emphasis(said: str) -> Emphasis:
+    """An emphasis of the problem as the brief's own word."""
+    return next(word for word in OPEN if word == said)
+
+
 def _minutes(days: tuple[DayAsk, ...]) -> int:
     return sum(day.minutes for day in days)
 
@@ -149,7 +153,7 @@ def _block(
     candidate = chosen.candidate
     span = next(s for s in spans if (s.first, s.weeks) == (candidate.first, candidate.weeks))
     names = [muscle.name for muscle in problem.muscles]
-    emphases = dict(zip(names, chosen.week.emphases, strict=True))
+    emphases = {name: _emphasis(said) for name, said in zip(names, chosen.week.emphases, strict=True)}
     days = weeks[span.leanest].days
     brief = with_days(with_emphases(parsed.brief, emphases, catalogue), days)
     *full, last = ({name: half / 2 for name, half in zip(names, sets, strict=True)} for sets in chosen.ramp)
