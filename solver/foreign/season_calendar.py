@@ -34,15 +34,15 @@ def read_calendar(data: bytes, where: str, catalogue: Catalogue) -> tuple[Calend
         faults.append(Fault(where, f"has {len(lines) - 1} rows, at most {MOST_ROWS} are read", "name a calendar"))
     if faults:
         raise UsageFault(faults)
-    found: list[tuple[str, CalendarRow]] = []
-    for place, cells in lines[1:]:
-        row = _row(dict(zip(heading, cells, strict=False)), f"{where}: {place}", catalogue, faults)
-        if row is not None:
-            found.append((place, row))
-    faults += _overlaps(found, where)
+    rows = [
+        (place, _row(dict(zip(heading, cells, strict=False)), f"{where}: {place}", catalogue, faults))
+        for place, cells in lines[1:]
+    ]
+    dated = [(place, row) for place, row in rows if row is not None]
+    faults += _overlaps(dated, where)
     if faults:
         raise UsageFault(faults)
-    return tuple(sorted((row for _, row in found), key=lambda row: row.first))
+    return tuple(sorted((row for _, row in dated), key=lambda row: row.first))
 
 
 def _heading_faults(heading: Sequence[str], where: str) -> Iterator[Fault]:
@@ -58,8 +58,7 @@ def _heading_faults(heading: Sequence[str], where: str) -> Iterator[Fault]:
 
 
 def _row(cells: Cells, where: str, catalogue: Catalogue, faults: list[Fault]) -> CalendarRow | None:
-    """One row; None where something is amiss, which is added to `faults`."""
-    before = len(faults)
+    """One row, whatever is amiss added to `faults`; None where it has no span of dates."""
     first, last = _date(cells, "from", where, faults), _date(cells, "to", where, faults)
     if first and last and last < first:
         faults.append(Fault(where, f"ends on {last}, before it begins on {first}", "put the earlier date under 'from'"))
@@ -67,7 +66,7 @@ def _row(cells: Cells, where: str, catalogue: Catalogue, faults: list[Fault]) ->
     off = days == 0 and cells.get("minutes", "") in ("", "0")
     minutes = 0 if off else _whole(cells, "minutes", int(LIMITS["minutes"][0]), where, faults)
     kit = _kit(cells.get("kit", ""), where, catalogue, faults)
-    if first is None or last is None or len(faults) > before:
+    if first is None or last is None or last < first:
         return None
     return CalendarRow(first, last, days, minutes, kit)
 

@@ -96,7 +96,9 @@ def sets_worth(problem: SeasonProblem, emphases: tuple[str, ...], half_sets: tup
     return worth
 
 
-def weeks_of(problem: SeasonProblem, room: Room, pattern: tuple[int, ...]) -> Iterator[tuple[int, tuple[str, ...], tuple[int, ...]]]:
+def weeks_of(
+    problem: SeasonProblem, room: Room, pattern: tuple[int, ...]
+) -> Iterator[tuple[int, tuple[str, ...], tuple[int, ...]]]:
     """(worth, emphases, half sets) of every week that fits the room."""
     places = range(len(problem.muscles))
     for amounts in product(*(range(a.most + 1) for a in problem.activities)):
@@ -122,9 +124,7 @@ def seasons(problem: SeasonProblem) -> Iterator[list[tuple[Candidate, tuple[int,
                 for rest in after(candidate.first + candidate.weeks):
                     yield [candidate, *rest]
 
-    patterns = [
-        p for n in range(problem.specialised_most + 1) for p in combinations(range(len(problem.muscles)), n)
-    ]
+    patterns = [p for n in range(problem.specialised_most + 1) for p in combinations(range(len(problem.muscles)), n)]
     for blocks in after(0):
         for chosen in product(patterns, repeat=len(blocks)):
             if allowed(problem, list(chosen)):

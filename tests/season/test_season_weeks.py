@@ -57,9 +57,7 @@ def test_sessions_fall_on_dates_of_their_own_weekday(days: int) -> None:
     for week in weeks_of(brief(), MONDAY, 6, (row,)):
         for day in week.days:
             on = next(
-                on
-                for on in (week.first + timedelta(days=i) for i in range(7))
-                if WEEKDAYS[on.weekday()] == day.weekday
+                on for on in (week.first + timedelta(days=i) for i in range(7)) if WEEKDAYS[on.weekday()] == day.weekday
             )
             inside = row.first <= on <= row.last
             assert (day.minutes, day.equipment) == ((25, "bands") if inside else (40, None))
@@ -98,7 +96,7 @@ def test_the_lighter_week_may_have_half_the_minutes_and_no_fewer() -> None:
 
 
 def test_blocks_have_by_default_the_whole_weeks_within_the_published_habit() -> None:
-    """A lighter week every 5.6 +- 2.3 weeks: Rogerson et al. 2024, Sports Med Open 10:26, doi 10.1186/s40798-024-00691-y."""
+    """5.6 +- 2.3 weeks: Rogerson et al. 2024, Sports Med Open 10:26, doi 10.1186/s40798-024-00691-y."""
     least, most = load_catalogue().defaults.season.block_weeks
     whole = [weeks for weeks in range(1, 20) if 5.6 - 2.3 <= weeks <= 5.6 + 2.3]
     assert [least, most] == [whole[0], whole[-1]]

@@ -22,7 +22,7 @@ def command(document: str, as_json: bool, target: Path | None, force: bool) -> N
 
         deliver(brief_schema(), target, force)
     elif document == "season":
-        from setwright.solver.sheets.document.season.season_document import season_schema
+        from setwright.solver.sheets.document.season.season_model import season_schema
 
         deliver(season_schema(), target, force)
     else:

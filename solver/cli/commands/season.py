@@ -90,6 +90,7 @@ def command(
     setwright season client.toml --from 2026-01-05 --calendar days.csv --briefs blocks --plot season.svg
     """
     from setwright.solver.sheets.screen.season import season_text
+    from setwright.solver.uses.season.block_spans import checked_spans
 
     collector = FaultCollector()
     collector.add(gathered_faults(ctx))
@@ -99,6 +100,8 @@ def command(
     count = count or defaults.weeks
     _check_places(collector, (target, plot), folder, _file_names(count // lengths[0]), force)
     parsed, weeks, turns = _asked(collector, " ".join(brief), start, count, calendar, emphasis, catalogue)
+    if weeks:
+        collector.result_of(lambda: checked_spans(weeks, lengths, defaults.lighter_share))
     collector.raise_all()
     assert parsed is not None and turns is not None
     say_cautions(parsed, catalogue, wants_json(as_json, target))
@@ -148,7 +151,7 @@ def _asked(
     """The brief, its weeks by date and its turns, as far as they can be read; faults are collected."""
     from setwright.solver.foreign.season_calendar import read_calendar
     from setwright.solver.uses.season.season_weeks import weeks_of
-    from setwright.solver.uses.season.turns import turns_of
+    from setwright.solver.uses.season.turns import places_of, turns_of
 
     parsed = collector.result_of(lambda: brief_from(brief, catalogue))
     rows: tuple[CalendarRow, ...] = ()
@@ -164,6 +167,7 @@ def _asked(
     if emphasis is not None and not words:
         collector.add([Fault("--emphasis", "names no muscle", "write for example delts,quads")])
     if parsed is None:
+        collector.result_of(lambda: places_of(words, catalogue))
         return None, (), None
     turns = collector.result_of(lambda: turns_of(parsed.brief, words, catalogue))
     weeks = () if start is None else weeks_of(parsed.brief, start, count, rows)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
+from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.uses.season.season_weeks import SeasonWeek
 
 
@@ -16,6 +17,29 @@ class BlockSpan:
     weeks: int
     leanest: int
     """The week of the fewest minutes among its full weeks, the first of equals."""
+
+
+def checked_spans(weeks: Sequence[SeasonWeek], lengths: tuple[int, int], lighter_share: float) -> tuple[BlockSpan, ...]:
+    """Every block that may be, as `spans_of` finds them; raises UsageFault where there is none."""
+    if found := spans_of(weeks, lengths, lighter_share):
+        return found
+    if not any(week.days for week in weeks):
+        raise UsageFault(Fault("calendar", "leaves no training day in the season", "give days above 0 in some row"))
+    if len(weeks) < lengths[0]:
+        raise UsageFault(
+            Fault(
+                "--block-weeks",
+                f"a block has at least {lengths[0]} weeks, and the season has {len(weeks)}",
+                "allow shorter blocks, or give more --weeks",
+            )
+        )
+    raise UsageFault(
+        Fault(
+            "calendar",
+            f"leaves no {lengths[0]} weeks in a row to train in one kit",
+            "allow shorter blocks with --block-weeks, or fewer days off",
+        )
+    )
 
 
 def spans_of(weeks: Sequence[SeasonWeek], lengths: tuple[int, int], lighter_share: float) -> tuple[BlockSpan, ...]:

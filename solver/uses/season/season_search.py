@@ -16,7 +16,7 @@ from setwright.solver.engines.season.problem import ChosenBlock, SeasonProblem
 from setwright.solver.engines.season.solve import solve_season
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.uses.season.block_spans import BlockSpan, spans_of
+from setwright.solver.uses.season.block_spans import BlockSpan, checked_spans
 from setwright.solver.uses.season.calibration import calibrated
 from setwright.solver.uses.season.emphases import OPEN, neutral, with_days, with_emphases
 from setwright.solver.uses.season.reference_week import ReferenceWeek, reference_of
@@ -50,16 +50,15 @@ def season_of(
     Raises UsageFault where no block fits between the days off, or where the brief contradicts itself on a calendar's
     days, and NoReferenceWeek where no week could be planned.
     """
-    spans = spans_of(weeks, block_weeks, catalogue.defaults.season.lighter_share)
-    if not spans:
-        raise UsageFault(_no_block(weeks, block_weeks))
+    spans = checked_spans(weeks, block_weeks, catalogue.defaults.season.lighter_share)
     base = neutral(parsed.brief, turns, catalogue)
     _check_days(base, weeks, spans)
     search = _References(base, catalogue, options or SolveOptions(), tell or (lambda *_: None))
     rooms = search.of_weeks(weeks, spans)
     if not rooms:
-        said = "no week of the season could be planned"
-        raise NoReferenceWeek(Fault("season", said, "`setwright week` on the brief says why"))
+        raise NoReferenceWeek(
+            Fault("season", "no week of it could be planned", "`setwright week` on the brief says why")
+        )
     problem = calibrated(problem_of(resolve(base, catalogue), turns, search.found, rooms, weeks, spans), search.found)
     solution = solve_season(problem)
     blocks = tuple(
@@ -67,13 +66,6 @@ def season_of(
         for number, chosen in enumerate(solution.blocks, 1)
     )
     return Season(parsed, catalogue, turns, block_weeks, tuple(weeks), blocks, tuple(search.found), problem, solution)
-
-
-def _no_block(weeks: Sequence[SeasonWeek], block_weeks: tuple[int, int]) -> Fault:
-    if not any(week.days for week in weeks):
-        return Fault("calendar", "leaves no training day in the season", "give days above 0 in some row")
-    said = f"leaves no {block_weeks[0]} weeks in a row to train in one kit"
-    return Fault("calendar", said, "allow shorter blocks with --block-weeks, or fewer days off")
 
 
 def _check_days(brief: Brief, weeks: Sequence[SeasonWeek], spans: Sequence[BlockSpan]) -> None:

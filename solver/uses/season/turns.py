@@ -23,9 +23,14 @@ def turns_of(brief: Brief, words: Sequence[str], catalogue: Catalogue) -> Mappin
     fault for each word that is no muscle, or one that the brief holds, leaves out or cannot train.
     """
     if brief.dose == "minimum":
-        said = "asks for the minimum dose, which holds every muscle"
-        raise UsageFault(Fault("dose", said, "leave it out: a season specialises muscles in turn"))
-    places = _places(words, catalogue)
+        raise UsageFault(
+            Fault(
+                "dose",
+                "asks for the minimum dose, which holds every muscle",
+                "leave it out: a season specialises muscles in turn",
+            )
+        )
+    places = places_of(words, catalogue)
     resolved = resolve(brief, catalogue)
     sought = [m.id for m in resolved.muscles.values() if m.emphasis in SOUGHT and m.weight]
     if not words:
@@ -36,8 +41,13 @@ def turns_of(brief: Brief, words: Sequence[str], catalogue: Catalogue) -> Mappin
     for muscle in places:
         emphasis = asked[muscle].emphasis if muscle in asked else "normal"
         if emphasis in ("hold", "none"):
-            said = f"{muscle} is at {emphasis} in the brief, and is to be specialised"
-            faults.append(Fault("--emphasis", said, "leave it out of one of the two"))
+            faults.append(
+                Fault(
+                    "--emphasis",
+                    f"{muscle} is at {emphasis} in the brief, and is to be specialised",
+                    "leave it out of one of the two",
+                )
+            )
         elif not _trained(resolved, muscle):
             faults.append(Fault("--emphasis", f"the kit trains {muscle} with nothing of its own", "leave it out"))
     if faults:
@@ -45,15 +55,21 @@ def turns_of(brief: Brief, words: Sequence[str], catalogue: Catalogue) -> Mappin
     return {m: places[m] for m in catalogue.muscles if m in places}
 
 
-def _places(words: Sequence[str], catalogue: Catalogue) -> dict[str, int]:
+def places_of(words: Sequence[str], catalogue: Catalogue) -> dict[str, int]:
     """Muscle -> the place of the first word that names it, groups taken apart; raises UsageFault."""
     lexicon, faults = lexicon_of(catalogue), []
     found: dict[str, int] = {}
     for place, word in enumerate(words):
         known = lexicon.resolve(word, NAMES)
         if known is None:
-            remedy = suggestion(lexicon.nearest(word, NAMES)) or "the muscles are " + ", ".join(catalogue.muscles)
-            faults.append(Fault("--emphasis", f"{word!r} is no muscle or group of muscles", remedy))
+            near, known_names = lexicon.nearest(word, NAMES), ", ".join(catalogue.muscles)
+            faults.append(
+                Fault(
+                    "--emphasis",
+                    f"{word!r} is no muscle or group of muscles",
+                    suggestion(near) or f"the muscles are {known_names}",
+                )
+            )
             continue
         for muscle in (known[1],) if known[0] == "muscle" else catalogue.groups[known[1]].priority:
             found.setdefault(muscle, place)

@@ -8,7 +8,7 @@ from setwright.catalogue.version import own_version
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.season_words import block_words
 from setwright.solver.sheets.document.provenance import evidence_digest
-from setwright.solver.sheets.document.season.season_model import SCHEMA, SeasonDocument
+from setwright.solver.sheets.document.season.season_model import SCHEMA
 from setwright.solver.uses.season.reference_week import ReferenceWeek
 from setwright.solver.uses.season.season import Season, SeasonBlock
 
@@ -42,12 +42,6 @@ def season_document(season: Season) -> dict[str, Any]:
         "proof": season.solution.status,
         "references": [_reference(reference) for reference in season.references],
     }
-
-
-def season_schema() -> dict[str, Any]:
-    """The JSON Schema of the document."""
-    schema = SeasonDocument.model_json_schema(mode="serialization", by_alias=True)
-    return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema, "title": "A season of lifting weeks"}
 
 
 def _made_by(season: Season) -> dict[str, Any]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 from pydantic import Field
 
@@ -110,3 +110,9 @@ class SeasonDocument(Part):
     proof: Literal["OPTIMAL", "FEASIBLE", "UNKNOWN"]
     """CP-SAT's word on the last choice of blocks, whose weeks were taken at most as good as their bounds."""
     references: Many[SeasonReference]
+
+
+def season_schema() -> dict[str, Any]:
+    """The JSON Schema of the document."""
+    schema = SeasonDocument.model_json_schema(mode="serialization", by_alias=True)
+    return {"$schema": "https://json-schema.org/draft/2020-12/schema", **schema, "title": "A season of lifting weeks"}
