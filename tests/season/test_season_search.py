@@ -20,6 +20,7 @@ from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.common.season_words import block_words
 from setwright.solver.sheets.plain.brief_toml import brief_toml
+from setwright.solver.sheets.screen.season import season_text
 from setwright.solver.uses.season.season import Season, SeasonBlock
 from setwright.solver.uses.season.turns import turns_of
 
@@ -63,6 +64,19 @@ def test_sets_rise_no_faster_than_they_may(short_sessions: Season) -> None:
                 assert full[0] <= before.by_week[-2][muscle] + 4
             assert block.by_week[-1][muscle] <= full[-1] / 2 + 0.25
         before = block
+
+
+def test_what_is_below_its_band_is_named(short_sessions: Season) -> None:
+    text = season_text(short_sessions)
+    defaults = load_catalogue().defaults
+    short = False
+    for block in short_sessions.blocks:
+        for muscle, sets in block.sets.items():
+            low = defaults.bands["balanced"][block.emphases[muscle]][0]
+            if sets < low:
+                short = True
+                assert (muscle, sets, low) in short_sessions.below_band(block)
+    assert ("Below the band of their emphasis" in text) is short
 
 
 def test_the_bound_is_proven_and_near(short_sessions: Season) -> None:

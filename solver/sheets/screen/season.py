@@ -40,6 +40,7 @@ def season_text(season: Season, width: int = 100) -> str:
         wrapped(_title(season), width),
         _blocks(season, width),
         _sets(season, width),
+        _below(season, width),
         _rising(season, width),
         _words(season, width),
         *(wrapped(said, width, "  ") for said in _sentences(season)),
@@ -123,12 +124,28 @@ def _marked(block: SeasonBlock, muscle: str) -> str:
     return f"{block.sets[muscle]:g}{MARKS.get(block.emphases[muscle], ' ')}"
 
 
+def _below(season: Season, width: int) -> list[str]:
+    """The muscles that a block leaves below the band of their emphasis."""
+    found: list[str] = []
+    for block in season.blocks:
+        short = [
+            f"{muscle_name(season.catalogue, muscle)} {sets:g} of {low:g}"
+            for muscle, sets, low in season.below_band(block)
+        ]
+        if short:
+            found += wrapped(f"Block {block.number}: {', '.join(short)}", width, "  ")
+    if not found:
+        return []
+    said = "Below the band of their emphasis, for want of time; what is held below its band may not keep its size:"
+    return [*wrapped(said, width), *found]
+
+
 def _rising(season: Season, width: int) -> list[str]:
     """The muscles whose sets rise over the first weeks of a block."""
     found: list[str] = []
     for block in season.blocks:
         rising = [
-            f"{muscle_name(season.catalogue, m)} {', '.join(f'{sets:g}' for sets in _until_full(block, m))}"
+            f"{muscle_name(season.catalogue, m)} {_steps(block, m)}"
             for m, sets in block.sets.items()
             if block.by_week[0][m] < sets
         ]
@@ -142,6 +159,13 @@ def _rising(season: Season, width: int) -> list[str]:
         f"{defaults.rise_within:g} more in each further one (convention; what was done before block 1 is not known):"
     )
     return [*wrapped(said, width), *found]
+
+
+def _steps(block: SeasonBlock, muscle: str) -> str:
+    """The sets of the first weeks, and the full week's where the block ends before it: 8, 10, 12 of 14."""
+    weeks, full = _until_full(block, muscle), block.sets[muscle]
+    said = ", ".join(f"{sets:g}" for sets in weeks)
+    return said if weeks[-1] >= full else f"{said} of {full:g}"
 
 
 def _until_full(block: SeasonBlock, muscle: str) -> list[float]:
@@ -215,7 +239,7 @@ def _held(season: Season) -> str:
     """What is known of holding, where something is held."""
     held = {m for block in season.blocks for m in block.held}
     if not held:
-        return "Nothing has to be held: the minutes hold every muscle in its normal band or near it."
+        return "Nothing is held: the minutes are enough for the normal bands, or nearly so."
     seen = season.problem.held_most
     longer = [muscle_name(season.catalogue, m) for m in sorted(held) if season.held_longest(m) > seen]
     said = (

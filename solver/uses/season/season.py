@@ -123,6 +123,11 @@ class Season:
         missed = len(self.missed) * self.problem.missed_cost / UNITS
         return (self.bound - self.worth) / (self.bound + missed) if self.bound + missed > 0 else 0.0
 
+    def below_band(self, block: SeasonBlock) -> tuple[tuple[str, float, float], ...]:
+        """(muscle, weekly sets, those its band begins with) of each muscle that a block's full week leaves below it."""
+        lows = {m.name: m.emphases[block.emphases[m.name]].low / 2 for m in self.problem.muscles}
+        return tuple((name, sets, lows[name]) for name, sets in block.sets.items() if sets < lows[name])
+
     def held_longest(self, muscle: str) -> int:
         """The most weeks of blocks running in which a muscle is held."""
         longest = running = 0
