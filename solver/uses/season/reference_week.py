@@ -9,6 +9,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import DayAsk
 from setwright.solver.engines.season.problem import Activity
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.prescriptions import set_span
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.planning import search_only
 from setwright.solver.search.limits import SEARCHES, Limits
@@ -62,7 +63,6 @@ def activities_of(reference: ReferenceWeek, setup: int, places: Mapping[str, int
     """
     resolved = reference.evaluated.resolved
     season = resolved.catalogue.defaults.season
-    highest = round(resolved.catalogue.defaults.sets.multi[1] * min(len(resolved.days), _most_days(resolved)))
     by_exercise: dict[str, list[tuple[int, float, int]]] = {}
     for line in reference.evaluated.lines:
         said = line.prescription
@@ -73,8 +73,10 @@ def activities_of(reference: ReferenceWeek, setup: int, places: Mapping[str, int
         exercise = resolved.catalogue.exercises[name]
         parts = _parts(exercise, places, credited / (100 * sets))
         usual = int(season.usual_kept * sets)
-        found.append(Activity(name, setup, round(seconds / sets), parts, usual, max(int(sets), highest)))
-    return [*found, *_added(reference, setup, places, by_exercise, highest)]
+        found.append(
+            Activity(name, setup, round(seconds / sets), parts, usual, max(int(sets), _most_sets(resolved, exercise)))
+        )
+    return [*found, *_added(reference, setup, places, by_exercise)]
 
 
 def _added(
@@ -82,7 +84,6 @@ def _added(
     setup: int,
     places: Mapping[str, int],
     there: Mapping[str, object],
-    highest: int,
 ) -> list[Activity]:
     """An exercise for each muscle without a single-joint one in the week, timed as the week's single-joint lines."""
     resolved = reference.evaluated.resolved
@@ -94,7 +95,8 @@ def _added(
     for muscle in places:
         exercise = _own_exercise(resolved, muscle)
         if muscle not in alone and exercise is not None and exercise.id not in there:
-            found.append(Activity(exercise.id, setup, seconds, _parts(exercise, places, 1.0), 0, highest))
+            most = _most_sets(resolved, exercise)
+            found.append(Activity(exercise.id, setup, seconds, _parts(exercise, places, 1.0), 0, most))
     return found
 
 
@@ -109,6 +111,7 @@ def _parts(exercise: Exercise, places: Mapping[str, int], share: float) -> tuple
     return tuple((places[m], round(part * share)) for m, part in exercise.contributions if m in places)
 
 
-def _most_days(resolved: ResolvedBrief) -> int:
-    """The days on which an exercise may be done in a week."""
-    return round(resolved.limit("third-day", "most"))
+def _most_sets(resolved: ResolvedBrief, exercise: Exercise) -> int:
+    """The sets of an exercise that a week may have: the most of a day on as many days as it may be done."""
+    days = 1 if exercise.once_a_week else min(len(resolved.days), round(resolved.limit("third-day", "most")))
+    return days * set_span(resolved, exercise)[1]
