@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from setwright.catalogue.defaults import SeasonDefaults
 from setwright.catalogue.entries import Catalogue, Number
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
@@ -69,6 +70,7 @@ def check_defaults(catalogue: Catalogue) -> Iterator[Fault]:
     for table, share in (("fewest-minutes", defaults.keep_share), ("replan", defaults.replan_share)):
         if not 0 < share <= 1:
             yield Fault(f"defaults: {table}", f"keep-share {share:g}", "give a share above 0, at most 1")
+    yield from _check_season(defaults.season)
 
 
 def unknown_words(where: str, kind: str, words: Iterable[str], known: Iterable[str]) -> Iterator[Fault]:
@@ -77,3 +79,17 @@ def unknown_words(where: str, kind: str, words: Iterable[str], known: Iterable[s
     for word in words:
         if word not in listed:
             yield Fault(where, f"{kind} {word!r} is not known", did_you_mean(word, listed))
+
+
+def _check_season(season: SeasonDefaults) -> Iterator[Fault]:
+    """A fault for each number that no season can be laid out by."""
+    where = "defaults: season"
+    if season.block_weeks[0] < 2:
+        yield Fault(where, f"block-weeks begins at {season.block_weeks[0]}", "give 2 weeks at least")
+    if season.weeks < season.block_weeks[0]:
+        yield Fault(where, f"weeks {season.weeks} holds no block", f"give {season.block_weeks[0]} at least")
+    for name, value in (("specialised-most", season.specialised_most), ("running-most", season.running_most)):
+        if value < 1:
+            yield Fault(where, f"{name} {value}", "give 1 at least")
+    if not 0 <= season.usual_kept <= 1:
+        yield Fault(where, f"usual-kept {season.usual_kept:g}", "give a share from 0 to 1")

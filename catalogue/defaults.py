@@ -82,6 +82,21 @@ class BlockDefaults:
 
 
 @dataclass(frozen=True)
+class SeasonDefaults:
+    """What a season is laid out by: its weeks, the lengths of its blocks, and how its sets may change."""
+
+    weeks: int
+    block_weeks: tuple[int, int]
+    """The fewest and the most weeks of a block, its lighter week included."""
+    specialised_most: int
+    """Muscles specialised at a time."""
+    running_most: int
+    """Blocks running in which a muscle may be specialised."""
+    usual_kept: float
+    """The share of its sets in the reference week that an exercise keeps."""
+
+
+@dataclass(frozen=True)
 class Defaults:
     """What is taken where a brief says nothing."""
 
@@ -112,3 +127,4 @@ class Defaults:
     block: BlockDefaults
     replan_share: float
     """The share of the best stimulus that is kept for fewer changes when the rest of a week is planned again."""
+    season: SeasonDefaults

@@ -18,6 +18,7 @@ from setwright.catalogue.defaults import (
     Defaults,
     MinorBand,
     Rests,
+    SeasonDefaults,
     SetSpans,
 )
 from setwright.catalogue.faults import Fault
@@ -37,6 +38,7 @@ DEFAULT_TABLES = (
     "fewest-minutes",
     "block",
     "replan",
+    "season",
 )
 """The tables that `Defaults` is made of."""
 
@@ -70,6 +72,7 @@ def parse_defaults(tables: Mapping[str, Any], faults: list[Fault]) -> Defaults:
         keep_share=parts.table("fewest-minutes").number("keep-share", None),
         block=_block(parts.table("block")),
         replan_share=parts.table("replan").number("keep-share", None),
+        season=_season(parts.table("season")),
     )
     _check_rests(found, rests, pair_rests)
     parts.finish()
@@ -92,6 +95,16 @@ def _block(table: Fields) -> BlockDefaults:
         return_twice_after=table.whole("return-twice-after"),
         reps_step=table.number("reps-step", None),
         rir_more=MappingProxyType({experience: more.wholes(experience) for experience in EXPERIENCES}),
+    )
+
+
+def _season(table: Fields) -> SeasonDefaults:
+    return SeasonDefaults(
+        weeks=table.whole("weeks"),
+        block_weeks=table.span("block-weeks"),
+        specialised_most=table.whole("specialised-most"),
+        running_most=table.whole("running-most"),
+        usual_kept=table.number("usual-kept", None),
     )
 
 

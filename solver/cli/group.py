@@ -37,6 +37,12 @@ def _curve() -> click.Command:
     return command
 
 
+def _season() -> click.Command:
+    from setwright.solver.cli.commands.season import command
+
+    return command
+
+
 def _audit() -> click.Command:
     from setwright.solver.cli.commands.audit import command
 
@@ -121,6 +127,7 @@ COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
         "block": LazyCommand("Weeks over time: plan a block, show it, go on from the log.", _block),
         "compare": LazyCommand("Set weeks side by side: goals or briefs.", _compare),
         "curve": LazyCommand("Show what time buys, and where the curve bends.", _curve),
+        "season": LazyCommand("Lay out a season: blocks, and what each specialises and holds.", _season),
         "audit": LazyCommand("Check a week: minutes, sets, rules broken and missed.", _audit),
         "why": LazyCommand("Say why each line stands, and what else would cost.", _why),
         "swap": LazyCommand("List swaps for a line, or write the week with one.", _swap),

@@ -51,6 +51,30 @@ class AmountsType(OptionType):
         return amounts
 
 
+class SpanType(OptionType):
+    """FROM-TO as two whole numbers, or one number for both, each within `low` to `high`."""
+
+    name = "span"
+
+    def __init__(self, low: int, high: int) -> None:
+        self.low, self.high = low, high
+
+    def convert(self, value: Any, param: click.Parameter | None, ctx: click.Context | None) -> tuple[int, int]:
+        """(least, most); raises click.BadParameter."""
+        if isinstance(value, tuple):
+            return value
+        form = (
+            f"expected FROM-TO in whole numbers from {self.low} to {self.high}, such as {self.low + 2}-{self.low + 4}"
+        )
+        found = re.fullmatch(r"([0-9]{1,4})(?:-([0-9]{1,4}))?", value.strip())
+        if found is None:
+            self.fail(f"got {value!r}, {form}", param, ctx)
+        least, most = int(found[1]), int(found[2] or found[1])
+        if not self.low <= least <= most <= self.high:
+            self.fail(f"got {value!r}, {form}", param, ctx)
+        return least, most
+
+
 class ShardType(OptionType):
     """K/N as two numbers, 1 <= K <= N: the Kth of N parts."""
 

@@ -11,7 +11,7 @@ from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import output_options
 
-DOCUMENTS: Final = ("brief", "week", "block", "log")
+DOCUMENTS: Final = ("brief", "week", "block", "season", "log", "next", "pace")
 
 
 @click.command("schema", cls=PrintingCommand)
@@ -34,6 +34,9 @@ def _schema_of(document: str) -> dict[str, Any]:
     makers = {
         "week": printed_schema.week_schema,
         "block": printed_schema.block_schema,
+        "season": printed_schema.season_schema,
         "log": printed_schema.log_schema,
+        "next": printed_schema.next_schema,
+        "pace": printed_schema.pace_schema,
     }
     return makers[document]()

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from typing import Any
 
+from pydantic import BaseModel
 from pydantic.json_schema import GenerateJsonSchema, JsonSchemaMode, JsonSchemaValue
 from pydantic_core import core_schema
 
 from setwright.solver.brief.schema_json import brief_schema
 from setwright.solver.sheets.document.blocks.block_model import BlockDocument
 from setwright.solver.sheets.document.progress.log_model import LogDocument
+from setwright.solver.sheets.document.progress.next_document import NextDocument
+from setwright.solver.sheets.document.progress.pace_document import PaceDocument
+from setwright.solver.sheets.document.season.season_model import SeasonDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
 
 
@@ -56,3 +60,23 @@ def log_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
     """
     log = LogDocument.model_json_schema(schema_generator=_WithoutDefaults, mode=mode)
     return {"$schema": brief_schema()["$schema"], **log, "title": "A training log"}
+
+
+def season_schema() -> dict[str, Any]:
+    """The schema of what `setwright season --json` writes."""
+    return _written(SeasonDocument, "A season of lifting weeks")
+
+
+def next_schema() -> dict[str, Any]:
+    """The schema of what `setwright block next --json` writes."""
+    return _written(NextDocument, "What is next for every line of a week")
+
+
+def pace_schema() -> dict[str, Any]:
+    """The schema of what `setwright log pace --json` writes."""
+    return _written(PaceDocument, "How long a client takes")
+
+
+def _written(model: type[BaseModel], title: str) -> dict[str, Any]:
+    """The schema of a document that is written and not read."""
+    return {"$schema": brief_schema()["$schema"], **model.model_json_schema(mode="serialization"), "title": title}

@@ -1,0 +1,1 @@
+"""A season as a document, `setwright.season/1`."""

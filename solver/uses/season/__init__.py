@@ -1,0 +1,1 @@
+"""A span of weeks laid out in training blocks: what is specialised when, and what is held."""
