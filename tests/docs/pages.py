@@ -9,13 +9,24 @@ from pathlib import Path
 ROOT = Path(__file__).parents[2]
 PAGES = [ROOT / "README.md", ROOT / "DEVELOPERS.md", *sorted((ROOT / "docs").glob("*.md"))]
 
-STORIES = [ROOT / "docs" / "book.md"]
+STORIES = [ROOT / "docs" / f"{name}.md" for name in ("book", "a-season")]
 """Pages whose commands stand on each other: they are run in order, in a folder and with a book of their own."""
 
 
 def text_of(page: Path) -> str:
     """A page's text."""
     return page.read_text(encoding="utf-8")
+
+
+def told(page: Path) -> list[tuple[str, str]]:
+    """(kind, body) of every fenced block of a page in order."""
+    return re.findall(r"^```(\w+)\n(.*?)^```", text_of(page), flags=re.M | re.S)
+
+
+def files_of(page: Path) -> dict[str, str]:
+    """Name -> content of the tables that a page gives: a csv block after a line that ends with its name."""
+    found = re.findall(r"`([\w-]+\.csv)`:\n\n```csv\n(.*?)^```", text_of(page), flags=re.M | re.S)
+    return dict(found)
 
 
 def blocks(page: Path, *kinds: str) -> list[str]:

@@ -18,7 +18,7 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.cli.group import setwright
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
-from tests.docs.pages import PAGES, ROOT, STORIES, command_lines, text_of
+from tests.docs.pages import PAGES, ROOT, STORIES, command_lines, files_of, text_of, told
 
 MOST_SOLVES = 3
 PLACEHOLDERS = re.compile(r"WARMTABLE|\b(?:TODO|TBD|XXX|FIXME)\b|lorem ipsum", flags=re.IGNORECASE)
@@ -77,17 +77,26 @@ def test_a_shown_command_runs(monkeypatch: pytest.MonkeyPatch, command: str) -> 
 @pytest.mark.parametrize("page", STORIES, ids=lambda page: page.name)
 def test_the_commands_of_a_story_run_in_order(page: Path, monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     monkeypatch.chdir(tmp_path)
-    for command in command_lines("sh", pages=[page]):
-        run(command)
+    for name, content in files_of(page).items():
+        (tmp_path / name).write_text(content, encoding="utf-8")
+    said = ""
+    for kind, body in told(page):
+        if kind == "sh":
+            said = "\n".join(run(line) for line in body.splitlines() if line.startswith("setwright "))
+        elif kind == "text":
+            # Each part between lines of three dots stands in what the block before it printed.
+            for part in body.strip().split("\n...\n"):
+                assert part in said, f"{part!r} is not in what is printed:\n{said}"
 
 
-def run(command: str) -> None:
-    """Run a line of a page; it must end well."""
+def run(command: str) -> str:
+    """What a line of a page prints; it must end well."""
     words = shlex.split(command)[1:]
     if words[0] == "week" and "--search" not in words:
         words += ["--search", "quick"]
     result = CliRunner().invoke(setwright, words, prog_name="setwright")
     assert result.exit_code == 0, f"{command}: {result.output}"
+    return result.stdout
 
 
 def test_the_pages_show_commands_but_few_that_solve() -> None:
