@@ -22,7 +22,6 @@ from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import OpenedWeek, open_or_plan
 from setwright.solver.cli.option_types import DayMinutesType, DayType, GatheredType, gathered_faults
 from setwright.solver.cli.options import brief_option, catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.replan_words import SaidOptions, happened_of, why_words
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Clash, OutOfTime
@@ -87,6 +86,8 @@ def command(
     setwright replan week.json --today thu=25 -o new.json
     setwright replan week.json --done mon --kit "hotel gym"
     """
+    from setwright.solver.cli.replan_words import SaidOptions, happened_of, why_words
+
     check_target(target, force)
     faults = FaultCollector()
     faults.add(gathered_faults(ctx))
