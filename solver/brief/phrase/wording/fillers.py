@@ -48,6 +48,7 @@ FILLERS: Final[Rewrites] = (
         r"\bthis (?:week|month|block)\b|\bon the road\b|\btravelling\b|\bwhatsoever\b|\bof any (?:kind|sort)\b|\bfor (?:me|him|her)\b",
         "",
     ),
+    (r"\bhotel rooms?, (?=(?:only |just )?(?:bands|dumbbells|kettlebells?)\b)", ""),
     (r"\bliving room\b|\bin the flat\b|\bflat\b", ","),
     (r"\b(?:a|the) (?=(?:pair|set) of\b)", ""),
     (r"\b(?:pair|set) of (?=dumb|db|kettle)", ""),

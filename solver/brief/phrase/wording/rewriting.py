@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from typing import NamedTuple
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
 from setwright.solver.brief.phrase.wording.emphasis import EMPHASIS
@@ -13,6 +14,7 @@ from setwright.solver.brief.phrase.wording.joining import joined, themed
 from setwright.solver.brief.phrase.wording.kit import KIT
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
+from setwright.solver.brief.phrase.wording.sayings import Sayings
 from setwright.solver.brief.phrase.wording.sports import without_sport
 from setwright.solver.brief.phrase.wording.style import STYLE
 from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
@@ -20,7 +22,14 @@ from setwright.solver.brief.phrase.wording.wants import wanted
 from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_exceptions
 
 
-def plain_wording(text: str, lexicon: Lexicon) -> str:
+class Wording(NamedTuple):
+    """A sentence in plainer words, and the clauses of it that ask for nothing."""
+
+    text: str
+    passed_over: tuple[str, ...]
+
+
+def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
     text = _spaced(_rewritten(text.lower(), MARKS))
     text = with_weekdays(text)
@@ -33,10 +42,11 @@ def plain_wording(text: str, lexicon: Lexicon) -> str:
     text, sports = without_sport(text)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
     text = _spaced(joined(_spaced(text)))
-    text = wanted(_spaced(_rewritten(text, LEFT_OVER)), lexicon)
+    sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
+    text = wanted(_spaced(sayings.plainer()), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
-    return ", ".join([text, *sports])
+    return Wording(", ".join([text, *sports]), tuple(sayings.over))
 
 
 def _rewritten(text: str, rewrites: Rewrites) -> str:

@@ -1,0 +1,78 @@
+"""Clauses about everyday life that ask for nothing: they are passed over, and the brief says which they were."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_SMALL: Final = frozenset(
+    (
+        "a an and am are around as at be been being but by can come comes could do does for from get gets go goes going got "
+        "had has have he her here him his i in into is it its just let lot me my of on our out per said say says she so "
+        "some still that the their them then there they this to too us was we were what when where which who while will "
+        "with would you your also because since though although really quite very rather now today currently "
+        "about during before after between up each every "
+        "such well ok okay fine good great nice better happy glad lovely best busy tired late early "
+        "new thing things stuff something one"
+    ).split()
+)
+"""Words that hold a sentence together, and those that praise or complain."""
+_PLANNING: Final = frozenset(
+    (
+        "able available looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
+        "slot slots gym-goer plan program programme week weekly day days time times schedule split routine block visit visits "
+        "exercise exercising want wants wanted need needs hoping love help helps please thanks thank cheers "
+        "hi hello hey coach regards morning mornings evening evenings night nights noon afternoon afternoons lunch lunchtime "
+        "client trainee member notes note summary version make write give build put send plan"
+    ).split()
+)
+"""Words of asking for a plan: beside the days and minutes, which are read elsewhere, they say nothing."""
+_LIFE: Final = frozenset(
+    (
+        "kid kids child children baby son daughter twins toddler wife husband partner girlfriend boyfriend mum mom dad mother "
+        "father parent parents family grandmother grandfather friend friends dog dogs cat neighbour neighbours neighbor "
+        "neighbors colleague colleagues boss job jobs work works worked working shift shifts night-shift nurse "
+        "teacher student driver engineer programmer accountant lawyer farmer cook chef waiter manager salesman clerk carpenter "
+        "plumber electrician police officer firefighter fireman retired pensioner employed self-employed freelance freelancer "
+        "commute commuting travel travels travelling traveling road trip trips train plane city town village country "
+        "exam exams class classes holiday holidays summer winter spring autumn "
+        "weather rain life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
+        "tea breakfast dinner sit sits sitting stand stands meeting meetings birthday wedding party photos photo "
+        "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
+        "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "
+        "weekend-warrior mate roommate flatmate bro nonsense excuses fancy crazy "
+        "physio doctor doc gp trainer therapist"
+    ).split()
+)
+"""Words of family, work and home. None of kit, bodies, health, amounts or lifts stands here: with one of those a clause is
+never an aside."""
+_ASIDE: Final = _SMALL | _PLANNING | _LIFE
+_SAYING_NO: Final = frozenset(("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled"))
+
+_LIKING: Final = re.compile(r"\b(?:would|'d) like(?: to)?\b|\blike to\b")
+_NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)")
+_AT_WORK: Final = re.compile(
+    r"\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)\b|"
+    r"\b(?:after|before|between) (?:school|uni|college|university|lectures)\b"
+)
+_SOMEBODY_ELSE: Final = re.compile(
+    r"(?:(?:and|but|my|our|the|his|her|a) )*(?:kids?|son|daughter|wife|husband|partner|girlfriend|boyfriend|mum|mom|dad|mother|father|"
+    r"friend|friends|mate|mates|brother|sister|colleagues?|roommate|boss|neighbours?)(?:'s)? (?:and i )?(?:does|do|trains?|lifts?|goes|can|"
+    r"has|have|did|is|are|wants?|gets?|will|would|could|works? out)\b"
+)
+"""A week of somebody else is no aside: it may be what the days were said of."""
+
+
+def is_empty(clause: str) -> bool:
+    """Whether only words are left that hold a sentence together or ask for a plan."""
+    return all(word in _SMALL or word in _PLANNING for word in _words(_LIKING.sub(" ", clause)))
+
+
+def is_aside(clause: str) -> bool:
+    """Whether each word is one of everyday life, so that passing the clause over cannot change what is asked."""
+    words = _words(clause)
+    return bool(words) and not _SAYING_NO & set(words) and all(word in _ASIDE for word in words)
+
+
+def _words(clause: str) -> list[str]:
+    return re.findall(r"[^\s,;.()/&]+", clause)

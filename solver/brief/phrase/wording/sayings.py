@@ -1,0 +1,94 @@
+"""What each clause of a sentence says, in the words of the clauses; asides are taken out and told."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from typing import Final
+
+from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
+from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty
+from setwright.solver.brief.phrase.wording.patterns.health import health_said
+from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
+from setwright.solver.brief.phrase.wording.patterns.limits import limit_said
+from setwright.solver.brief.phrase.wording.patterns.matching import in_full, said
+from setwright.solver.brief.phrase.wording.patterns.muscles import MUSCLES
+from setwright.solver.brief.phrase.wording.patterns.people import person_said
+from setwright.solver.brief.phrase.wording.patterns.places import place_said
+
+_JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|for|at|in|on)\b ")
+_IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
+"""A joint in brackets is the reason of what stands before it."""
+_CLEAR: Final = re.compile(r"(?:no|avoid|without|like|dislike|hold|grow|normal|bad|at|with) (.+)")
+_KNOWN: Final[tuple[Kind, ...]] = ("muscle", "group", "item", "kit", "exercise", "movement")
+_LONGEST: Final = 160
+"""A clause with more letters is not parted further."""
+
+
+@dataclass
+class Sayings:
+    """A sentence in plainer words, clause by clause."""
+
+    lexicon: Lexicon
+    whole: str
+    over: list[str] = field(default_factory=list)
+    """The clauses that were passed over, and weights that no week uses."""
+
+    def plainer(self) -> str:
+        """The whole sentence; a clause that says nothing known stays as it is written."""
+        clauses = []
+        for clause in _clauses(self.whole):
+            found = self._said(clause)
+            clauses.append(clause if found is None else found)
+        return ", ".join(clause for clause in clauses if clause)
+
+    def _said(self, clause: str) -> str | None:
+        """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
+        plain = in_full(clause)
+        if (found := self._one(plain)) is not None:
+            return found
+        if len(plain) > _LONGEST:
+            return None
+        for join in _JOINS.finditer(plain):
+            before, after = plain[: join.start()], plain[join.start() :].strip(" ,")
+            kept = len(self.over)
+            first = self._one(before)
+            second = None if first is None else self._said(after)
+            if second is not None:
+                return ", ".join(part for part in (first, second) if part)
+            del self.over[kept:]
+        return None
+
+    def _one(self, clause: str) -> str | None:
+        """What a clause that is not parted says; an empty text where it is an aside."""
+        if is_empty(clause):
+            return ""
+        if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
+            return clause
+        found = (
+            limit_said(clause, self.whole, self.lexicon)
+            or said(clause, MUSCLES, self.lexicon)
+            or person_said(clause)
+            or health_said(clause, self.lexicon)
+            or said(clause, LIFTS, self.lexicon)
+        )
+        if found is not None:
+            return found
+        if place := place_said(clause, self.lexicon):
+            self.over += [f"{place[1]}: the week names no loads"] if place[1] else []
+            return place[0]
+        if excepted := said(clause, EXCEPTED, self.lexicon):
+            return excepted
+        if is_aside(clause):
+            self.over.append(clause)
+            return ""
+        return None
+
+
+def _clauses(text: str) -> list[str]:
+    """The clauses of a sentence between its commas, semicolons and full stops; what stands in brackets is one too."""
+    text = _IN_BRACKETS.sub(lambda found: f", bad {found[1]}, ", text)
+    parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*", text)
+    return [part.strip() for part in parts if part and part.strip(" ,;.")]
+
+
