@@ -8,13 +8,13 @@ from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import Kind
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
-_THE_REST = (("the", "rest"), ("rest",), ("everything", "else"), ("all", "else"), ("all", "others"), ("the", "others"))
+THE_REST = (("the", "rest"), ("rest",), ("everything", "else"), ("all", "else"), ("all", "others"), ("the", "others"))
 MUSCLES: tuple[Kind, ...] = ("muscle", "group")
 
 
 def emphasis_clause(reader: TokenReader, draft: BriefDraft, emphasis: str, word: str) -> None:
     """Read the muscles after `grow`, `hold` and the like, each with its limits if it has any; or `the rest`."""
-    if any(reader.take(*words) for words in _THE_REST):
+    if any(reader.take(*words) for words in THE_REST):
         draft.rest = emphasis
         return
     for match in take_names(reader, MUSCLES, word, "a muscle or group"):

@@ -15,6 +15,7 @@ from setwright.solver.brief.phrase.wording.kit import KIT
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
 from setwright.solver.brief.phrase.wording.sayings import Sayings
+from setwright.solver.brief.phrase.wording.schedule import scheduled
 from setwright.solver.brief.phrase.wording.sports import without_sport
 from setwright.solver.brief.phrase.wording.style import STYLE
 from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
@@ -41,7 +42,8 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
-    text = _spaced(joined(_spaced(text)))
+    text = scheduled(_spaced(text), lexicon)
+    text = _spaced(joined(text))
     sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
     text = wanted(_spaced(sayings.plainer()), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))

@@ -10,13 +10,19 @@ from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty
 from setwright.solver.brief.phrase.wording.patterns.health import health_said
 from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
+from setwright.solver.brief.phrase.wording.patterns.lifts import NAMED as NAMED_LIFTS
 from setwright.solver.brief.phrase.wording.patterns.limits import limit_said
 from setwright.solver.brief.phrase.wording.patterns.matching import in_full, said
 from setwright.solver.brief.phrase.wording.patterns.muscles import MUSCLES
+from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAMED_MUSCLES
 from setwright.solver.brief.phrase.wording.patterns.people import person_said
 from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
 _JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|for|at|in|on)\b ")
+_DAYS_SAID: Final = re.compile(r"\d ?x ?\d\d\d?(?: min)?(?: weekly)?|\d days x \d+ min")
+_TRAILING: Final = re.compile(r"(?: (?:and|but|so|plus|or|with|from|for|on|at|in|to))+$")
+"""What is left hanging where the days have gone to the front."""
+_SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
 _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
 """A joint in brackets is the reason of what stands before it."""
 _CLEAR: Final = re.compile(r"(?:no|avoid|without|like|dislike|hold|grow|normal|bad|at|with) (.+)")
@@ -36,11 +42,23 @@ class Sayings:
 
     def plainer(self) -> str:
         """The whole sentence; a clause that says nothing known stays as it is written."""
-        clauses = []
-        for clause in _clauses(self.whole):
+        clauses: list[str] = []
+        waiting = _clauses(self.whole)
+        while waiting:
+            clause = waiting.pop(0)
+            if self._goes_on(clause, clauses):
+                return self.whole
             found = self._said(clause)
+            if found is None and waiting and (both := self._said(f"{clause} {waiting[0]}")) is not None:
+                found = both
+                waiting.pop(0)
             clauses.append(clause if found is None else found)
         return ", ".join(clause for clause in clauses if clause)
+
+    def _goes_on(self, clause: str, before: list[str]) -> bool:
+        """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
+        after_no = bool(before) and before[-1].split(", ")[-1].startswith(_SHUNNING)
+        return after_no and any(said(in_full(clause), rows, self.lexicon) for rows in (NAMED_LIFTS, NAMED_MUSCLES))
 
     def _said(self, clause: str) -> str | None:
         """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
@@ -63,14 +81,16 @@ class Sayings:
         """What a clause that is not parted says; an empty text where it is an aside."""
         if is_empty(clause):
             return ""
+        if _DAYS_SAID.fullmatch(clause):
+            return clause
         if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
             return clause
         found = (
             limit_said(clause, self.whole, self.lexicon)
-            or said(clause, MUSCLES, self.lexicon)
+            or said(clause, (*MUSCLES, *NAMED_MUSCLES), self.lexicon)
             or person_said(clause)
             or health_said(clause, self.lexicon)
-            or said(clause, LIFTS, self.lexicon)
+            or said(clause, (*LIFTS, *NAMED_LIFTS), self.lexicon)
         )
         if found is not None:
             return found
@@ -88,7 +108,7 @@ class Sayings:
 def _clauses(text: str) -> list[str]:
     """The clauses of a sentence between its commas, semicolons and full stops; what stands in brackets is one too."""
     text = _IN_BRACKETS.sub(lambda found: f", bad {found[1]}, ", text)
-    parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*", text)
-    return [part.strip() for part in parts if part and part.strip(" ,;.")]
+    parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*|\s/\s", text)
+    return [bare for part in parts if part and (bare := _TRAILING.sub("", part.strip(" ,;.")))]
 
 

@@ -54,6 +54,8 @@ OF_DAYS: Final[Rewrites] = (
     (rf"\b((?:{_DAY})(?:[ -](?:{_DAY}))*),? (?:at |in )?(?:the |a )?({_PLACE})[, ]+(\d+)(?: min)?\b", r"\1 \3 min \2"),
 )
 COUNTS: Final[Rewrites] = (
+    (rf"\b(\d) (\d\d\d? min) {_SESSIONS}(?: ?(?:{_WEEKLY}))*", r"\1 days x \2"),
+    (r"(?:^|(?<=[,;.] ))days?, (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) (full body|upper|lower|push|pull|arms)(?: body)? (?:days|sessions)\b", r"\1 days, \2 only"),
     (r"\b(\d) (?:dyas|dasy|das)\b", r"\1 days"),
     (r",? with (\d) rest days in between\b", r", \1 rest days between"),
@@ -69,7 +71,7 @@ COUNTS: Final[Rewrites] = (
     ),
     (r"\bdays? (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) days (?:a|per|each|every|/) ?(?:week|wk)\b|\b(\d) days weekly\b|\b(\d) days ?/ ?wk\b", r"\1\2\3 days"),
-    (r"\bdaily\b|\bevery (?:single )?day(?! except| but)\b|\ball week\b|\b7 days\b", "7 days"),
+    (r"\bdaily\b|\bevery (?:single )?day(?! except| but)\b|(?:^|(?<=[,;.] ))all week\b|\b7 days\b", "7 days"),
     (r"\b(\d) days at (\d)", r"\1 days x \2"),
     (r"\btimes? (\d+) min\b", r"x \1 min"),
 )

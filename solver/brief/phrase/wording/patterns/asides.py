@@ -40,7 +40,7 @@ _LIFE: Final = frozenset(
         "tea breakfast dinner sit sits sitting stand stands meeting meetings birthday wedding party photos photo "
         "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
         "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "
-        "weekend-warrior mate roommate flatmate bro nonsense excuses fancy crazy "
+        "weekend-warrior below above upstairs downstairs here mate roommate flatmate bro nonsense excuses fancy crazy "
         "physio doctor doc gp trainer therapist"
     ).split()
 )
@@ -50,6 +50,13 @@ _ASIDE: Final = _SMALL | _PLANNING | _LIFE
 _SAYING_NO: Final = frozenset(("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled"))
 
 _LIKING: Final = re.compile(r"\b(?:would|'d) like(?: to)?\b|\blike to\b")
+_WHO: Final = re.compile(
+    r"(?:(?:a|an|the|my|our|new|old|young|busy|retired|male|female|keen|former|ex|off-season|lunch|break|total|gym|strength|personal|"
+    r"school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"
+    r"(?:client|man|woman|lady|guy|gentleman|male|female|mum|mom|mother|dad|father|parent|lifter|athlete|player|rower|runner|footballer|"
+    r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?"
+)
+"""Who somebody is: a mother of 3, a desk worker, a rower."""
 _NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)")
 _AT_WORK: Final = re.compile(
     r"\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)\b|"
@@ -58,7 +65,8 @@ _AT_WORK: Final = re.compile(
 _SOMEBODY_ELSE: Final = re.compile(
     r"(?:(?:and|but|my|our|the|his|her|a) )*(?:kids?|son|daughter|wife|husband|partner|girlfriend|boyfriend|mum|mom|dad|mother|father|"
     r"friend|friends|mate|mates|brother|sister|colleagues?|roommate|boss|neighbours?)(?:'s)? (?:and i )?(?:does|do|trains?|lifts?|goes|can|"
-    r"has|have|did|is|are|wants?|gets?|will|would|could|works? out)\b"
+    r"has|have|did|is|are|wants?|gets?|will|would|could|works? out)\b|"
+    r"(?:(?:and|but|my|our|the|his|her|a) )*(?:wife|husband|partner|girlfriend|boyfriend|friends?|mates?|brother|sister|colleagues?)$"
 )
 """A week of somebody else is no aside: it may be what the days were said of."""
 

@@ -6,6 +6,7 @@ import re
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.wording.patterns.names import names_of
 
 _JOINTS: Final = {
     "shoulder": "shoulder",
@@ -40,6 +41,7 @@ _OF_JOINTS: Final = tuple(
     for pattern in (
         rf"{_NAMED} (?:is |are |feels? |gets? |has been |have been |be |have |has )?{_A_BIT}{_SORE}(?: and {_A_BIT}{_SORE})*{_WHEN}",
         rf"{_SIDE}{_A_BIT}{_SORE} (?:in |with |of |on )?{_NAMED}{_WHEN}",
+        rf"(?:because of|due to|given|thanks to|on account of) {_NAMED}",
         rf"(?:careful with|careful of|protect|look after|take care of|watch|mind|go easy on) {_NAMED}",
     )
 )
@@ -49,6 +51,9 @@ _REPLACED: Final = tuple(
         rf"{_SIDE}(?P<joint>hip|knee|shoulder)s? (?:was |were |is |are |got |has been |have been )?replaced(?: [a-z0-9 ]+ ago| in \d+| last [a-z]+)?",
         rf"{_SIDE}(?P<joint>hip|knee|shoulder)s? replacements?(?: [a-z0-9 ]+ ago| in \d+)?",
     )
+)
+_BY_A_LIFT: Final = re.compile(
+    rf"(?:(?:and|but|so|because) )*(?P<lifts>.+?) (?:hurts?|bothers?|aggravates?|irritates?|kills?|is hard on|are hard on|is bad for|are bad for) {_NAMED}"
 )
 _CONDITION: Final = re.compile(
     r"(?:(?:and|but|i|he|she|have|has|had|got|with|a|an|am|is|are|takes?|taking|on|suffers? from|diagnosed with|recovering "
@@ -93,6 +98,10 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
         return "long break"
     if _PREGNANT.fullmatch(clause):
         return "pregnant"
+    by = _BY_A_LIFT.fullmatch(clause)
+    if by and (lifts := names_of("l", by["lifts"], lexicon)):
+        joints = re.findall(_JOINT, by["joints"])
+        return ", ".join([f"avoid {' and '.join(lifts)}", *(f"bad {_JOINTS[joint]}" for joint in dict.fromkeys(joints))])
     found = _CONDITION.fullmatch(clause)
     if not found:
         return None

@@ -47,8 +47,10 @@ _WANTED: Final[Rows] = (
         "like {l}",
     ),
     (r"(?:my |her |his )?favou?rite (?:lift|exercise)s? (?:is|are) <l>", "like {l}"),
-    (r"do not mind <l>", ""),
+    (r"(?:likes?|loves?|enjoys?|prefers?) <i>(?: work| exercises| lifts| stuff)?", "like {i}"),
 )
 EXCEPTED: Final[Rows] = ((r"(?:anything|everything|all) (?:but|except)(?: for)? <l>", "avoid {l}"),)
 """What an item of the same name is taken for first: everything but a leg press."""
+NAMED: Final[Rows] = ((r"<l>", "like {l}"),)
+"""A lift that is only named is liked."""
 LIFTS: Final[Rows] = (*_PAIRS, *_SHUNNED, *_WANTED)

@@ -31,6 +31,11 @@ _WORDS: Final = {
     "n": r"(?P<n>\d+)",
     "n2": r"(?P<n2>\d+)",
 }
+_SAYS: Final = (
+    r"(?:(?:my |the |his |her |a )?(?:physio|doctor|doc|gp|surgeon|trainer|therapist|coach|midwife)(?: has)? (?:said|says|told (?:me|him|her)|"
+    r"wants me|advised|advises|recommends?|recommended)(?: that| to| me| it is)* )?"
+)
+"""Who says so: what follows is read as if the client had said it."""
 _LINKS: Final = r"(?:(?:and|but|so|also|plus|then|while|because|since|as|though|although|that's why|with)\s+)*"
 _WHO: Final = (
     r"(?:(?:i|we|he|she|they|you|it|(?:my |the |our |new |this )*(?:client|athlete|trainee|lady|guy|customer|member))\s+)?"
@@ -81,4 +86,4 @@ def _compiled(pattern: str) -> re.Pattern[str]:
     def stands_for(place: re.Match[str]) -> str:
         return _WORDS.get(place[1]) or rf"(?P<{place[1]}>.+?)"
 
-    return re.compile(_LINKS + _WHO + re.sub(r"<([a-z]+\d?)>", stands_for, pattern))
+    return re.compile(_LINKS + _SAYS + _WHO + re.sub(r"<([a-z]+\d?)>", stands_for, pattern))

@@ -52,7 +52,7 @@ GROWN: Final[Rows] = (
 )
 HELD: Final[Rows] = (
     (rf"(?:just )?(?:<want> )?<keep> <m>(?: {_AS_IT_IS})", "hold {m}"),
-    (r"(?:just )?(?:keep|keeping|hold|holding|maintain|maintaining|preserve) <m>(?: strong)?", "hold {m}"),
+    (r"(?:just )?(?:<want> )?(?:to )?(?:keep|keeping|hold|holding|maintain|maintaining|preserve) <m>(?: strong)?", "hold {m}"),
     (r"<m> (?:<be> )?(?:just |only )?(?:(?:on|at|in|to|for) )?(?:maintenance|hold|maintained|kept)(?: only)?", "hold {m}"),
     (rf"<m> (?:can |should |to )?(?:stays?|remains?)(?: put| {_AS_IT_IS})", "hold {m}"),
     (r"(?:just |only )?(?:maintenance|maintain)(?: work)?(?: only)? (?:for|of|on) <m>", "hold {m}"),
@@ -85,4 +85,11 @@ USUAL: Final[Rows] = (
     ),
     (r"(?:keep|hold|maintain) (?:the rest|everything else|all else|all others)", "hold the rest"),
 )
-MUSCLES: Final[Rows] = (*USUAL, *HELD, *LEFT_OUT, *GROWN)
+ALONE: Final[Rows] = (
+    (r"(?:only|just|nothing but) (?!(?:upper|lower) body)<m>", "grow {m}, no the rest"),
+    (r"(?!(?:upper|lower) body)<m> (?:only|and nothing else)", "grow {m}, no the rest"),
+)
+"""Nothing else is to be trained at all."""
+NAMED: Final[Rows] = ((r"(?:(?:a|some|for) )?<m>", "grow {m}"),)
+"""A muscle that is only named is one to grow."""
+MUSCLES: Final[Rows] = (*ALONE, *USUAL, *HELD, *LEFT_OUT, *GROWN)

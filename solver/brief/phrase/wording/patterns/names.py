@@ -78,9 +78,9 @@ def names_of(letter: str, text: str, lexicon: Lexicon) -> tuple[str, ...]:
     parts = [part for part in _JOINTS.split(text) if part]
     found: list[str] = []
     for place, part in enumerate(parts):
-        names = _name(letter, part, lexicon)
+        names = _name(letter, part, lexicon, alone=len(parts) == 1)
         if not names and place + 1 < len(parts) and letter in "ml":
-            names = _name(letter, f"{part} {parts[place + 1].split()[-1]}", lexicon)
+            names = _name(letter, f"{part} {parts[place + 1].split()[-1]}", lexicon, alone=False)
         if not names:
             return ()
         found += names
@@ -89,7 +89,7 @@ def names_of(letter: str, text: str, lexicon: Lexicon) -> tuple[str, ...]:
     return tuple(dict.fromkeys(found))
 
 
-def _name(letter: str, part: str, lexicon: Lexicon) -> tuple[str, ...]:
+def _name(letter: str, part: str, lexicon: Lexicon, alone: bool) -> tuple[str, ...]:
     """One name, with or without an article before it."""
     for text in dict.fromkeys((part, _ARTICLES.sub("", part))):
         if text in _OTHERWISE[letter]:
@@ -97,4 +97,4 @@ def _name(letter: str, part: str, lexicon: Lexicon) -> tuple[str, ...]:
         if lexicon.resolve(text, _KINDS[letter]) is not None:
             return (text,)
     bare = _ARTICLES.sub("", part)
-    return ("bench",) if letter == "l" and bare == "bench" else ()
+    return ("bench",) if not alone and letter == "l" and bare == "bench" else ()

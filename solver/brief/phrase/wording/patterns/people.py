@@ -11,7 +11,7 @@ _PERSON: Final = (
     r"(?:client|man|woman|lady|guy|mum|mom|dad|mother|father|person|nurse|teacher|student|worker|lifter|athlete|male|female|"
     r"gentleman|grandmother|grandfather|grandma|grandad|driver|engineer|programmer|footballer|runner|player|gym bro|bro|f|m|"
     r"cook|chef|farmer|carpenter|accountant|lawyer|doctor|electrician|plumber|parent|boy|girl|"
-    r"handball player|football player|tennis player|rugby player)"
+    r"(?:[a-z]+ )?player|lifter)"
 )
 _ROWS: Final = (
     (rf"(?:{_PERSON},? )?(?:am |is |aged? |age |turned |just turned )*(\d\d)(?: years? old| years? of age| y/?o| yrs?(?: old)?| y)?", r"age \1"),
@@ -22,7 +22,7 @@ _ROWS: Final = (
         r"(?:am |is )?(?:a |an )?(?:\w+ )?(?:brand |completely |totally |quite |fairly )?new to (?:lifting|the gym|weights|training|this|"
         r"weight training|strength training)|(?:have )?never (?:lifted|touched)(?: (?:a weight|weights|before|anything))*|"
         r"(?:have )?never (?:been to|set foot in) a gym(?: before)?|(?:complete|total|absolute) (?:beginner|novice)|"
-        r"(?:am |is )?(?:a |an )?(?:complete |total |absolute )*(?:beginner|novice)(?: lifter)?|want to start lifting|"
+        r"(?:am |is )?(?:a |an )?(?:complete |total |absolute )*(?:beginner|novice)(?: lifter)?|(?:want|wants) to start(?: lifting)?|"
         r"just (?:started|starting)(?: out| lifting)?|starting out",
         "beginner",
     ),
