@@ -103,6 +103,8 @@ def draft_phrase(
             take_unrecognised(reader, LEADERS)
     draft.put_rest(catalogue)
     _put_days(reader, draft, days)
+    if draft.raw.get("equipment") == "home-dumbbells" and "bench" in draft.raw.get("without", ()):
+        draft.raw["equipment"] = ["dumbbell"]
     if draft.home and "equipment" not in draft.raw and not reader.faults:
         reader.fault(
             "'home' does not say what is there",

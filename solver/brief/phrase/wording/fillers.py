@@ -10,6 +10,8 @@ FILLERS: Final[Rewrites] = (
     (r"\b(?:hi|hello|hey)(?: there)?(?: so)?[,.]?\s", ""),
     (r"\b(?:coach'?s?|client'?s?) notes?,?", ""),
     (r"\bshort version,?", ""),
+    (r"\b(no (?:nonsense|excuses|frills|fuss))\b", r", \1,"),
+    (r"\beach 1\b", "each"),
     (r"\b(?:please|pls|thanks|thank you|cheers)\b", ","),
     (
         r"\b(?:can you |could you )?(?:plan|write|make|build|give)(?: me| us| him| her)?(?: something| a (?:week|plan|programme|program))?(?: for)?(?= \d)",

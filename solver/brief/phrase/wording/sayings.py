@@ -18,7 +18,7 @@ from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAME
 from setwright.solver.brief.phrase.wording.patterns.people import person_said
 from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
-_JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|for|at|in|on)\b ")
+_JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|at|in|just|no(?= (?:rest-pause|drop|techniques)))\b ")
 _DAYS_SAID: Final = re.compile(r"\d ?x ?\d\d\d?(?: min)?(?: weekly)?|\d days x \d+ min")
 _TRAILING: Final = re.compile(r"(?: (?:and|but|so|plus|or|with|from|for|on|at|in|to))+$")
 """What is left hanging where the days have gone to the front."""
@@ -26,6 +26,10 @@ _SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
 _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
 """A joint in brackets is the reason of what stands before it."""
 _CLEAR: Final = re.compile(r"(?:no|avoid|without|like|dislike|hold|grow|normal|bad|at|with) (.+)")
+_HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
+_NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
+_LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
+_MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
 _KNOWN: Final[tuple[Kind, ...]] = ("muscle", "group", "item", "kit", "exercise", "movement")
 _LONGEST: Final = 160
 """A clause with more letters is not parted further."""
@@ -39,6 +43,10 @@ class Sayings:
     whole: str
     over: list[str] = field(default_factory=list)
     """The clauses that were passed over, and weights that no week uses."""
+    bare_lifts: bool = False
+    """Whether lifts stand alone in a clause."""
+    both: bool = False
+    """Whether a thing stands alone that is a lift as well as an item: beside lifts it may be either."""
 
     def plainer(self) -> str:
         """The whole sentence; a clause that says nothing known stays as it is written."""
@@ -48,23 +56,39 @@ class Sayings:
             clause = waiting.pop(0)
             if self._goes_on(clause, clauses):
                 return self.whole
+            if clauses and self._repeats(clause, clauses[-1]):
+                continue
             found = self._said(clause)
             if found is None and waiting and (both := self._said(f"{clause} {waiting[0]}")) is not None:
                 found = both
                 waiting.pop(0)
             clauses.append(clause if found is None else found)
-        return ", ".join(clause for clause in clauses if clause)
+        return self.whole if self.bare_lifts and self.both else ", ".join(clause for clause in clauses if clause)
 
     def _goes_on(self, clause: str, before: list[str]) -> bool:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
-        after_no = bool(before) and before[-1].split(", ")[-1].startswith(_SHUNNING)
-        return after_no and any(said(in_full(clause), rows, self.lexicon) for rows in (NAMED_LIFTS, NAMED_MUSCLES))
+        last = before[-1].split(", ")[-1] if before else ""
+        shunned = last.split(" ", 1)[1].split(" and ")[-1] if last.startswith(_SHUNNING) else ""
+        for rows, kinds in ((NAMED_LIFTS, _LIFTS), (NAMED_MUSCLES, _MUSCLES)):
+            if shunned and self.lexicon.resolve(shunned, kinds) and said(in_full(clause), rows, self.lexicon):
+                return True
+        return False
+
+    def _repeats(self, clause: str, before: str) -> bool:
+        """Whether a clause only says the one before it again: `so just hold them`, `nothing else`."""
+        if before.startswith("hold "):
+            return _HOLD_THEM.fullmatch(clause) is not None
+        if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):
+            self.over.append(clause)
+            return True
+        return False
 
     def _said(self, clause: str) -> str | None:
         """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
         plain = in_full(clause)
-        if (found := self._one(plain)) is not None:
-            return found
+        for words in dict.fromkeys((plain, _TRAILING.sub("", plain))):
+            if (found := self._one(words)) is not None:
+                return found
         if len(plain) > _LONGEST:
             return None
         for join in _JOINS.finditer(plain):
@@ -90,15 +114,17 @@ class Sayings:
             or said(clause, (*MUSCLES, *NAMED_MUSCLES), self.lexicon)
             or person_said(clause)
             or health_said(clause, self.lexicon)
-            or said(clause, (*LIFTS, *NAMED_LIFTS), self.lexicon)
+            or said(clause, LIFTS, self.lexicon)
         )
         if found is not None:
             return found
         if place := place_said(clause, self.lexicon):
+            self.both = self.both or self.lexicon.resolve(clause, _LIFTS) is not None
             self.over += [f"{place[1]}: the week names no loads"] if place[1] else []
             return place[0]
-        if excepted := said(clause, EXCEPTED, self.lexicon):
-            return excepted
+        if lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon):
+            self.bare_lifts = True
+            return lifts
         if is_aside(clause):
             self.over.append(clause)
             return ""
@@ -109,6 +135,6 @@ def _clauses(text: str) -> list[str]:
     """The clauses of a sentence between its commas, semicolons and full stops; what stands in brackets is one too."""
     text = _IN_BRACKETS.sub(lambda found: f", bad {found[1]}, ", text)
     parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*|\s/\s", text)
-    return [bare for part in parts if part and (bare := _TRAILING.sub("", part.strip(" ,;.")))]
+    return [bare for part in parts if part and (bare := part.strip(" ,;."))]
 
 

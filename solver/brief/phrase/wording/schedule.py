@@ -19,7 +19,7 @@ _THEME: Final = re.compile(r"\b(upper|lower|push|pull|legs?|arms|full body|full-
 _COUNT: Final = re.compile(r"\b(\d) days\b")
 _OTHERS: Final = re.compile(r"\b(?:on )?(?:the (?:others?|rest|other \d(?: days)?|other days?|remaining \d?)|otherwise|all other days|other days)\b")
 _SEGMENTS: Final = re.compile(rf"\s*[,;.]\s+|\s+(?:and|plus|but)\s+(?=(?:on |at |the |only |just )*(?:(?:{_DAY})\b|\d\d\d? (?:min|on)\b|other))")
-_LINKS: Final = re.compile(r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|instead|have|got|can|do|1)\b")
+_LINKS: Final = re.compile(r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|instead|plus|have|got|can|do|1)\b")
 
 
 @dataclass

@@ -57,9 +57,9 @@ _WHO: Final = re.compile(
     r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?"
 )
 """Who somebody is: a mother of 3, a desk worker, a rower."""
-_NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)")
+_NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)")
 _AT_WORK: Final = re.compile(
-    r"\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)\b|"
+    r"\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)(?: all (?:day|week))?\b|"
     r"\b(?:after|before|between) (?:school|uni|college|university|lectures)\b"
 )
 _SOMEBODY_ELSE: Final = re.compile(
@@ -78,7 +78,11 @@ def is_empty(clause: str) -> bool:
 
 def is_aside(clause: str) -> bool:
     """Whether each word is one of everyday life, so that passing the clause over cannot change what is asked."""
-    words = _words(clause)
+    if _NO_FUSS.fullmatch(clause) or _WHO.fullmatch(clause):
+        return True
+    words = _words(_AT_WORK.sub("job", clause))
+    if _SOMEBODY_ELSE.match(clause):
+        return False
     return bool(words) and not _SAYING_NO & set(words) and all(word in _ASIDE for word in words)
 
 

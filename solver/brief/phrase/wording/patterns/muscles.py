@@ -73,6 +73,8 @@ LEFT_OUT: Final[Rows] = (
     (r"(?:do|does|could) not care (?:less )?about <m>", "no {m}"),
 )
 USUAL: Final[Rows] = (
+    (r"(?:strong points?|strengths?)(?: is| are)? <m>", "normal {m}"),
+    (r"<m> (?:is|are) (?:strong|my strong points?)", "normal {m}"),
     (r"<m> (?:<be> )?(?:normal|as usual|at normal|as normal|fine|ok|okay|alright)", "normal {m}"),
     (
         r"(?:the rest|everything else|all else|the others)(?: (?:is|stays|can be|should be))? (?:normal|as usual|at normal|balanced)",
@@ -90,6 +92,6 @@ ALONE: Final[Rows] = (
     (r"(?!(?:upper|lower) body)<m> (?:only|and nothing else)", "grow {m}, no the rest"),
 )
 """Nothing else is to be trained at all."""
-NAMED: Final[Rows] = ((r"(?:(?:a|some|for) )?<m>", "grow {m}"),)
+NAMED: Final[Rows] = ((r"<m>", "grow {m}"),)
 """A muscle that is only named is one to grow."""
 MUSCLES: Final[Rows] = (*ALONE, *USUAL, *HELD, *LEFT_OUT, *GROWN)

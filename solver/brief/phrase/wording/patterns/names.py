@@ -36,6 +36,7 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
         "presses": ("horizontal press", "vertical press"),
         "pressing": ("horizontal press", "vertical press"),
         "overhead": ("overhead press",),
+        "press overhead": ("overhead press",),
         "overhead work": ("overhead press",),
         "overhead pressing": ("overhead press",),
         "overhead presses": ("overhead press",),
@@ -64,7 +65,7 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
 }
 """Names that the catalogue writes otherwise, by the letter of their place."""
 _ARTICLES: Final = re.compile(
-    r"^(?:(?:a|an|the|my|his|her|their|our|your|some|any|all|direct|1|one|only|just|both|that|those|these|big|bigger|"
+    r"^(?:(?:a|an|the|my|his|her|their|our|your|some|any|all|direct|1|one|both|that|those|these|big|bigger|"
     r"stronger|strong|wider|thicker|rounder)\s+)+"
 )
 _JOINTS: Final = re.compile(r"\s*(?:,\s*(?:and|or)?|/|\b(?:and|plus|as well as|or|nor)\b)\s*")
@@ -76,6 +77,8 @@ def names_of(letter: str, text: str, lexicon: Lexicon) -> tuple[str, ...]:
     The last word of a name may stand for the one before it too: `side and rear delts`.
     """
     parts = [part for part in _JOINTS.split(text) if part]
+    if letter == "k":
+        parts = [name for part in parts for name in _in_a_row(part, lexicon)]
     found: list[str] = []
     for place, part in enumerate(parts):
         names = _name(letter, part, lexicon, alone=len(parts) == 1)
@@ -87,6 +90,20 @@ def names_of(letter: str, text: str, lexicon: Lexicon) -> tuple[str, ...]:
     if letter == "l" and len(found) > 1:
         found = ["bench press" if name == "bench" else name for name in found]
     return tuple(dict.fromkeys(found))
+
+
+def _in_a_row(part: str, lexicon: Lexicon) -> list[str]:
+    """The names of things written without commas, `barbell bench rack`; the part itself where it is one name or none."""
+    if _name("k", part, lexicon, alone=True):
+        return [part]
+    found, words = [], part.replace(" with ", " ").split()
+    while words:
+        length = next((n for n in range(min(4, len(words)), 0, -1) if _name("k", " ".join(words[:n]), lexicon, alone=True)), 0)
+        if not length:
+            return [part]
+        found.append(" ".join(words[:length]))
+        words = words[length:]
+    return found
 
 
 def _name(letter: str, part: str, lexicon: Lexicon, alone: bool) -> tuple[str, ...]:

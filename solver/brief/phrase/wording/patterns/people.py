@@ -14,7 +14,7 @@ _PERSON: Final = (
     r"(?:[a-z]+ )?player|lifter)"
 )
 _ROWS: Final = (
-    (rf"(?:{_PERSON},? )?(?:am |is |aged? |age |turned |just turned )*(\d\d)(?: years? old| years? of age| y/?o| yrs?(?: old)?| y)?", r"age \1"),
+    (rf"(?:{_PERSON},? )?(?:am |is |aged? |age |turned |just turned )*(\d\d)(?: years? old| years? of age| y/?o| yrs?(?: old)?| y)?(?: {_PERSON})?", r"age \1"),
     (rf"(?:am |is )?(?:a |an )?(\d\d)[- ](?:years?|yr)[- ]old(?: {_PERSON})?(?: of \d)?", r"age \1"),
     (rf"(?:am |is )?(?:a |an )?(?:age )(\d\d) {_PERSON}(?: of \d)?", r"age \1"),
     (r"(?:am |is )?(\d\d) and (?:fit as a fiddle|fit|healthy|still fit|in good shape)", r"age \1"),
@@ -40,7 +40,7 @@ _ROWS: Final = (
     ),
     (
         r"(?:am |is )?(?:short|pressed|tight) (?:on|of|for) time|time is (?:short|tight|limited|scarce)|(?:have |has )?(?:not (?:much|a lot of)|"
-        r"little|limited) time|(?:get |want )?(?:the )?most (?:out of (?:it|my time|the time|them)|bang for (?:the|my) buck)|(?:as )?"
+        r"little|limited) time|(?:get |want )?(?:the )?most (?:out of(?: it| my time| the time| them)?|bang for (?:the|my) buck)|(?:as )?"
         r"time[- ]efficient(?: as possible)?|(?:<want>)?(?:keep it |make it )?(?:as )?(?:quick and )?efficient(?: as possible)?",
         "efficient",
     ),
@@ -50,6 +50,10 @@ _ROWS: Final = (
         r"bigger|hypertrophy|muscle growth|(?:maximum|max|most) (?:muscle|size|growth))|(?:muscle )?growth(?: (?:is the goal|focus|please))?|"
         r"hypertrophy(?: focus)?|(?:to )?grow as much as possible|get bigger",
         "growth",
+    ),
+    (
+        r"(?:just )?(?:want |wants )?(?:to )?(?:keep|maintain|hold on to) (?:what (?:i|he|she) (?:have|has)|(?:my|the|his|her) muscles?(?: i have)?)",
+        "minimum dose",
     ),
     (r"(?:just )?(?:want |wants )?(?:a )?balanced(?: (?:training|week|plan|programme|program))?|otherwise balanced", "balanced"),
     (

@@ -13,7 +13,7 @@ _ROOM: Final = (
     r"local|big|old|holiday|spare|own|work|school|college|uni|office|apartment|company|hotel|home|garage|calisthenics|"
     r"outdoor|chain|club|community) )*"
     r"(?:garage|basement|shed|cellar|living room|bedroom|flat|apartment|house|home|park|office|studio|suitcase|door|"
-    r"doorway|garden|yard|backyard|room|loft|attic|kitchen|box|place|setup|set-up|gym|bag|door frame)"
+    r"doorway|gardens?|yard|backyard|room|loft|attic|kitchen|box|place|setup|set-up|gym|bag|door frame)"
 )
 _SOME: Final = (
     r"(?:(?:a|an|the|my|our|some|one|1|2|two|single|pair of|pairs? of|set of|couple of|few|light|heavy|old|good|adjustable|"
@@ -34,7 +34,7 @@ _UNUSED: Final = re.compile(
 _WEIGHT: Final = re.compile(r"dumbbells (to \d+ ?(?:kg|lbs?|kilos?|pounds)?)")
 _THERE: Final[Rows] = (
     (r"<k>", "{k}"),
-    (rf"(?:<have> |only |just |nothing but )?<k>(?: {_ROOM})?(?: only| to use| there| available| to work with)?", "{k}"),
+    (rf"(?:<have> |only |just |nothing but |at |in |using )?<k>(?: {_ROOM})?(?: only| to use| there| available| to work with)?", "{k}"),
     (rf"(?:trains?|lifts?|works? out|training|am|is|are|<be>) (?:{_ROOM} )?(?:with|using|on) <k>(?: {_ROOM})?", "{k}"),
     (rf"{_ROOM} (?:with|has|has got|have|having|only has)(?: only| just)? <k>", "{k}"),
     (rf"<k> {_ROOM}", "{k}"),
@@ -60,7 +60,7 @@ _WHOLE: Final = (
     ),
     (
         re.compile(
-            r"(?:(?:i|we|he|she) )?(?:(?:have|has|there is|with|got|using|use|without) )*(?:no|nothing|zero|any) (?:equipment|kit|gear|weights|there)"
+            rf"(?:{_ROOM} )?(?:(?:i|we|he|she) )?(?:(?:have|has|there is|with|got|using|use|without) )*(?:(?:no|zero|any) (?:equipment|kit|gear|weights)|nothing)"
             r"(?: (?:at all|there|whatsoever))*"
         ),
         "no equipment",
