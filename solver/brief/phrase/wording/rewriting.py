@@ -45,7 +45,9 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = scheduled(_spaced(text), lexicon)
     text = _spaced(joined(text))
     sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
-    text = wanted(_spaced(sayings.plainer()), lexicon)
+    if not (plainer := sayings.plainer()):
+        return Wording("", ())
+    text = wanted(_spaced(plainer), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
     return Wording(", ".join([text, *sports]), tuple(sayings.over))

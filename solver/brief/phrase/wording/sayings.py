@@ -31,6 +31,8 @@ _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that
 _LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
 _MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
 _KNOWN: Final[tuple[Kind, ...]] = ("muscle", "group", "item", "kit", "exercise", "movement")
+_ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
+"""Words that a joining word belongs to: nothing but squats."""
 _LONGEST: Final = 160
 """A clause with more letters is not parted further."""
 
@@ -49,13 +51,13 @@ class Sayings:
     """Whether a thing stands alone that is a lift as well as an item: beside lifts it may be either."""
 
     def plainer(self) -> str:
-        """The whole sentence; a clause that says nothing known stays as it is written."""
+        """The whole sentence, a clause that says nothing known as it is written; empty where it may mean two things."""
         clauses: list[str] = []
         waiting = _clauses(self.whole)
         while waiting:
             clause = waiting.pop(0)
             if self._goes_on(clause, clauses):
-                return self.whole
+                return ""
             if clauses and self._repeats(clause, clauses[-1]):
                 continue
             found = self._said(clause)
@@ -63,7 +65,7 @@ class Sayings:
                 found = both
                 waiting.pop(0)
             clauses.append(clause if found is None else found)
-        return self.whole if self.bare_lifts and self.both else ", ".join(clause for clause in clauses if clause)
+        return "" if self.bare_lifts and self.both else ", ".join(clause for clause in clauses if clause)
 
     def _goes_on(self, clause: str, before: list[str]) -> bool:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
@@ -93,6 +95,8 @@ class Sayings:
             return None
         for join in _JOINS.finditer(plain):
             before, after = plain[: join.start()], plain[join.start() :].strip(" ,")
+            if before.split()[-1:] and before.split()[-1] in _ALL_BUT:
+                continue
             kept = len(self.over)
             first = self._one(before)
             second = None if first is None else self._said(after)

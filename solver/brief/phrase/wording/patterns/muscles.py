@@ -30,25 +30,25 @@ _AS_IT_IS: Final = (
     r"where (?:it is|they are)|steady|unchanged|going|in shape)"
 )
 GROWN: Final[Rows] = (
-    (rf"(?:<want> )?<my>(?:{_BIG}|{_BIG} and {_BIG}) <m>", "grow {m}"),
-    (r"<want> <m>(?: to (?:grow|get bigger|be bigger|catch up))?", "grow {m}"),
-    (rf"(?:(?:<want>|to|can you|let us|goal is to|the goal is to|aim is to) )?{_TO_GROW} <m>(?: {_FIRST})?", "grow {m}"),
-    (rf"<m> (?:<be> )?{_WEAK}", "grow {m}"),
+    (rf"(?:<want> )?<my>(?:{_BIG}|{_BIG} and {_BIG}) <g>", "grow {g}"),
+    (r"<want> <g>(?: to (?:grow|get bigger|be bigger|catch up))?", "grow {g}"),
+    (rf"(?:(?:<want>|to|can you|let us|goal is to|the goal is to|aim is to) )?{_TO_GROW} <g>(?: {_FIRST})?", "grow {g}"),
+    (rf"<g> (?:<be> )?{_WEAK}", "grow {g}"),
     (
-        r"<m> (?:lags?(?: a bit| a little)? behind|lags?|matters? most(?: to me)?|(?:comes?|goes|<be>) (?:first|most important)|"
+        r"<g> (?:lags?(?: a bit| a little)? behind|lags?|matters? most(?: to me)?|(?:comes?|goes|<be>) (?:first|most important)|"
         r"(?:still )?(?:needs?|could use|could do with|deserves?|must|should|(?:has|have) to)"
         rf"(?: (?:to|some|a bit of|a little))*(?: (?:catch up|grow|growth|{_MORE}|love|first|priority|work)))",
-        "grow {m}",
+        "grow {g}",
     ),
-    (rf"<m> {_FIRST}", "grow {m}"),
-    (rf"(?:put|get|train|do|place|bring|give|make|want|wants) <m> (?:{_FIRST}|bigger|{_MORE}|{_WEAK})", "grow {m}"),
-    (rf"(?:<want> |give |with )?<my>{_MORE} (?:for|on|of|to) <m>", "grow {m}"),
-    (r"(?:what|all|the (?:only )?thing)(?: that)? (?:i|he|she|we) (?:cares?|wants?)(?: about)? is <m>", "grow {m}"),
-    (r"<m> (?:is|are) (?:all|what) (?:i|he|she|we) (?:cares?|wants?)(?: about)?", "grow {m}"),
-    (rf"{_WEAK}(?: is| are)? (?:{_BIG} )?<m>", "grow {m}"),
-    (rf"(?:{_BIG} )?<m> (?:would be|'d be) (?:nice|great|good|lovely)", "grow {m}"),
-    (r"<m> (?:over|rather than|more than|before) <m2>", "grow {m}, normal {m2}"),
-    (rf"(?:<want> )?(?:{_BIG} )?<m> (?:rather )?than (?:{_BIG} )?<m2>", "grow {m}, normal {m2}"),
+    (rf"<g> {_FIRST}", "grow {g}"),
+    (rf"(?:put|get|train|do|place|bring|give|make|want|wants) <g> (?:{_FIRST}|bigger|{_MORE}|{_WEAK})", "grow {g}"),
+    (rf"(?:<want> |give |with )?<my>{_MORE} (?:for|on|of|to) <g>", "grow {g}"),
+    (r"(?:what|all|the (?:only )?thing)(?: that)? (?:i|he|she|we) (?:cares?|wants?)(?: about)? is <g>", "grow {g}"),
+    (r"<g> (?:is|are) (?:all|what) (?:i|he|she|we) (?:cares?|wants?)(?: about)?", "grow {g}"),
+    (rf"{_WEAK}(?: is| are)? (?:{_BIG} )?<g>", "grow {g}"),
+    (rf"(?:{_BIG} )?<g> (?:would be|'d be) (?:nice|great|good|lovely)", "grow {g}"),
+    (r"<g> (?:over|rather than|more than|before) <g2>", "grow {g}, normal {g2}"),
+    (rf"(?:<want> )?(?:{_BIG} )?<g> (?:rather )?than (?:{_BIG} )?<g2>", "grow {g}, normal {g2}"),
 )
 HELD: Final[Rows] = (
     (rf"(?:just )?(?:<want> )?<keep> <m>(?: {_AS_IT_IS})", "hold {m}"),

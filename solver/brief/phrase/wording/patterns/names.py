@@ -10,11 +10,12 @@ from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 
 _KINDS: Final[Mapping[str, tuple[Kind, ...]]] = {
     "m": ("muscle", "group"),
+    "g": ("muscle", "group"),
     "l": ("exercise", "movement"),
     "i": ("item",),
     "k": ("kit", "item"),
 }
-"""What may stand in a place of a pattern, by its letter: muscles, lifts, items, places."""
+"""What may stand in a place of a pattern, by its letter: muscles, muscles to grow, lifts, items, places."""
 _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
     "m": {
         "upper body": ("chest", "back", "delts", "arms"),
@@ -65,9 +66,9 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
 }
 """Names that the catalogue writes otherwise, by the letter of their place."""
 _ARTICLES: Final = re.compile(
-    r"^(?:(?:a|an|the|my|his|her|their|our|your|some|any|all|direct|1|one|both|that|those|these|big|bigger|"
-    r"stronger|strong|wider|thicker|rounder)\s+)+"
+    r"^(?:(?:a|an|the|my|his|her|their|our|your|some|any|all|direct|1|one|both|that|those|these)\s+)+"
 )
+_BIG: Final = re.compile(r"^(?:(?:big|bigger|stronger|strong|wider|thicker|rounder|larger|more)\s+)+")
 _JOINTS: Final = re.compile(r"\s*(?:,\s*(?:and|or)?|/|\b(?:and|plus|as well as|or|nor)\b)\s*")
 
 
@@ -82,7 +83,7 @@ def names_of(letter: str, text: str, lexicon: Lexicon) -> tuple[str, ...]:
     found: list[str] = []
     for place, part in enumerate(parts):
         names = _name(letter, part, lexicon, alone=len(parts) == 1)
-        if not names and place + 1 < len(parts) and letter in "ml":
+        if not names and place + 1 < len(parts) and letter in "mgl":
             names = _name(letter, f"{part} {parts[place + 1].split()[-1]}", lexicon, alone=False)
         if not names:
             return ()
@@ -108,10 +109,12 @@ def _in_a_row(part: str, lexicon: Lexicon) -> list[str]:
 
 def _name(letter: str, part: str, lexicon: Lexicon, alone: bool) -> tuple[str, ...]:
     """One name, with or without an article before it."""
-    for text in dict.fromkeys((part, _ARTICLES.sub("", part))):
-        if text in _OTHERWISE[letter]:
-            return _OTHERWISE[letter][text]
+    bare = _ARTICLES.sub("", part)
+    bare = _BIG.sub("", bare) if letter == "g" else bare
+    otherwise = _OTHERWISE["m" if letter == "g" else letter]
+    for text in dict.fromkeys((part, bare)):
+        if text in otherwise:
+            return otherwise[text]
         if lexicon.resolve(text, _KINDS[letter]) is not None:
             return (text,)
-    bare = _ARTICLES.sub("", part)
     return ("bench",) if not alone and letter == "l" and bare == "bench" else ()

@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 _PERSON: Final = (
-    r"(?:(?:a|an|the|my|our|new|old|young|older|busy|office|desk|retired|female|male|school|uni|college|full-time|keen|"
+    r"(?:(?:my |our )(?=(?:new )?client)|)(?:(?:a|an|the|new|old|young|older|busy|office|desk|retired|female|male|school|uni|college|full-time|keen|"
     r"hobby|former|ex|recreational|competitive|total|complete|absolute)\s+)*"
     r"(?:client|man|woman|lady|guy|mum|mom|dad|mother|father|person|nurse|teacher|student|worker|lifter|athlete|male|female|"
     r"gentleman|grandmother|grandfather|grandma|grandad|driver|engineer|programmer|footballer|runner|player|gym bro|bro|f|m|"

@@ -60,8 +60,8 @@ _WHOLE: Final = (
     ),
     (
         re.compile(
-            rf"(?:{_ROOM} )?(?:(?:i|we|he|she) )?(?:(?:have|has|there is|with|got|using|use|without) )*(?:(?:no|zero|any) (?:equipment|kit|gear|weights)|nothing)"
-            r"(?: (?:at all|there|whatsoever))*"
+            rf"(?:{_ROOM} )?(?:(?:i|we|he|she) )?(?:(?:have|has|there is|with|got|using|use|without) )*(?:(?:(?:no|zero|any) (?:equipment|kit|gear|weights))"
+            r"(?: (?:at all|there|whatsoever))*|nothing (?:there|to train with))"
         ),
         "no equipment",
     ),
