@@ -22,7 +22,7 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (
-        r"\b(?<!time )(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
+        r"\b(?<!time )(?<!new to )(?<!back to )(?<!start )(?<!back into )(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
         ",",
     ),
     (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),

@@ -19,7 +19,7 @@ _MINUTES: Final = re.compile(r"\b(\d+) min\b")
 _TOTAL: Final = re.compile(r"\b(\d+) min (?:weekly|(?:a|per|each) week)(?: in total|(?=,? (?:spread |over |\d days)))")
 _BARE: Final = re.compile(r"(?:(?<=[a-z] )|(?<=, ))(\d\d\d?)(?=\s*(?:[,.;]|$))")
 _ONLY: Final = re.compile(
-    r",? (upper|lower|arms|push|pull|full body)(?: body)? only\b|,? (full body|push pull legs|upper lower)(?=[,.;]|$)"
+    r",? (upper|lower|arms|push|pull|full body)(?: body)? only\b|,? (full body|push pull legs upper lower|upper lower push pull legs|upper lower full body|push pull legs|upper lower)(?=[,.;]|$)"
 )
 _FIRST: Final = re.compile(rf"(?:\d (?:days )?x|{_SET}(?: {_SET})*) ?\d+(?: min)?")
 THEMES: Final = r"(?:upper|lower|push|pull|legs?|arms|full body|full-body)"

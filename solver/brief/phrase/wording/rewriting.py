@@ -7,6 +7,7 @@ from functools import cache
 from typing import NamedTuple
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.wording.counts import counts_parted
 from setwright.solver.brief.phrase.wording.emphasis import EMPHASIS
 from setwright.solver.brief.phrase.wording.fillers import FILLERS, LEFT_OVER
 from setwright.solver.brief.phrase.wording.health import HEALTH
@@ -42,7 +43,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
-    text = scheduled(_spaced(text), lexicon)
+    text = scheduled(counts_parted(_spaced(text)), lexicon)
     text = _spaced(joined(text))
     sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
     if not (plainer := sayings.plainer()):

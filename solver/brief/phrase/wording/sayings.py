@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
-from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty
+from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty, is_who
 from setwright.solver.brief.phrase.wording.patterns.health import health_said
 from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
 from setwright.solver.brief.phrase.wording.patterns.lifts import NAMED as NAMED_LIFTS
@@ -26,6 +26,9 @@ _SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
 _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
 """A joint in brackets is the reason of what stands before it."""
 _CLEAR: Final = re.compile(r"(?:no|avoid|without|like|dislike|hold|grow|normal|bad|at|with) (.+)")
+_NUMBER: Final = re.compile(r"\d+")
+"""An age only beside what is said of a person; anywhere else it may be minutes."""
+_ONLY: Final = re.compile(r"\b(?:only|just)\b")
 _HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
 _LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
@@ -47,6 +50,10 @@ class Sayings:
     """The clauses that were passed over, and weights that no week uses."""
     bare_lifts: bool = False
     """Whether lifts stand alone in a clause."""
+    of_person: bool = False
+    """Whether the last clause spoke of who trains, or of health."""
+    places: list[bool] = field(default_factory=list)
+    """Of each clause that names a place, whether it is all there is."""
     both: bool = False
     """Whether a thing stands alone that is a lift as well as an item: beside lifts it may be either."""
 
@@ -58,6 +65,9 @@ class Sayings:
             clause = waiting.pop(0)
             if self._goes_on(clause, clauses):
                 return ""
+            if _NUMBER.fullmatch(clause) and not self.of_person:
+                clauses.append(clause)
+                continue
             if clauses and self._repeats(clause, clauses[-1]):
                 continue
             found = self._said(clause)
@@ -65,7 +75,8 @@ class Sayings:
                 found = both
                 waiting.pop(0)
             clauses.append(clause if found is None else found)
-        return "" if self.bare_lifts and self.both else ", ".join(clause for clause in clauses if clause)
+        unclear = (self.bare_lifts and self.both) or (len(self.places) > 1 and any(self.places))
+        return "" if unclear else ", ".join(clause for clause in clauses if clause)
 
     def _goes_on(self, clause: str, before: list[str]) -> bool:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
@@ -109,6 +120,11 @@ class Sayings:
         """What a clause that is not parted says; an empty text where it is an aside."""
         if is_empty(clause):
             return ""
+        if of_person := person_said(clause) or health_said(clause, self.lexicon):
+            if limit_said(clause, self.whole, self.lexicon) is None and said(clause, MUSCLES, self.lexicon) is None:
+                self.of_person = True
+                return of_person
+        self.of_person = is_who(clause)
         if _DAYS_SAID.fullmatch(clause):
             return clause
         if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
@@ -116,13 +132,12 @@ class Sayings:
         found = (
             limit_said(clause, self.whole, self.lexicon)
             or said(clause, (*MUSCLES, *NAMED_MUSCLES), self.lexicon)
-            or person_said(clause)
-            or health_said(clause, self.lexicon)
             or said(clause, LIFTS, self.lexicon)
         )
         if found is not None:
             return found
         if place := place_said(clause, self.lexicon):
+            self.places += [] if place[0].startswith("without") else [_ONLY.search(clause) is not None]
             self.both = self.both or self.lexicon.resolve(clause, _LIFTS) is not None
             self.over += [f"{place[1]}: the week names no loads"] if place[1] else []
             return place[0]

@@ -106,6 +106,7 @@ def _group_of(segment: str, lexicon: Lexicon) -> _Group | None:
     left = " ".join(rest.split())
     if is_empty(_LINKS.sub(" ", left)):
         return group
+    left = re.sub(r"^(?:(?:and|with|use|using) )+|(?: (?:on|for|at|in|with))+$", "", left)
     place = place_said(re.sub(r"^(?:(?:on|at|for|in|the) )+(?=home\b)|\bat home$", "", left).strip(), lexicon)
     at_home = _HOME.sub("", left).strip()
     if place is None and not at_home:

@@ -31,7 +31,7 @@ _RUNS: Final = {
 _DAY: Final = "|".join(WEEKDAYS)
 _PART: Final = r"(?:early |late )?(?:mornings?|evenings?|nights?|afternoons?|lunch(?:times?| breaks?)?|at noon|am|pm)"
 NAMES: Final[Rewrites] = (
-    *((rf"\b{spelt}\b(?!\.?-)", day) for day, spelt in _SPELT.items()),
+    *((rf"(?!we\b)\b{spelt}\b(?!\.?-)", day) for day, spelt in _SPELT.items()),
     (rf"\b({_DAY})\.(?=\s*(?:{_DAY}|\d|,|and)\b)", r"\1 "),
     (rf"\b({_DAY}) {_PART}\b", r"\1"),
     (rf"\b(?:from )?({_DAY})(?: ?- ?| to | through | thru | till | until )({_DAY})\b", r"\1-\2"),

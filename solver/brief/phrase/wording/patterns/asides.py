@@ -13,13 +13,13 @@ _SMALL: Final = frozenset(
         "with would you your also because since though although really quite very rather now today currently "
         "about during before after between up each every "
         "such well ok okay fine good great nice better happy glad lovely best busy tired late early "
-        "new thing things stuff something one"
+        "thing things stuff something one"
     ).split()
 )
 """Words that hold a sentence together, and those that praise or complain."""
 _PLANNING: Final = frozenset(
     (
-        "able available looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
+        "able available spare looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
         "slot slots gym-goer plan program programme week weekly day days time times schedule split routine block visit visits "
         "exercise exercising want wants wanted need needs hoping love help helps please thanks thank cheers "
         "hi hello hey coach regards morning mornings evening evenings night nights noon afternoon afternoons lunch lunchtime "
@@ -36,7 +36,7 @@ _LIFE: Final = frozenset(
         "plumber electrician police officer firefighter fireman retired pensioner employed self-employed freelance freelancer "
         "commute commuting travel travels travelling traveling road trip trips train plane city town village country "
         "exam exams class classes holiday holidays summer winter spring autumn "
-        "weather rain life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
+        "weather rain all life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
         "tea breakfast dinner sit sits sitting stand stands meeting meetings birthday wedding party photos photo "
         "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
         "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "
@@ -59,7 +59,7 @@ _WHO: Final = re.compile(
 """Who somebody is: a mother of 3, a desk worker, a rower."""
 _NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)")
 _AT_WORK: Final = re.compile(
-    r"\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)(?: all (?:day|week))?\b|"
+    r"\bon (?:my|his|her|their|our) feet\b|\b(?:sits?|stands?|sitting|standing) (?:all (?:day|week)|a lot)\b|\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)(?: all (?:day|week))?\b|"
     r"\b(?:after|before|between) (?:school|uni|college|university|lectures)\b"
 )
 _SOMEBODY_ELSE: Final = re.compile(
@@ -76,9 +76,14 @@ def is_empty(clause: str) -> bool:
     return all(word in _SMALL or word in _PLANNING for word in _words(_LIKING.sub(" ", clause)))
 
 
+def is_who(clause: str) -> bool:
+    """Whether a clause only says who somebody is: a new client, a desk worker."""
+    return _WHO.fullmatch(clause) is not None
+
+
 def is_aside(clause: str) -> bool:
     """Whether each word is one of everyday life, so that passing the clause over cannot change what is asked."""
-    if _NO_FUSS.fullmatch(clause) or _WHO.fullmatch(clause):
+    if _NO_FUSS.fullmatch(clause) or is_who(clause):
         return True
     words = _words(_AT_WORK.sub("job", clause))
     if _SOMEBODY_ELSE.match(clause):

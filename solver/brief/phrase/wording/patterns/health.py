@@ -52,6 +52,10 @@ _REPLACED: Final = tuple(
         rf"{_SIDE}(?P<joint>hip|knee|shoulder)s? replacements?(?: [a-z0-9 ]+ ago| in \d+)?",
     )
 )
+_SURGERY: Final = re.compile(
+    rf"(?:(?:and|i|he|she|have|has|had|am|is|was|just|recently|recovering from|after|a|an|recent) )*(?P<joint>{_JOINT}) (?:surgery|operation|op)"
+    r"(?: last \w+| in \d{4}| \d+ (?:weeks|months|years) ago| recently)*"
+)
 _BY_A_LIFT: Final = re.compile(
     rf"(?:(?:and|but|so|because) )*(?P<lifts>.+?) (?:hurts?|bothers?|aggravates?|irritates?|kills?|is hard on|are hard on|is bad for|are bad for) {_NAMED}"
 )
@@ -94,6 +98,8 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
     for pattern in _REPLACED:
         if found := pattern.fullmatch(clause):
             return f"{found['joint']} replacement"
+    if found := _SURGERY.fullmatch(clause):
+        return f"recent surgery, bad {_JOINTS[found['joint']]}"
     if _INACTIVE.fullmatch(clause):
         return "long break"
     if _PREGNANT.fullmatch(clause):

@@ -35,7 +35,7 @@ _SHUNNED: Final[Rows] = (
 )
 _WANTED: Final[Rows] = (
     (
-        r"(?:<want> )?(?:include|add|use|do|put in|throw in|leave in|prefers?|likes?|loves?|enjoys?|adores?|(?:am |is )?"
+        r"(?:<want> )?(?:include|add|keep|use|do|put in|throw in|leave in|prefers?|likes?|loves?|enjoys?|adores?|(?:am |is )?"
         r"(?:a )?(?:big )?fan of|(?:am |is )?fond of|must (?:have|include|do)|get better at|keep doing|want|wants)"
         rf"(?: doing)? <l>{_END}",
         "like {l}",

@@ -22,10 +22,10 @@ _PLAINER: Final = (
 _LEAD: Final = r"(?:(?:do|want|wants|would like|give|have|with|<keep>) )?"
 _OF: Final = r"(?: (?:gets?|with|at|for|needs?|<be>|on|to|has|have|should get))?"
 _LIMITS: Final[Rows] = (
-    (rf"{_LEAD}at most <n>{_SETS} (?:for|of|on) <m>", "{m} at most {n} sets"),
-    (rf"{_LEAD}at least <n>{_SETS} (?:for|of|on) <m>", "{m} at least {n} sets"),
-    (rf"{_LEAD}<n> to <n2>{_SETS} (?:for|of|on) <m>", "{m} {n}-{n2} sets"),
-    (rf"{_LEAD}<n>(?: weekly)? sets(?: a week| weekly)? (?:for|of|on) <m>", "{m} {n} sets"),
+    (rf"{_LEAD}at most <n>{_SETS} (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} at most {n} sets"),
+    (rf"{_LEAD}at least <n>{_SETS} (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} at least {n} sets"),
+    (rf"{_LEAD}<n> to <n2>{_SETS} (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} {n}-{n2} sets"),
+    (rf"{_LEAD}<n>(?: weekly)? sets(?: a week| weekly)? (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} {n} sets"),
     (rf"{_LEAD}<m>{_OF} at most <n>{_SETS}", "{m} at most {n} sets"),
     (rf"{_LEAD}<m>{_OF} at least <n>{_SETS}", "{m} at least {n} sets"),
     (rf"{_LEAD}<m>{_OF} <n> to <n2>{_SETS}", "{m} {n}-{n2} sets"),

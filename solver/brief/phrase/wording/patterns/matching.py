@@ -42,7 +42,8 @@ _WHO: Final = (
 )
 _HEDGES: Final = re.compile(
     r"\b(?:really|please|also|too|mostly|mainly|especially|definitely|ideally|honestly|actually|always|of course|"
-    r"as well|still|if possible|for me|for him|for her|truly|first and foremost|above all|basically|again|maybe also)\b"
+    r"as well|still|if possible|for me|for him|for her|truly|first and foremost|above all|basically|for now|at the moment|"
+    r"for the (?:moment|time being|next (?:few )?(?:weeks|months))|right now|these days|this (?:week|month|block)|all month)\b"
 )
 _LONG: Final = (
     (re.compile(r"\b(can|do|does|is|are|has|have|did|was|would|should|could)n't\b"), r"\1 not"),

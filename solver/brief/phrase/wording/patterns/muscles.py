@@ -31,7 +31,7 @@ _AS_IT_IS: Final = (
 )
 GROWN: Final[Rows] = (
     (rf"(?:<want> )?<my>(?:{_BIG}|{_BIG} and {_BIG}) <g>", "grow {g}"),
-    (r"<want> <g>(?: to (?:grow|get bigger|be bigger|catch up))?", "grow {g}"),
+    (rf"<want> <g>(?: to (?:grow|catch up|(?:be|get|look|become) {_BIG}))?", "grow {g}"),
     (rf"(?:(?:<want>|to|can you|let us|goal is to|the goal is to|aim is to) )?{_TO_GROW} <g>(?: {_FIRST})?", "grow {g}"),
     (rf"<g> (?:<be> )?{_WEAK}", "grow {g}"),
     (
@@ -81,7 +81,7 @@ USUAL: Final[Rows] = (
         "normal the rest",
     ),
     (
-        r"(?:<keep> (?:the rest|everything(?: else)?|all(?: else| others)?)|(?:the rest|everything else|all else)"
+        r"(?:<keep> (?:the rest|everything(?: else)?|all(?: else| others)?)|(?:the rest|everything(?: else)?|all else)"
         rf"(?: is| stays)?(?: just)?)(?: (?:{_AS_IT_IS}|kept|held|hold|maintenance|maintained))",
         "hold the rest",
     ),

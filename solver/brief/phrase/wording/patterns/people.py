@@ -67,6 +67,7 @@ _ROWS: Final = (
         r"(?:supersets|pairs|paired sets|supersetting|pairing)(?: please)?|1 exercise at a time",
         "no pairs",
     ),
+    (r"drop sets (?:are )?(?:not|out|no|off)", "no techniques"),
     (r"(?:low|lower|few|fewer) rep(?:s|etitions)(?: work)?|heavy (?:weights )?(?:and |with )?low(?:er)? reps", "lower reps"),
     (r"(?:high|higher|more|many) rep(?:s|etitions)(?: work)?", "higher reps"),
     (r"(?:the )?gym (?:is|gets) (?:always |too |very |so )*(?:busy|packed|crowded|full)(?: (?:then|after work|at that time))?", "gym, busy"),

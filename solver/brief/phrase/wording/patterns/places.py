@@ -24,6 +24,7 @@ _PLAINER: Final = (
     (re.compile(r"\bdumb-?bells? (?:of )?\d+(?: ?(?:-|to|and) ?)(\d+) ?(kg|lbs?)"), r"dumbbells to \1 \2"),
     (re.compile(r"\b(?:2 |two )?(\d+) ?(kg|lbs?) dumb-?bells?"), r"dumbbells to \1 \2"),
     (re.compile(_SOME), ""),
+    (re.compile(r"^(?:at |from |in )?home (?:with|using) (?!dumbbells$)"), ""),
 )
 """Numbers of things and their looks go out; how heavy the dumbbells are stays."""
 _UNUSED: Final = re.compile(
@@ -33,15 +34,16 @@ _UNUSED: Final = re.compile(
 """Weights that no week uses: of kettlebells and of plates."""
 _WEIGHT: Final = re.compile(r"dumbbells (to \d+ ?(?:kg|lbs?|kilos?|pounds)?)")
 _THERE: Final[Rows] = (
+    (rf"(?:(?:at|in|from) )?{_ROOM} (?:with|has|has got|have|having|only has)(?: only| just)? <k>", "{k}"),
     (r"<k>", "{k}"),
+    (rf"(?:<have> |all (?:i|we|he|she) (?:have|has|own) is )?<k>(?: {_ROOM})?", "{k}"),
     (rf"(?:<have> |only |just |nothing but |at |in |using )?<k>(?: {_ROOM})?(?: only| to use| there| available| to work with)?", "{k}"),
     (rf"(?:trains?|lifts?|works? out|training|am|is|are|<be>) (?:{_ROOM} )?(?:with|using|on) <k>(?: {_ROOM})?", "{k}"),
-    (rf"{_ROOM} (?:with|has|has got|have|having|only has)(?: only| just)? <k>", "{k}"),
     (rf"<k> {_ROOM}", "{k}"),
 )
 _ABSENT: Final[Rows] = (
     (
-        rf"(?:no|without|there is no|there are no|there is not|(?:do|does) not have|has not got|have not got|minus|lacks?|"
+        rf"(?:{_ROOM} )?(?:no|without|there is no|there are no|there is not|(?:do|does) not have|has not got|have not got|minus|lacks?|"
         rf"they do not have|gym has no|it has no|has no|have no|got no) <i>(?: (?:there|here|where i (?:go|train)|at (?:my|the) "
         rf"gym|available|{_ROOM}))?",
         "without {i}",
@@ -54,7 +56,7 @@ _WHOLE: Final = (
         re.compile(
             r"(?:(?:at|in|to|have|go to|otherwise|train at|member of|in a|it is|access to) )*(?:(?:a|the|my|our|an|big|small|"
             r"full|normal|regular|ordinary|local|chain|commercial|usual|well-equipped|fully equipped|proper|school|club|"
-            r"university|uni|work|public|nice|good) )+gym(?: (?:membership|with everything|has everything))?"
+            r"university|uni|work|public|nice|good) )+gym(?: (?:membership|with everything|has everything|(?:near|close to|next to|by) (?:(?:my|the) )?(?:work|home|house|office|me|station)))?"
         ),
         "commercial gym",
     ),
