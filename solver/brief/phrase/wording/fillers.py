@@ -18,7 +18,7 @@ FILLERS: Final[Rewrites] = (
         "",
     ),
     (
-        r"\b(?:i|we|he|she|client|they)(?:'ve| have|'s| has|'ve got| have got| has got| can do| can train| can lift| can| train| trains| lift| lifts| got)(?: got| only| just| do| train| lift| come)*(?= (?:\d|mon|tue|wed|thu|fri|sat|sun))",
+        r"\b(?:i|we|he|she|client|they)(?:'ve| have|'s| has|'ve got| have got| has got| can do| can train| can lift| can| train| trains| lift| lifts| got)(?: got| only| just| do| train| lift| come)*(?= (?:\d+ (?:min|days|x)|\d ?x ?\d|mon|tue|wed|thu|fri|sat|sun))",
         ",",
     ),
     (

@@ -15,6 +15,7 @@ from setwright.solver.brief.phrase.wording.joining import joined, themed
 from setwright.solver.brief.phrase.wording.kit import KIT
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
+from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most
 from setwright.solver.brief.phrase.wording.sayings import Sayings
 from setwright.solver.brief.phrase.wording.schedule import scheduled
 from setwright.solver.brief.phrase.wording.sports import without_sport
@@ -34,6 +35,8 @@ class Wording(NamedTuple):
 def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
     text = _spaced(_rewritten(text.lower(), MARKS))
+    if days_at_most(text, lexicon):
+        return Wording("", ())
     text = with_weekdays(text)
     text = _rewritten(text, (*FRACTIONS, *NUMBERS))
     text = _spaced(_rewritten(text, NAMES))

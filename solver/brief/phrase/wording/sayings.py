@@ -12,7 +12,7 @@ from setwright.solver.brief.phrase.wording.patterns.health import health_said
 from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
 from setwright.solver.brief.phrase.wording.patterns.lifts import NAMED as NAMED_LIFTS
 from setwright.solver.brief.phrase.wording.patterns.limits import limit_said
-from setwright.solver.brief.phrase.wording.patterns.matching import in_full, said
+from setwright.solver.brief.phrase.wording.patterns.matching import Rows, in_full, said
 from setwright.solver.brief.phrase.wording.patterns.muscles import MUSCLES
 from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAMED_MUSCLES
 from setwright.solver.brief.phrase.wording.patterns.people import person_said
@@ -26,14 +26,18 @@ _SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
 _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
 """A joint in brackets is the reason of what stands before it."""
 _CLEAR: Final = re.compile(r"(?:no|avoid|without|like|dislike|hold|grow|normal|bad|at|with) (.+)")
-_NUMBER: Final = re.compile(r"\d+")
+_NUMBER: Final = re.compile(r"(?:(?:and|so|but) )*\d+")
 """An age only beside what is said of a person; anywhere else it may be minutes."""
 _ONLY: Final = re.compile(r"\b(?:only|just)\b")
 _HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
 _LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
 _MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
+_ITEMS: Final[tuple[Kind, ...]] = ("item",)
 _KNOWN: Final[tuple[Kind, ...]] = ("muscle", "group", "item", "kit", "exercise", "movement")
+_NEW_CLAUSE: Final = ("with", "in", "at", "just", "where", "because", "since", "as", "but", "so")
+"""After these a name may stand alone; after and it goes on with what stands before."""
+_THING: Final[Rows] = (("<k>", "{k}"),)
 _ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
 """Words that a joining word belongs to: nothing but squats."""
 _LONGEST: Final = 160
@@ -82,7 +86,7 @@ class Sayings:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
         last = before[-1].split(", ")[-1] if before else ""
         shunned = last.split(" ", 1)[1].split(" and ")[-1] if last.startswith(_SHUNNING) else ""
-        for rows, kinds in ((NAMED_LIFTS, _LIFTS), (NAMED_MUSCLES, _MUSCLES)):
+        for rows, kinds in ((NAMED_LIFTS, _LIFTS), (NAMED_MUSCLES, _MUSCLES), (_THING, _ITEMS)):
             if shunned and self.lexicon.resolve(shunned, kinds) and said(in_full(clause), rows, self.lexicon):
                 return True
         return False
@@ -96,11 +100,11 @@ class Sayings:
             return True
         return False
 
-    def _said(self, clause: str) -> str | None:
+    def _said(self, clause: str, alone: bool = True) -> str | None:
         """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
         plain = in_full(clause)
         for words in dict.fromkeys((plain, _TRAILING.sub("", plain))):
-            if (found := self._one(words)) is not None:
+            if (found := self._one(words, alone)) is not None:
                 return found
         if len(plain) > _LONGEST:
             return None
@@ -110,13 +114,15 @@ class Sayings:
                 continue
             kept = len(self.over)
             first = self._one(before)
-            second = None if first is None else self._said(after)
+            alone = join[0].strip(" ,") in _NEW_CLAUSE
+            second = None if first is None else self._said(after, alone)
             if second is not None:
-                return ", ".join(part for part in (first, second) if part)
+                apart = first and first.startswith(_SHUNNING) and said(second, _THING, self.lexicon)
+                return ", ".join(part for part in (first, f"with {second}" if apart else second) if part)
             del self.over[kept:]
         return None
 
-    def _one(self, clause: str) -> str | None:
+    def _one(self, clause: str, alone: bool = True) -> str | None:
         """What a clause that is not parted says; an empty text where it is an aside."""
         if is_empty(clause):
             return ""
@@ -131,17 +137,18 @@ class Sayings:
             return clause
         found = (
             limit_said(clause, self.whole, self.lexicon)
-            or said(clause, (*MUSCLES, *NAMED_MUSCLES), self.lexicon)
+            or said(clause, (*MUSCLES, *(NAMED_MUSCLES if alone else ())), self.lexicon)
             or said(clause, LIFTS, self.lexicon)
         )
         if found is not None:
             return found
-        if place := place_said(clause, self.lexicon):
+        bare_name = said(re.sub(r"^(?:and|plus|but|so) ", "", clause), _THING, self.lexicon) is not None
+        if (alone or not bare_name) and (place := place_said(clause, self.lexicon)):
             self.places += [] if place[0].startswith("without") else [_ONLY.search(clause) is not None]
             self.both = self.both or self.lexicon.resolve(clause, _LIFTS) is not None
             self.over += [f"{place[1]}: the week names no loads"] if place[1] else []
             return place[0]
-        if lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon):
+        if alone and (lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon)):
             self.bare_lifts = True
             return lifts
         if is_aside(clause):

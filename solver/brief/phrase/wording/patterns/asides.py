@@ -41,7 +41,7 @@ _LIFE: Final = frozenset(
         "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
         "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "
         "weekend-warrior below above upstairs downstairs here mate roommate flatmate bro nonsense excuses fancy crazy "
-        "physio doctor doc gp trainer therapist"
+        "trainer"
     ).split()
 )
 """Words of family, work and home. None of kit, bodies, health, amounts or lifts stands here: with one of those a clause is

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import Final
 
-from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 from setwright.solver.brief.phrase.wording.patterns.matching import Rows, said
 
 _SETS: Final = r"(?: (?:weekly |hard |direct |working |total )*sets?)?(?: (?:in )?total)?(?: (?:a|per|each|every|the) week| weekly)?"
@@ -53,7 +53,24 @@ def limit_said(clause: str, whole: str, lexicon: Lexicon) -> str | None:
         if (limit := said(plainer, _LIMITS, lexicon)) is not None:
             return limit if _each(limit) else None
     often = said(plainer, _OFTEN, lexicon)
-    return often if often and _each(often) and not re.search(r" [07-9] times", often) else None
+    return often if often and _each(often) and not re.search(r" [017-9] times", often) else None
+
+
+_AT_MOST: Final = re.compile(
+    r"\b(?P<two>(?:[a-z]+ )?(?P<one>[a-z]+)),? (?:only|just|at most|(?:no|not) more than|max(?:imum)?)(?: on)? (?:once|twice|thrice|\d (?:x|times|days?)|every)\b"
+    r"|\b(?P<after>[a-z]+(?: [a-z]+)?) (?:once|twice|\d (?:x|times))(?: (?:a|per|each) week)? (?:only|at most|max|tops)\b"
+)
+
+
+def days_at_most(text: str, lexicon: Lexicon) -> bool:
+    """Whether a sentence says on how many days a muscle is trained at most, which a brief cannot say."""
+    kinds: tuple[Kind, ...] = ("muscle", "group")
+    return any(
+        lexicon.resolve(name, kinds) is not None
+        for found in _AT_MOST.finditer(text)
+        for name in (found["one"], found["two"], found["after"], (found["after"] or "").split(" ")[-1])
+        if name
+    )
 
 
 def _each(limit: str) -> bool:

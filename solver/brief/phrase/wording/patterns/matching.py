@@ -58,6 +58,11 @@ _LONG: Final = (
 )
 
 
+_EITHER: Final = re.compile(r"\bor\b")
+_OF_ALL: Final = ("no ", "avoid ", "without ", "dislike ")
+"""No squats or lunges is neither of the two; of things that are wanted, or leaves open which."""
+
+
 def in_full(clause: str) -> str:
     """The clause with I'm as I am, and without words that only colour it."""
     for short, full in _LONG:
@@ -70,6 +75,8 @@ def said(clause: str, rows: Rows, lexicon: Lexicon) -> str | None:
     for pattern, words in rows:
         found = _compiled(pattern).fullmatch(clause)
         if not found:
+            continue
+        if _EITHER.search(clause) and not words.startswith(_OF_ALL):
             continue
         names = {key: _named(key, text, lexicon) for key, text in found.groupdict().items() if text is not None}
         if all(names.values()):

@@ -19,7 +19,7 @@ _ROWS: Final = (
     (rf"(?:am |is )?(?:a |an )?(?:age )(\d\d) {_PERSON}(?: of \d)?", r"age \1"),
     (r"(?:am |is )?(\d\d) and (?:fit as a fiddle|fit|healthy|still fit|in good shape)", r"age \1"),
     (
-        r"(?:am |is )?(?:a |an )?(?:\w+ )?(?:brand |completely |totally |quite |fairly )?new to (?:lifting|the gym|weights|training|this|"
+        r"(?:am |is )?(?:(?:brand |completely |totally |quite |fairly )?)new to (?:lifting|the gym|weights|training|this|"
         r"weight training|strength training)|(?:have )?never (?:lifted|touched)(?: (?:a weight|weights|before|anything))*|"
         r"(?:have )?never (?:been to|set foot in) a gym(?: before)?|(?:complete|total|absolute) (?:beginner|novice)|"
         r"(?:am |is )?(?:a |an )?(?:complete |total |absolute )*(?:beginner|novice)(?: lifter)?|(?:want|wants) to start(?: lifting)?|"
