@@ -22,7 +22,7 @@ from setwright.solver.brief.phrase.wording.sports import without_sport
 from setwright.solver.brief.phrase.wording.style import STYLE
 from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
 from setwright.solver.brief.phrase.wording.wants import wanted
-from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_exceptions
+from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_days_off, without_exceptions
 
 
 class Wording(NamedTuple):
@@ -41,7 +41,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _rewritten(text, (*FRACTIONS, *NUMBERS))
     text = _spaced(_rewritten(text, NAMES))
     text = _spaced(_rewritten(text, DURATIONS))
-    text = without_exceptions(text)
+    text = without_days_off(without_exceptions(text))
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)

@@ -19,7 +19,7 @@ from setwright.solver.brief.phrase.wording.patterns.people import person_said
 from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
 _JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|at|in|just|no(?= (?:rest-pause|drop|techniques)))\b ")
-_DAYS_SAID: Final = re.compile(r"\d ?x ?\d\d\d?(?: min)?(?: weekly)?|\d days x \d+ min")
+_DAYS_SAID: Final = re.compile(r"\b\d ?x ?\d\d\d?(?: min)?(?: weekly)?(?= |$)|\b\d days x \d+ min\b")
 _TRAILING: Final = re.compile(r"(?: (?:and|but|so|plus|or|with|from|for|on|at|in|to))+$")
 """What is left hanging where the days have gone to the front."""
 _SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
@@ -30,6 +30,7 @@ _NUMBER: Final = re.compile(r"(?:(?:and|so|but) )*\d+")
 """An age only beside what is said of a person; anywhere else it may be minutes."""
 _ONLY: Final = re.compile(r"\b(?:only|just)\b")
 _HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
+_THEY_HURT: Final = re.compile(r"(?:because )?(?:they|it|that|those|these) (?:just )?(?:kills?|hurts?|bothers?|bores?|scares?) (?:me|him|her)")
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
 _LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
 _MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
@@ -95,6 +96,9 @@ class Sayings:
         """Whether a clause only says the one before it again: `so just hold them`, `nothing else`."""
         if before.startswith("hold "):
             return _HOLD_THEM.fullmatch(clause) is not None
+        if _THEY_HURT.fullmatch(clause) and before.split(", ")[-1].startswith(_SHUNNING):
+            self.over.append(clause)
+            return True
         if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):
             self.over.append(clause)
             return True
@@ -159,6 +163,7 @@ class Sayings:
 
 def _clauses(text: str) -> list[str]:
     """The clauses of a sentence between its commas, semicolons and full stops; what stands in brackets is one too."""
+    text = _DAYS_SAID.sub(lambda found: f", {found[0]}, ", text)
     text = _IN_BRACKETS.sub(lambda found: f", bad {found[1]}, ", text)
     parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*|\s/\s", text)
     return [bare for part in parts if part and (bare := part.strip(" ,;."))]

@@ -46,6 +46,9 @@ _EXCEPT: Final = re.compile(
 )
 
 
+_OFF: Final = re.compile(rf",? ?\b(?:and |but )?({_DAY}) (?:is |are |stays )?(?:off|a rest day|my rest day|rest)\b")
+
+
 def with_weekdays(text: str) -> str:
     """The text with runs of letters and short names of days as mon to sun."""
     text = _RUN.sub(lambda run: _RUNS.get(run[1], run[1]), text)
@@ -60,6 +63,15 @@ def without_exceptions(text: str) -> str:
         return " ".join(day for day in whole if day != found[2])
 
     return _EXCEPT.sub(left, text)
+
+
+def without_days_off(text: str) -> str:
+    """The text without `sun is off` where other days are named; of counted days it would leave open which they are."""
+    off = list(_OFF.finditer(text))
+    rest = _OFF.sub(",", text)
+    if len(off) != 1 or not re.search(rf"\b(?:{_DAY})\b", rest) or re.search(rf"\b{off[0][1]}\b|-", rest):
+        return text
+    return rest
 
 
 def _day_of(word: str) -> str:

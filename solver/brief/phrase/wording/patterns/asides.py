@@ -20,7 +20,7 @@ _SMALL: Final = frozenset(
 _PLANNING: Final = frozenset(
     (
         "able available spare looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
-        "slot slots gym-goer plan program programme week weekly day days time times schedule split routine block visit visits "
+        "slot slots gym-goer plan program programme week weekly day days time times schedule split routine block phase visit visits "
         "exercise exercising want wants wanted need needs hoping love help helps please thanks thank cheers "
         "hi hello hey coach regards morning mornings evening evenings night nights noon afternoon afternoons lunch lunchtime "
         "client trainee member notes note summary version make write give build put send plan"
@@ -36,7 +36,7 @@ _LIFE: Final = frozenset(
         "plumber electrician police officer firefighter fireman retired pensioner employed self-employed freelance freelancer "
         "commute commuting travel travels travelling traveling road trip trips train plane city town village country "
         "exam exams class classes holiday holidays summer winter spring autumn "
-        "weather rain all life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
+        "weather rain all straight specialisation specialization posture life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
         "tea breakfast dinner sit sits sitting stand stands meeting meetings birthday wedding party photos photo "
         "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
         "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "

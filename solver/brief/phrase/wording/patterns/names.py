@@ -44,6 +44,8 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
         "jumps": ("jump squat", "box jump"),
         "jumping": ("jump squat", "box jump"),
         "deadlifting": ("deadlift",),
+        "deadlifts from the floor": ("barbell deadlift",),
+        "deadlifting from the floor": ("barbell deadlift",),
         "squatting": ("squat",),
         "benching": ("bench press",),
         "olympic lifts": ("explosive",),

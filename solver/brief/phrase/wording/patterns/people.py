@@ -40,7 +40,7 @@ _ROWS: Final = (
     ),
     (
         r"(?:am |is )?(?:short|pressed|tight) (?:on|of|for) time|time is (?:short|tight|limited|scarce)|(?:have |has )?(?:not (?:much|a lot of)|"
-        r"little|limited) time|(?:get |want )?(?:the )?most (?:out of(?: it| my time| the time| them)?|bang for (?:the|my) buck)|(?:as )?"
+        r"little|limited) time|(?:get |want )?(?:the )?most (?:out(?: of)?(?: it| my time| the time| them)?|bang for (?:the|my) buck)|(?:as )?"
         r"time[- ]efficient(?: as possible)?|(?:<want>)?(?:keep it |make it )?(?:as )?(?:quick and )?efficient(?: as possible)?",
         "efficient",
     ),
