@@ -74,7 +74,8 @@ def _step_over_home(reader: TokenReader) -> None:
     """Step over `at home with` where what is there follows: `at home with bands`."""
     start = reader.position
     reader.take("at")
-    if not (reader.take("home", "with") and reader.match(("item",))):
+    whole = reader.match(("kit",))
+    if (whole and whole.length > 1) or not (reader.take("home", "with") and reader.match(("item",))):
         reader.position = start
 
 

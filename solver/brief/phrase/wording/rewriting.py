@@ -12,7 +12,7 @@ from setwright.solver.brief.phrase.wording.emphasis import EMPHASIS
 from setwright.solver.brief.phrase.wording.fillers import FILLERS, LEFT_OVER
 from setwright.solver.brief.phrase.wording.health import HEALTH
 from setwright.solver.brief.phrase.wording.joining import joined, themed
-from setwright.solver.brief.phrase.wording.kit import KIT
+from setwright.solver.brief.phrase.wording.kit import KIT, SPELLING
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
 from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most
@@ -34,7 +34,7 @@ class Wording(NamedTuple):
 
 def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
-    text = _spaced(_rewritten(text.lower(), MARKS))
+    text = _spaced(_rewritten(text.lower(), (*SPELLING, *MARKS)))
     if days_at_most(text, lexicon):
         return Wording("", ())
     text = with_weekdays(text)

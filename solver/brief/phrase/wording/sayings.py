@@ -19,7 +19,7 @@ from setwright.solver.brief.phrase.wording.patterns.people import person_said
 from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
 _JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|at|in|just|no(?= (?:rest-pause|drop|techniques)))\b ")
-_DAYS_SAID: Final = re.compile(r"\b\d ?x ?\d\d\d?(?: min)?(?: weekly)?(?= |$)|\b\d days x \d+ min\b")
+_DAYS_SAID: Final = re.compile(r"\b\d ?x ?\d\d\d?(?: min)?(?: weekly)?(?![^\s,;.]| min| ?kg| ?lb)|\b\d days x \d+ min\b")
 _TRAILING: Final = re.compile(r"(?: (?:and|but|so|plus|or|with|from|for|on|at|in|to))+$")
 """What is left hanging where the days have gone to the front."""
 _SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
@@ -36,7 +36,7 @@ _LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
 _MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
 _ITEMS: Final[tuple[Kind, ...]] = ("item",)
 _KNOWN: Final[tuple[Kind, ...]] = ("muscle", "group", "item", "kit", "exercise", "movement")
-_NEW_CLAUSE: Final = ("with", "in", "at", "just", "where", "because", "since", "as", "but", "so")
+_NEW_CLAUSE: Final = ("with", "in", "at", "just", "where", "because", "since", "as")
 """After these a name may stand alone; after and it goes on with what stands before."""
 _THING: Final[Rows] = (("<k>", "{k}"),)
 _ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
@@ -108,6 +108,8 @@ class Sayings:
         """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
         plain = in_full(clause)
         for words in dict.fromkeys((plain, _TRAILING.sub("", plain))):
+            if words != plain and _DAYS_SAID.fullmatch(words):
+                return None
             if (found := self._one(words, alone)) is not None:
                 return found
         if len(plain) > _LONGEST:
@@ -118,7 +120,7 @@ class Sayings:
                 continue
             kept = len(self.over)
             first = self._one(before)
-            alone = join[0].strip(" ,") in _NEW_CLAUSE
+            alone = join[0].strip(" ,") in (*_NEW_CLAUSE, *(("but",) if self.lexicon.resolve(_last_name(first), _ITEMS) else ()))
             second = None if first is None else self._said(after, alone)
             if second is not None:
                 apart = first and first.startswith(_SHUNNING) and said(second, _THING, self.lexicon)
@@ -161,9 +163,13 @@ class Sayings:
         return None
 
 
+def _last_name(said_before: str | None) -> str:
+    """What a clause such as `without barbell` speaks of."""
+    return (said_before or "").split(" ", 1)[-1]
+
+
 def _clauses(text: str) -> list[str]:
     """The clauses of a sentence between its commas, semicolons and full stops; what stands in brackets is one too."""
-    text = _DAYS_SAID.sub(lambda found: f", {found[0]}, ", text)
     text = _IN_BRACKETS.sub(lambda found: f", bad {found[1]}, ", text)
     parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*|\s/\s", text)
     return [bare for part in parts if part and (bare := part.strip(" ,;."))]

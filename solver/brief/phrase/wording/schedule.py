@@ -30,13 +30,14 @@ class _Group:
     minutes: int | None = None
     theme: str = ""
     place: str = ""
+    words: str = ""
     others: bool = False
     home: bool = False
     rest: list[str] = field(default_factory=list)
 
     def clause(self) -> str:
         """The group in the words of the day clauses."""
-        words = [" ".join(self.days), self.theme, f"{self.minutes} min", self.place]
+        words = [self.words or " ".join(self.days), self.theme, f"{self.minutes} min", self.place]
         return " ".join(word for word in words if word)
 
 
@@ -88,7 +89,7 @@ def _group_of(segment: str, lexicon: Lexicon) -> _Group | None:
     found = list(_DAYS.finditer(segment))
     if len(found) > 1:
         return None
-    group = _Group(_each(found[0][0]) if found else [])
+    group = _Group(_each(found[0][0]), words=" ".join(re.findall(_SET, found[0][0]))) if found else _Group([])
     rest = _DAYS.sub(" ", segment)
     group.others = not found and _OTHERS.search(rest) is not None
     rest = _OTHERS.sub(" ", rest) if group.others else rest

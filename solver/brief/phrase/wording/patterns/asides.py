@@ -19,7 +19,7 @@ _SMALL: Final = frozenset(
 """Words that hold a sentence together, and those that praise or complain."""
 _PLANNING: Final = frozenset(
     (
-        "able available spare looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
+        "able available looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
         "slot slots gym-goer plan program programme week weekly day days time times schedule split routine block phase visit visits "
         "exercise exercising want wants wanted need needs hoping love help helps please thanks thank cheers "
         "hi hello hey coach regards morning mornings evening evenings night nights noon afternoon afternoons lunch lunchtime "
@@ -36,7 +36,7 @@ _LIFE: Final = frozenset(
         "plumber electrician police officer firefighter fireman retired pensioner employed self-employed freelance freelancer "
         "commute commuting travel travels travelling traveling road trip trips train plane city town village country "
         "exam exams class classes holiday holidays summer winter spring autumn "
-        "weather rain all straight specialisation specialization posture life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
+        "weather rain all straight posture life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
         "tea breakfast dinner sit sits sitting stand stands meeting meetings birthday wedding party photos photo "
         "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
         "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "
@@ -49,7 +49,7 @@ never an aside."""
 _ASIDE: Final = _SMALL | _PLANNING | _LIFE
 _SAYING_NO: Final = frozenset(("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled"))
 
-_LIKING: Final = re.compile(r"\b(?:would|'d) like(?: to)?\b|\blike to\b")
+_LIKING: Final = re.compile(r"\bcan spare\b|\b(?:would|'d) like(?: to)?\b|\blike to\b")
 _WHO: Final = re.compile(
     r"(?:(?:a|an|the|my|our|new|old|young|busy|retired|male|female|keen|former|ex|off-season|lunch|break|total|gym|strength|personal|"
     r"school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"
@@ -58,6 +58,8 @@ _WHO: Final = re.compile(
 )
 """Who somebody is: a mother of 3, a desk worker, a rower."""
 _NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)")
+_HANGING: Final = re.compile(r"to|(?:.* )?with (?:her|him|them|it|you)")
+"""Words that belong to something before them."""
 _AT_WORK: Final = re.compile(
     r"\bon (?:my|his|her|their|our) feet\b|\b(?:sits?|stands?|sitting|standing) (?:all (?:day|week)|a lot)\b|\b(?:desk|office) (?:job|work(?:er)?)\b|\b(?:works?|sits?|sitting|working) (?:in|at) (?:an office|a desk|the office)(?: all (?:day|week))?\b|"
     r"\b(?:after|before|between) (?:school|uni|college|university|lectures)\b"
@@ -73,6 +75,8 @@ _SOMEBODY_ELSE: Final = re.compile(
 
 def is_empty(clause: str) -> bool:
     """Whether only words are left that hold a sentence together or ask for a plan."""
+    if _HANGING.fullmatch(clause):
+        return False
     return all(word in _SMALL or word in _PLANNING for word in _words(_LIKING.sub(" ", clause)))
 
 
@@ -86,7 +90,7 @@ def is_aside(clause: str) -> bool:
     if _NO_FUSS.fullmatch(clause) or is_who(clause):
         return True
     words = _words(_AT_WORK.sub("job", clause))
-    if _SOMEBODY_ELSE.match(clause):
+    if _SOMEBODY_ELSE.match(clause) or _HANGING.fullmatch(clause):
         return False
     return bool(words) and not _SAYING_NO & set(words) and all(word in _ASIDE for word in words)
 

@@ -22,6 +22,8 @@ _JOINTS: Final = {
     "low back": "lower back",
     "back": "back",
 }
+_IDS: Final = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck", "lower-back")
+"""Cautions that are of the present: who had a bad back may have none now."""
 _JOINT: Final = rf"(?:{'|'.join(sorted(_JOINTS, key=len, reverse=True))})"
 _SIDE: Final = r"(?:(?:my|the|his|her|a|an|both|left|right|old|1|one|some|2|two|of|was|is|am|are)\s+)*"
 _NAMED: Final = rf"{_SIDE}(?P<joints>{_JOINT}s?(?:(?: and | or |, ){_SIDE}{_JOINT}s?)*)"
@@ -37,7 +39,7 @@ _WHEN: Final = (
     r"(?:when|if) (?:i|he|she) [a-z ]+|(?:after|from|on|with|in|at) (?!now|the past)[a-z-]+(?: [a-z]+){0,2}))*"
 )
 _OF_JOINTS: Final = tuple(
-    re.compile(rf"(?:and |but |i |he |she |have |has |got |had |with |so |because |also |as |since )*{pattern}")
+    re.compile(rf"(?:and |but |i |he |she |have |has |got |with |so |because |also |as |since )*{pattern}")
     for pattern in (
         rf"{_NAMED} (?:is |are |feels? |gets? |has been |have been |be |have |has )?{_A_BIT}{_SORE}(?: and {_A_BIT}{_SORE})*{_WHEN}",
         rf"{_SIDE}{_A_BIT}{_SORE} (?:in |with |of |on )?{_NAMED}{_WHEN}",
@@ -113,5 +115,6 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
         return None
     condition = _OTHERWISE.get(found["condition"], found["condition"])
     known = lexicon.resolve(condition, ("caution",))
-    alone = condition.removesuffix("s") in _JOINTS or lexicon.resolve(condition, ("muscle", "group"))
+    once = re.search(r"\bhad\b", clause) is not None and known is not None and known[1] in _IDS
+    alone = once or condition.removesuffix("s") in _JOINTS or lexicon.resolve(condition, ("muscle", "group"))
     return condition if known and not alone else None

@@ -15,7 +15,7 @@ _PAIRS: Final[Rows] = (
     (r"(?:swap|replace|exchange|change) <l> (?:for|with|by) <l2>", "avoid {l}, like {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:instead of|in place of) <l2>", "like {l}, avoid {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:rather than|over|to) <l2>", "like {l}, dislike {l2}"),
-    (r"only <l> (?:and )?no other <l2>", "no {l2} but {l}"),
+    (r"only <l> (?:and )?no other <l2>", "no {l2} but {l}, like {l}"),
     (r"no <l> (?:just|only) <l2>", "avoid {l}, like {l2}"),
 )
 _SHUNNED: Final[Rows] = (

@@ -36,7 +36,7 @@ _SAYS: Final = (
     r"wants me|advised|advises|recommends?|recommended)(?: that| to| me| it is)* )?"
 )
 """Who says so: what follows is read as if the client had said it."""
-_LINKS: Final = r"(?:(?:and|but|so|also|plus|then|while|because|since|as|though|although|that's why|with)\s+)*"
+_LINKS: Final = r"(?:(?:and|but|so|also|plus|then|while|because|since|as|though|although|that's why)\s+)*"
 _WHO: Final = (
     r"(?:(?:i|we|he|she|they|you|it|(?:my |the |our |new |this )*(?:client|athlete|trainee|lady|guy|customer|member))\s+)?"
 )
