@@ -12,7 +12,9 @@ _LENGTHS: Final = re.compile(
     rf"(?:the )?(?P<rest>\d|third|fourth|fifth|last|others?|rest|remaining) {_SORT}{_OF}(?P<other>\d\d\d?)(?: min)?(?=[,.;]|$)"
 )
 """Some of the days have one length, the rest of them another."""
-_HALVES: Final = re.compile(r",? \b(\d) (upper|lower)(?: body)?(?: days)?(?: and|,) (\d) (upper|lower)(?: body)?(?: days)?(?=[,.;]|$)")
+_HALVES: Final = re.compile(
+    r",? \b(\d) (upper|lower)(?: body)?(?: days)?(?: and|,) (\d) (upper|lower)(?: body)?(?: days)?(?=[,.;]|$)"
+)
 _COUNT: Final = re.compile(r"\b(\d) days\b")
 
 
@@ -25,10 +27,8 @@ def counts_parted(text: str) -> str:
 def _lengths(found: re.Match[str]) -> str:
     some, rest = int(found["some"]), found["rest"]
     whole = int(found["all"] or 0)
-    if rest.isdigit():
-        others = int(rest)
-    else:
-        others = whole - some if rest.startswith(("other", "rest", "remaining")) else 1
+    left = whole - some if rest.startswith(("other", "rest", "remaining")) else 1
+    others = int(rest) if rest.isdigit() else left
     if others < 1 or (whole and some + others != whole) or not (whole or rest.isdigit()):
         return found[0]
     return f"{some} days x {found['minutes']} min, {others} days x {found['other']} min"

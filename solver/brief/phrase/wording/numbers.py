@@ -47,7 +47,10 @@ MARKS: Final[Rewrites] = (
     (r"\(((?:max |up to |to )?\d[^()]*(?:kg|lbs?|kilos?|pounds))\)", r" \1 "),
     (r"\(([^()]*\d[^()]*)\)", r", \1,"),
     (r"(?<=[a-z])\s*>\s*(?=[a-z])", " over "),
-    (r"\b(gym|garage|studio|setup|set-up|office|basement|shed|equipment|cellar)(?: at lunch| at work| downstairs| upstairs| here)?\s*:\s*(?=[a-z0-9])", r"\1 with "),
+    (
+        r"\b(gym|garage|studio|setup|set-up|office|basement|shed|equipment|cellar)(?: at lunch| at work| downstairs| upstairs| here)?\s*:\s*(?=[a-z0-9])",
+        r"\1 with ",
+    ),
     (r"\b(block|phase|posture|notes?|version|summary|here)\s*:\s*(?=[a-z])", r"\1, "),
     (r"((?:[a-z'-]+ ){3,}(?!do\b|is\b|are\b|on\b|for\b|avoid\b|skip\b|like\b)[a-z'-]+):\s*(?=[a-z])", r"\1, "),
     (r"(?<=[a-z])\s*:\s*(?=[a-z])", " "),

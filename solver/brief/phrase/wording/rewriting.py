@@ -54,7 +54,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = wanted(_spaced(plainer), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
-    return Wording(", ".join([text, *sports]), tuple(sayings.over))
+    return Wording(", ".join([text, *sports]), sayings.over)
 
 
 def _rewritten(text: str, rewrites: Rewrites) -> str:

@@ -3,64 +3,37 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
-from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty, is_who
-from setwright.solver.brief.phrase.wording.patterns.health import health_said
-from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
+from setwright.solver.brief.phrase.wording.clause_reader import ITEM_KINDS, LIFT_KINDS, SHUNNING, THING, ClauseReader
 from setwright.solver.brief.phrase.wording.patterns.lifts import NAMED as NAMED_LIFTS
-from setwright.solver.brief.phrase.wording.patterns.limits import limit_said
-from setwright.solver.brief.phrase.wording.patterns.matching import Rows, in_full, said
-from setwright.solver.brief.phrase.wording.patterns.muscles import MUSCLES
+from setwright.solver.brief.phrase.wording.patterns.matching import in_full, said
 from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAMED_MUSCLES
-from setwright.solver.brief.phrase.wording.patterns.people import person_said
-from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
-_JOINS: Final = re.compile(r",? \b(?:and|but|so|because|since|as|while|plus|with|which|though|although|where|at|in|just|no(?= (?:rest-pause|drop|techniques)))\b ")
-_DAYS_SAID: Final = re.compile(r"\b\d ?x ?\d\d\d?(?: min)?(?: weekly)?(?![^\s,;.]| min| ?kg| ?lb)|\b\d days x \d+ min\b")
-_TRAILING: Final = re.compile(r"(?: (?:and|but|so|plus|or|with|from|for|on|at|in|to))+$")
-"""What is left hanging where the days have gone to the front."""
-_SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
 _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
 """A joint in brackets is the reason of what stands before it."""
-_CLEAR: Final = re.compile(r"(?:no|avoid|without|like|dislike|hold|grow|normal|bad|at|with) (.+)")
 _NUMBER: Final = re.compile(r"(?:(?:and|so|but) )*\d+")
 """An age only beside what is said of a person; anywhere else it may be minutes."""
-_ONLY: Final = re.compile(r"\b(?:only|just)\b")
 _HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
-_THEY_HURT: Final = re.compile(r"(?:because )?(?:they|it|that|those|these) (?:just )?(?:kills?|hurts?|bothers?|bores?|scares?) (?:me|him|her)")
+_THEY_HURT: Final = re.compile(
+    r"(?:because )?(?:they|it|that|those|these) (?:just )?(?:kills?|hurts?|bothers?|bores?|scares?) (?:me|him|her)"
+)
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
-_LIFTS: Final[tuple[Kind, ...]] = ("exercise", "movement")
-_MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
-_ITEMS: Final[tuple[Kind, ...]] = ("item",)
-_KNOWN: Final[tuple[Kind, ...]] = ("muscle", "group", "item", "kit", "exercise", "movement")
-_NEW_CLAUSE: Final = ("with", "in", "at", "just", "where", "because", "since", "as")
-"""After these a name may stand alone; after and it goes on with what stands before."""
-_THING: Final[Rows] = (("<k>", "{k}"),)
-_ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
-"""Words that a joining word belongs to: nothing but squats."""
-_LONGEST: Final = 160
-"""A clause with more letters is not parted further."""
+_MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")
 
 
-@dataclass
 class Sayings:
     """A sentence in plainer words, clause by clause."""
 
-    lexicon: Lexicon
-    whole: str
-    over: list[str] = field(default_factory=list)
-    """The clauses that were passed over, and weights that no week uses."""
-    bare_lifts: bool = False
-    """Whether lifts stand alone in a clause."""
-    of_person: bool = False
-    """Whether the last clause spoke of who trains, or of health."""
-    places: list[bool] = field(default_factory=list)
-    """Of each clause that names a place, whether it is all there is."""
-    both: bool = False
-    """Whether a thing stands alone that is a lift as well as an item: beside lifts it may be either."""
+    def __init__(self, lexicon: Lexicon, whole: str) -> None:
+        self.whole = whole
+        self.reader = ClauseReader(lexicon, whole)
+
+    @property
+    def over(self) -> tuple[str, ...]:
+        """The clauses that were passed over, and weights that no week uses."""
+        return tuple(self.reader.over)
 
     def plainer(self) -> str:
         """The whole sentence, a clause that says nothing known as it is written; empty where it may mean two things."""
@@ -70,25 +43,31 @@ class Sayings:
             clause = waiting.pop(0)
             if self._goes_on(clause, clauses):
                 return ""
-            if _NUMBER.fullmatch(clause) and not self.of_person:
+            if _NUMBER.fullmatch(clause) and not self.reader.of_person:
                 clauses.append(clause)
                 continue
             if clauses and self._repeats(clause, clauses[-1]):
                 continue
-            found = self._said(clause)
-            if found is None and waiting and (both := self._said(f"{clause} {waiting[0]}")) is not None:
+            found = self.reader.said(clause)
+            if found is None and waiting and (both := self.reader.said(f"{clause} {waiting[0]}")) is not None:
                 found = both
                 waiting.pop(0)
             clauses.append(clause if found is None else found)
-        unclear = (self.bare_lifts and self.both) or (len(self.places) > 1 and any(self.places))
+        unclear = (self.reader.bare_lifts and self.reader.both) or (
+            len(self.reader.places) > 1 and any(self.reader.places)
+        )
         return "" if unclear else ", ".join(clause for clause in clauses if clause)
 
     def _goes_on(self, clause: str, before: list[str]) -> bool:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
         last = before[-1].split(", ")[-1] if before else ""
-        shunned = last.split(" ", 1)[1].split(" and ")[-1] if last.startswith(_SHUNNING) else ""
-        for rows, kinds in ((NAMED_LIFTS, _LIFTS), (NAMED_MUSCLES, _MUSCLES), (_THING, _ITEMS)):
-            if shunned and self.lexicon.resolve(shunned, kinds) and said(in_full(clause), rows, self.lexicon):
+        shunned = last.split(" ", 1)[1].split(" and ")[-1] if last.startswith(SHUNNING) else ""
+        for rows, kinds in ((NAMED_LIFTS, LIFT_KINDS), (NAMED_MUSCLES, _MUSCLE_KINDS), (THING, ITEM_KINDS)):
+            if (
+                shunned
+                and self.reader.lexicon.resolve(shunned, kinds)
+                and said(in_full(clause), rows, self.reader.lexicon)
+            ):
                 return True
         return False
 
@@ -96,76 +75,13 @@ class Sayings:
         """Whether a clause only says the one before it again: `so just hold them`, `nothing else`."""
         if before.startswith("hold "):
             return _HOLD_THEM.fullmatch(clause) is not None
-        if _THEY_HURT.fullmatch(clause) and before.split(", ")[-1].startswith(_SHUNNING):
-            self.over.append(clause)
+        if _THEY_HURT.fullmatch(clause) and before.split(", ")[-1].startswith(SHUNNING):
+            self.reader.over.append(clause)
             return True
         if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):
-            self.over.append(clause)
+            self.reader.over.append(clause)
             return True
         return False
-
-    def _said(self, clause: str, alone: bool = True) -> str | None:
-        """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
-        plain = in_full(clause)
-        for words in dict.fromkeys((plain, _TRAILING.sub("", plain))):
-            if words != plain and _DAYS_SAID.fullmatch(words):
-                return None
-            if (found := self._one(words, alone)) is not None:
-                return found
-        if len(plain) > _LONGEST:
-            return None
-        for join in _JOINS.finditer(plain):
-            before, after = plain[: join.start()], plain[join.start() :].strip(" ,")
-            if before.split()[-1:] and before.split()[-1] in _ALL_BUT:
-                continue
-            kept = len(self.over)
-            first = self._one(before)
-            alone = join[0].strip(" ,") in (*_NEW_CLAUSE, *(("but",) if self.lexicon.resolve(_last_name(first), _ITEMS) else ()))
-            second = None if first is None else self._said(after, alone)
-            if second is not None:
-                apart = first and first.startswith(_SHUNNING) and said(second, _THING, self.lexicon)
-                return ", ".join(part for part in (first, f"with {second}" if apart else second) if part)
-            del self.over[kept:]
-        return None
-
-    def _one(self, clause: str, alone: bool = True) -> str | None:
-        """What a clause that is not parted says; an empty text where it is an aside."""
-        if is_empty(clause):
-            return ""
-        if of_person := person_said(clause) or health_said(clause, self.lexicon):
-            if limit_said(clause, self.whole, self.lexicon) is None and said(clause, MUSCLES, self.lexicon) is None:
-                self.of_person = True
-                return of_person
-        self.of_person = is_who(clause)
-        if _DAYS_SAID.fullmatch(clause):
-            return clause
-        if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
-            return clause
-        found = (
-            limit_said(clause, self.whole, self.lexicon)
-            or said(clause, (*MUSCLES, *(NAMED_MUSCLES if alone else ())), self.lexicon)
-            or said(clause, LIFTS, self.lexicon)
-        )
-        if found is not None:
-            return found
-        bare_name = said(re.sub(r"^(?:and|plus|but|so) ", "", clause), _THING, self.lexicon) is not None
-        if (alone or not bare_name) and (place := place_said(clause, self.lexicon)):
-            self.places += [] if place[0].startswith("without") else [_ONLY.search(clause) is not None]
-            self.both = self.both or self.lexicon.resolve(clause, _LIFTS) is not None
-            self.over += [f"{place[1]}: the week names no loads"] if place[1] else []
-            return place[0]
-        if alone and (lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon)):
-            self.bare_lifts = True
-            return lifts
-        if is_aside(clause):
-            self.over.append(clause)
-            return ""
-        return None
-
-
-def _last_name(said_before: str | None) -> str:
-    """What a clause such as `without barbell` speaks of."""
-    return (said_before or "").split(" ", 1)[-1]
 
 
 def _clauses(text: str) -> list[str]:
@@ -173,5 +89,3 @@ def _clauses(text: str) -> list[str]:
     text = _IN_BRACKETS.sub(lambda found: f", bad {found[1]}, ", text)
     parts = re.split(r"[,;.]\s+|[,;.]$|\s*[()]\s*|\s/\s", text)
     return [bare for part in parts if part and (bare := part.strip(" ,;."))]
-
-

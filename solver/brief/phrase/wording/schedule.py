@@ -3,51 +3,24 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
 from typing import Final
 
-from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.phrase.lexicon import Lexicon
-from setwright.solver.brief.phrase.wording.patterns.asides import is_empty
+from setwright.solver.brief.phrase.wording.day_groups import COUNT, DAY, DAYS, OTHERS, DayGroup, group_of, settled
 from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
-_DAY: Final = "|".join(WEEKDAYS)
-_SET: Final = rf"(?:{_DAY})(?:-(?:{_DAY}))?"
-_DAYS: Final = re.compile(rf"\b{_SET}(?:(?: |, and | and )(?:on )?{_SET})*\b")
-_MINUTES: Final = re.compile(r"\b(\d\d\d?)(?: min\b|(?= *$)|(?= (?!kg|lbs?|kilos?|sets?|reps?|years?)[a-z]))")
-_THEME: Final = re.compile(r"\b(upper|lower|push|pull|legs?|arms|full body|full-body)(?: body)?(?: days?)?\b")
-_COUNT: Final = re.compile(r"\b(\d) days\b")
-_OTHERS: Final = re.compile(r"\b(?:on )?(?:the (?:others?|rest|other \d(?: days)?|other days?|remaining \d?)|otherwise|all other days|other days)\b")
-_SEGMENTS: Final = re.compile(rf"\s*[,;.]\s+|\s+(?:and|plus|but)\s+(?=(?:on |at |the |only |just )*(?:(?:{_DAY})\b|\d\d\d? (?:min|on)\b|other))")
-_LINKS: Final = re.compile(r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|instead|plus|have|got|can|do|1)\b")
-
-
-@dataclass
-class _Group:
-    """The days of one length, with what is said of them; `rest` are words that the day clauses do not take."""
-
-    days: list[str]
-    minutes: int | None = None
-    theme: str = ""
-    place: str = ""
-    words: str = ""
-    others: bool = False
-    home: bool = False
-    rest: list[str] = field(default_factory=list)
-
-    def clause(self) -> str:
-        """The group in the words of the day clauses."""
-        words = [self.words or " ".join(self.days), self.theme, f"{self.minutes} min", self.place]
-        return " ".join(word for word in words if word)
+_SEGMENTS: Final = re.compile(
+    rf"\s*[,;.]\s+|\s+(?:and|plus|but)\s+(?=(?:on |at |the |only |just )*(?:(?:{DAY})\b|\d\d\d? (?:min|on)\b|other))"
+)
 
 
 def scheduled(text: str, lexicon: Lexicon) -> str:
     """The text with its groups of named days at the front, a clause each; unchanged where it has fewer than two groups,
     or where one of them cannot be told for sure."""
-    parted = _DAYS.sub(_parted, text)
-    if len(_DAYS.findall(parted)) < 2:
+    parted = DAYS.sub(_parted, text)
+    if len(DAYS.findall(parted)) < 2:
         return text
-    groups: list[_Group] = []
+    groups: list[DayGroup] = []
     others: list[str] = []
     for segment in (part.strip() for part in _SEGMENTS.split(parted) if part.strip()):
         kind = _sort_of(segment)
@@ -55,7 +28,7 @@ def scheduled(text: str, lexicon: Lexicon) -> str:
             others.append(segment)
             _say_place(groups, others, segment, lexicon)
             continue
-        group = _group_of(segment, lexicon)
+        group = group_of(segment, lexicon)
         if group is None:
             return text
         if not group.days and not group.others:
@@ -63,8 +36,8 @@ def scheduled(text: str, lexicon: Lexicon) -> str:
                 return text
             continue
         groups.append(group)
-    settled = _settled(groups, others)
-    return text if settled is None else ", ".join([*(group.clause() for group in settled), *others])
+    whole = settled(groups, others)
+    return text if whole is None else ", ".join([*(group.clause() for group in whole), *others])
 
 
 def _parted(days: re.Match[str]) -> str:
@@ -80,59 +53,13 @@ def _parted(days: re.Match[str]) -> str:
 
 def _sort_of(segment: str) -> str:
     """Whether a segment speaks of days or minutes, or has other words only."""
-    speaks = _DAYS.search(segment) or re.search(r"\b\d+ min\b", segment) or _COUNT.search(segment) or _OTHERS.search(segment)
+    speaks = (
+        DAYS.search(segment) or re.search(r"\b\d+ min\b", segment) or COUNT.search(segment) or OTHERS.search(segment)
+    )
     return "days" if speaks else "words"
 
 
-def _group_of(segment: str, lexicon: Lexicon) -> _Group | None:
-    """The group of one segment; None where it names days twice or holds words that are not of its days."""
-    found = list(_DAYS.finditer(segment))
-    if len(found) > 1:
-        return None
-    group = _Group(_each(found[0][0]), words=" ".join(re.findall(_SET, found[0][0]))) if found else _Group([])
-    rest = _DAYS.sub(" ", segment)
-    group.others = not found and _OTHERS.search(rest) is not None
-    rest = _OTHERS.sub(" ", rest) if group.others else rest
-    if count := _COUNT.search(rest):
-        group.rest.append(count[1])
-        rest = _COUNT.sub(" ", rest)
-    for pattern, name in ((_MINUTES, "minutes"), (_THEME, "theme")):
-        said = list(pattern.finditer(" ".join(rest.split())))
-        if len(said) > 1:
-            return None
-        if said:
-            setattr(group, name, int(said[0][1]) if name == "minutes" else said[0][1].replace("-", " "))
-            rest = pattern.sub(" ", " ".join(rest.split()))
-    group.theme = "legs" if group.theme == "leg" else group.theme
-    left = " ".join(rest.split())
-    if is_empty(_LINKS.sub(" ", left)):
-        return group
-    left = re.sub(r"^(?:(?:and|with|use|using) )+|(?: (?:on|for|at|in|with))+$", "", left)
-    place = place_said(re.sub(r"^(?:(?:on|at|for|in|the) )+(?=home\b)|\bat home$", "", left).strip(), lexicon)
-    at_home = _HOME.sub("", left).strip()
-    if place is None and not at_home:
-        group.home = True
-        return group
-    place = place or place_said(at_home, lexicon)
-    if place is None or place[1] or place[0].startswith("without"):
-        return None
-    group.place = place[0]
-    return group
-
-
-_HOME: Final = re.compile(r"^(?:(?:on|at|in|the|from) )*home(?: with| using)?\b|\b(?:at|in) home$|^(?:on|for|at|in|with) |\bmembership$")
-
-
-def _each(days: str) -> list[str]:
-    """The weekdays of a set, a range as all its days."""
-    found: list[str] = []
-    for first, last in re.findall(rf"({_DAY})(?:-({_DAY}))?", days):
-        start, end = WEEKDAYS.index(first), WEEKDAYS.index(last or first)
-        found += [WEEKDAYS[(start + step) % 7] for step in range((end - start) % 7 + 1)]
-    return found
-
-
-def _add_minutes(groups: list[_Group], said: _Group) -> bool:
+def _add_minutes(groups: list[DayGroup], said: DayGroup) -> bool:
     """Minutes without days: those of the last group if it has none, or of all that have none."""
     open_groups = [group for group in groups if group.minutes is None]
     if said.minutes is None:
@@ -148,39 +75,8 @@ def _add_minutes(groups: list[_Group], said: _Group) -> bool:
     return True
 
 
-def _say_place(groups: list[_Group], others: list[str], segment: str, lexicon: Lexicon) -> None:
+def _say_place(groups: list[DayGroup], others: list[str], segment: str, lexicon: Lexicon) -> None:
     """A place between two groups is that of the first: mon-fri 15 min, no equipment; sat 60 min in the gym."""
     place = place_said(segment, lexicon) if groups and groups[-1].days and not groups[-1].place else None
     if place and not place[1] and not place[0].startswith("without"):
         groups[-1].place, groups[-1].rest = place[0], [*groups[-1].rest, segment]
-
-
-def _settled(groups: list[_Group], others: list[str]) -> list[_Group] | None:
-    """The groups with all that is left open filled in; None where days overlap or minutes are missing."""
-    counts = [int(count) for group in groups for count in group.rest if count.isdigit()]
-    groups = [group for group in groups if group.days or group.others]
-    whole = next((group for group in groups if group.days and group.minutes is None), None)
-    own = [group for group in groups if group.days and group is not whole]
-    rest = next((group for group in groups if group.others), None)
-    if rest and whole:
-        rest.days = [day for day in whole.days if all(day not in group.days for group in own)]
-        groups = [rest, *own]
-    elif whole and all(set(group.days) <= set(whole.days) for group in own) and {day for group in own for day in group.days} == set(whole.days):
-        groups = own
-    days = [day for group in groups for day in group.days]
-    if len(days) != len(set(days)) or any(group.minutes is None or not group.days for group in groups):
-        return None
-    if any(count != len(days) for count in counts) or len(groups) < 2:
-        return None
-    if any(group.home and not group.place for group in groups):
-        return None
-    placed = [group for group in groups if group.place]
-    if placed and len(placed) < len(groups):
-        if any(not any(part in others for part in group.rest) for group in placed):
-            return None
-        for group in placed:
-            group.place = ""
-    elif placed:
-        for group in groups:
-            others[:] = [other for other in others if other not in group.rest]
-    return groups

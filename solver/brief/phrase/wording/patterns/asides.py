@@ -6,48 +6,22 @@ import re
 from typing import Final
 
 _SMALL: Final = frozenset(
-    (
-        "a an and am are around as at be been being but by can come comes could do does for from get gets go goes going got "
-        "had has have he her here him his i in into is it its just let lot me my of on our out per said say says she so "
-        "some still that the their them then there they this to too us was we were what when where which who while will "
-        "with would you your also because since though although really quite very rather now today currently "
-        "about during before after between up each every "
-        "such well ok okay fine good great nice better happy glad lovely best busy tired late early "
-        "thing things stuff something one"
-    ).split()
+    ["a", "an", "and", "am", "are", "around", "as", "at", "be", "been", "being", "but", "by", "can", "come", "comes", "could", "do", "does", "for", "from", "get", "gets", "go", "goes", "going", "got", "had", "has", "have", "he", "her", "here", "him", "his", "i", "in", "into", "is", "it", "its", "just", "let", "lot", "me", "my", "of", "on", "our", "out", "per", "said", "say", "says", "she", "so", "some", "still", "that", "the", "their", "them", "then", "there", "they", "this", "to", "too", "us", "was", "we", "were", "what", "when", "where", "which", "who", "while", "will", "with", "would", "you", "your", "also", "because", "since", "though", "although", "really", "quite", "very", "rather", "now", "today", "currently", "about", "during", "before", "after", "between", "up", "each", "every", "such", "well", "ok", "okay", "fine", "good", "great", "nice", "better", "happy", "glad", "lovely", "best", "busy", "tired", "late", "early", "thing", "things", "stuff", "something", "one"]
 )
 """Words that hold a sentence together, and those that praise or complain."""
 _PLANNING: Final = frozenset(
-    (
-        "able available looking usually often sometimes mostly mainly always free manage train trains training trained lift lifts lifting work-out workout workouts session sessions "
-        "slot slots gym-goer plan program programme week weekly day days time times schedule split routine block phase visit visits "
-        "exercise exercising want wants wanted need needs hoping love help helps please thanks thank cheers "
-        "hi hello hey coach regards morning mornings evening evenings night nights noon afternoon afternoons lunch lunchtime "
-        "client trainee member notes note summary version make write give build put send plan"
-    ).split()
+    ["able", "available", "looking", "usually", "often", "sometimes", "mostly", "mainly", "always", "free", "manage", "train", "trains", "training", "trained", "lift", "lifts", "lifting", "work-out", "workout", "workouts", "session", "sessions", "slot", "slots", "gym-goer", "plan", "program", "programme", "week", "weekly", "day", "days", "time", "times", "schedule", "split", "routine", "block", "phase", "visit", "visits", "exercise", "exercising", "want", "wants", "wanted", "need", "needs", "hoping", "love", "help", "helps", "please", "thanks", "thank", "cheers", "hi", "hello", "hey", "coach", "regards", "morning", "mornings", "evening", "evenings", "night", "nights", "noon", "afternoon", "afternoons", "lunch", "lunchtime", "client", "trainee", "member", "notes", "note", "summary", "version", "make", "write", "give", "build", "put", "send", "plan"]
 )
 """Words of asking for a plan: beside the days and minutes, which are read elsewhere, they say nothing."""
 _LIFE: Final = frozenset(
-    (
-        "kid kids child children baby son daughter twins toddler wife husband partner girlfriend boyfriend mum mom dad mother "
-        "father parent parents family grandmother grandfather friend friends dog dogs cat neighbour neighbours neighbor "
-        "neighbors colleague colleagues boss job jobs work works worked working shift shifts night-shift nurse "
-        "teacher student driver engineer programmer accountant lawyer farmer cook chef waiter manager salesman clerk carpenter "
-        "plumber electrician police officer firefighter fireman retired pensioner employed self-employed freelance freelancer "
-        "commute commuting travel travels travelling traveling road trip trips train plane city town village country "
-        "exam exams class classes holiday holidays summer winter spring autumn "
-        "weather rain all straight posture life lifestyle stress stressed stressful sleep sleeps sleeping asleep badly nap naps wake wakes bed coffee "
-        "tea breakfast dinner sit sits sitting stand stands meeting meetings birthday wedding party photos photo "
-        "mirror t-shirt shirt jeans dress beach look looks feel feels keen motivated motivation excited fun enjoy enjoys hobby "
-        "joined joining moved moving started membership budget door-to-door walk walks walking car bus bike "
-        "weekend-warrior below above upstairs downstairs here mate roommate flatmate bro nonsense excuses fancy crazy "
-        "trainer"
-    ).split()
+    ["kid", "kids", "child", "children", "baby", "son", "daughter", "twins", "toddler", "wife", "husband", "partner", "girlfriend", "boyfriend", "mum", "mom", "dad", "mother", "father", "parent", "parents", "family", "grandmother", "grandfather", "friend", "friends", "dog", "dogs", "cat", "neighbour", "neighbours", "neighbor", "neighbors", "colleague", "colleagues", "boss", "job", "jobs", "work", "works", "worked", "working", "shift", "shifts", "night-shift", "nurse", "teacher", "student", "driver", "engineer", "programmer", "accountant", "lawyer", "farmer", "cook", "chef", "waiter", "manager", "salesman", "clerk", "carpenter", "plumber", "electrician", "police", "officer", "firefighter", "fireman", "retired", "pensioner", "employed", "self-employed", "freelance", "freelancer", "commute", "commuting", "travel", "travels", "travelling", "traveling", "road", "trip", "trips", "train", "plane", "city", "town", "village", "country", "exam", "exams", "class", "classes", "holiday", "holidays", "summer", "winter", "spring", "autumn", "weather", "rain", "all", "straight", "posture", "life", "lifestyle", "stress", "stressed", "stressful", "sleep", "sleeps", "sleeping", "asleep", "badly", "nap", "naps", "wake", "wakes", "bed", "coffee", "tea", "breakfast", "dinner", "sit", "sits", "sitting", "stand", "stands", "meeting", "meetings", "birthday", "wedding", "party", "photos", "photo", "mirror", "t-shirt", "shirt", "jeans", "dress", "beach", "look", "looks", "feel", "feels", "keen", "motivated", "motivation", "excited", "fun", "enjoy", "enjoys", "hobby", "joined", "joining", "moved", "moving", "started", "membership", "budget", "door-to-door", "walk", "walks", "walking", "car", "bus", "bike", "weekend-warrior", "below", "above", "upstairs", "downstairs", "here", "mate", "roommate", "flatmate", "bro", "nonsense", "excuses", "fancy", "crazy", "trainer"]
 )
 """Words of family, work and home. None of kit, bodies, health, amounts or lifts stands here: with one of those a clause is
 never an aside."""
 _ASIDE: Final = _SMALL | _PLANNING | _LIFE
-_SAYING_NO: Final = frozenset(("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled"))
+_SAYING_NO: Final = frozenset(
+    ("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled")
+)
 
 _LIKING: Final = re.compile(r"\bcan spare\b|\b(?:would|'d) like(?: to)?\b|\blike to\b")
 _WHO: Final = re.compile(
@@ -57,7 +31,9 @@ _WHO: Final = re.compile(
     r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?"
 )
 """Who somebody is: a mother of 3, a desk worker, a rower."""
-_NO_FUSS: Final = re.compile(r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)")
+_NO_FUSS: Final = re.compile(
+    r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)"
+)
 _HANGING: Final = re.compile(r"to|(?:.* )?with (?:her|him|them|it|you)")
 """Words that belong to something before them."""
 _AT_WORK: Final = re.compile(

@@ -27,7 +27,9 @@ _IDS: Final = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck", "lo
 _JOINT: Final = rf"(?:{'|'.join(sorted(_JOINTS, key=len, reverse=True))})"
 _SIDE: Final = r"(?:(?:my|the|his|her|a|an|both|left|right|old|1|one|some|2|two|of|was|is|am|are)\s+)*"
 _NAMED: Final = rf"{_SIDE}(?P<joints>{_JOINT}s?(?:(?: and | or |, ){_SIDE}{_JOINT}s?)*)"
-_A_BIT: Final = r"(?:(?:a|bit|a bit|little|still|often|sometimes|very|quite|slightly|somewhat|always|kind of|all|occasionally)\s+)*"
+_A_BIT: Final = (
+    r"(?:(?:a|bit|a bit|little|still|often|sometimes|very|quite|slightly|somewhat|always|kind of|all|occasionally)\s+)*"
+)
 _SORE: Final = (
     r"(?:hurts?|hurting|sore|painful|ach(?:y|ing|es?)|pains?|stiff|dodgy|iffy|tender|creaky|click(?:s|y|ing)?|bad|"
     r"troubles?(?: me)?|problems?|problematic|issues?|injur(?:y|ies|ed)|acts? up|acting up|plays? up|playing up|"
@@ -88,7 +90,9 @@ _INACTIVE: Final = re.compile(
     r"(?:years?|months|break|layoff|year)(?: off)?|returning (?:to (?:lifting|training|the gym) )?after (?:a |an |\d+ )?(?:long )?"
     r"(?:years?|months|break|layoff)(?: off)?|\d+ (?:years|months) off)"
 )
-_PREGNANT: Final = re.compile(r"(?:i |she |and |am |is |currently )*(?:\d\d? (?:weeks|wks|months) )?pregnant(?:,? (?:in )?(?:wk|week) \d\d?)?")
+_PREGNANT: Final = re.compile(
+    r"(?:i |she |and |am |is |currently )*(?:\d\d? (?:weeks|wks|months) )?pregnant(?:,? (?:in )?(?:wk|week) \d\d?)?"
+)
 
 
 def health_said(clause: str, lexicon: Lexicon) -> str | None:
@@ -101,6 +105,8 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
         if found := pattern.fullmatch(clause):
             return f"{found['joint']} replacement"
     if found := _SURGERY.fullmatch(clause):
+        if re.search(r"\byears ago|\bin \d{4}", clause):
+            return f"bad {_JOINTS[found['joint']]}"
         return f"recent surgery, bad {_JOINTS[found['joint']]}"
     if _INACTIVE.fullmatch(clause):
         return "long break"
@@ -109,7 +115,9 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
     by = _BY_A_LIFT.fullmatch(clause)
     if by and (lifts := names_of("l", by["lifts"], lexicon)):
         joints = re.findall(_JOINT, by["joints"])
-        return ", ".join([f"avoid {' and '.join(lifts)}", *(f"bad {_JOINTS[joint]}" for joint in dict.fromkeys(joints))])
+        return ", ".join(
+            [f"avoid {' and '.join(lifts)}", *(f"bad {_JOINTS[joint]}" for joint in dict.fromkeys(joints))]
+        )
     found = _CONDITION.fullmatch(clause)
     if not found:
         return None

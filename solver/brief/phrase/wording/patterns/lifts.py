@@ -25,7 +25,10 @@ _SHUNNED: Final[Rows] = (
         "avoid {l}",
     ),
     (r"(?:leave|keep|take) <l> out(?: of (?:it|the plan|there))?", "avoid {l}"),
-    (r"<l> (?:<be> )?(?:out|off|off limits|not happening|not allowed|banned|forbidden|a no|a no go|a no-go|not)", "avoid {l}"),
+    (
+        r"<l> (?:<be> )?(?:out|off|off limits|not happening|not allowed|banned|forbidden|a no|a no go|a no-go|not)",
+        "avoid {l}",
+    ),
     (r"<l> (?:hurts?|bothers?|kills?|aggravates?|irritates?)(?: me| him| her)?", "avoid {l}"),
     (
         r"(?:hates?|dislikes?|do not (?:like|enjoy|love)|does not (?:like|enjoy|love)|can not stand|(?:am |is )?not (?:a )?"

@@ -25,11 +25,17 @@ _LIMITS: Final[Rows] = (
     (rf"{_LEAD}at most <n>{_SETS} (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} at most {n} sets"),
     (rf"{_LEAD}at least <n>{_SETS} (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} at least {n} sets"),
     (rf"{_LEAD}<n> to <n2>{_SETS} (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} {n}-{n2} sets"),
-    (rf"{_LEAD}<n>(?: weekly)? sets(?: a week| weekly)? (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} {n} sets"),
+    (
+        rf"{_LEAD}<n>(?: weekly)? sets(?: a week| weekly)? (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?",
+        "{m} {n} sets",
+    ),
     (rf"{_LEAD}<m>{_OF} at most <n>{_SETS}", "{m} at most {n} sets"),
     (rf"{_LEAD}<m>{_OF} at least <n>{_SETS}", "{m} at least {n} sets"),
     (rf"{_LEAD}<m>{_OF} <n> to <n2>{_SETS}", "{m} {n}-{n2} sets"),
-    (rf"{_LEAD}<m>{_OF} <n>(?: weekly| total| hard)? sets(?: total| in total)?(?: a week| weekly| per week)?", "{m} {n} sets"),
+    (
+        rf"{_LEAD}<m>{_OF} <n>(?: weekly| total| hard)? sets(?: total| in total)?(?: a week| weekly| per week)?",
+        "{m} {n} sets",
+    ),
 )
 _OFTEN: Final[Rows] = (
     (
@@ -49,9 +55,10 @@ def limit_said(clause: str, whole: str, lexicon: Lexicon) -> str | None:
     plainer = clause
     for words, plain in _PLAINER:
         plainer = words.sub(plain, plainer)
-    if re.search(r"\bsets?\b", whole) and not re.search(r"\b(?:per|a|each|every) (?:session|day|workout)\b", plainer):
-        if (limit := said(plainer, _LIMITS, lexicon)) is not None:
-            return limit if _each(limit) else None
+    of_a_day = re.search(r"\b(?:per|a|each|every) (?:session|day|workout)\b", plainer)
+    limit = said(plainer, _LIMITS, lexicon) if re.search(r"\bsets?\b", whole) and not of_a_day else None
+    if limit is not None:
+        return limit if _each(limit) else None
     often = said(plainer, _OFTEN, lexicon)
     return often if often and _each(often) and not re.search(r" [017-9] times", often) else None
 

@@ -37,9 +37,7 @@ _SAYS: Final = (
 )
 """Who says so: what follows is read as if the client had said it."""
 _LINKS: Final = r"(?:(?:and|but|so|also|plus|then|while|because|since|as|though|although|that's why)\s+)*"
-_WHO: Final = (
-    r"(?:(?:i|we|he|she|they|you|it|(?:my |the |our |new |this )*(?:client|athlete|trainee|lady|guy|customer|member))\s+)?"
-)
+_WHO: Final = r"(?:(?:i|we|he|she|they|you|it|(?:my |the |our |new |this )*(?:client|athlete|trainee|lady|guy|customer|member))\s+)?"
 _HEDGES: Final = re.compile(
     r"\b(?:really|please|also|too|mostly|mainly|especially|definitely|ideally|honestly|actually|always|of course|"
     r"as well|still|if possible|for me|for him|for her|truly|first and foremost|above all|basically|for now|at the moment|"

@@ -6,7 +6,9 @@ from typing import Final
 
 from setwright.solver.brief.phrase.wording.patterns.matching import Rows
 
-_BIG: Final = r"(?:bigger|wider|thicker|broader|stronger|larger|rounder|fuller|more|visible|big|wide|thick|strong|round)"
+_BIG: Final = (
+    r"(?:bigger|wider|thicker|broader|stronger|larger|rounder|fuller|more|visible|big|wide|thick|strong|round)"
+)
 _TO_GROW: Final = (
     r"(?:grow|build(?: up)?|bring(?:ing)? up|develop|focus(?:s?ing|ed)?(?: more)? on|prioriti[sz]e|emphasi[sz]e|work on|"
     r"target|push up|add size to|put size on|concentrate on|speciali[sz]e in|improve|strengthen|put on)"
@@ -32,7 +34,10 @@ _AS_IT_IS: Final = (
 GROWN: Final[Rows] = (
     (rf"(?:<want> )?<my>(?:{_BIG}|{_BIG} and {_BIG}) <g>", "grow {g}"),
     (rf"<want> <g>(?: to (?:grow|catch up|(?:be|get|look|become) {_BIG}))?", "grow {g}"),
-    (rf"(?:(?:<want>|to|can you|let us|goal is to|the goal is to|aim is to) )?{_TO_GROW} <g>(?: {_FIRST})?", "grow {g}"),
+    (
+        rf"(?:(?:<want>|to|can you|let us|goal is to|the goal is to|aim is to) )?{_TO_GROW} <g>(?: {_FIRST})?",
+        "grow {g}",
+    ),
     (rf"<g> (?:<be> )?{_WEAK}", "grow {g}"),
     (
         r"<g> (?:lags?(?: a bit| a little)? behind|lags?|matters? most(?: to me)?|(?:comes?|goes|<be>) (?:first|most important)|"
@@ -52,11 +57,20 @@ GROWN: Final[Rows] = (
 )
 HELD: Final[Rows] = (
     (rf"(?:just )?(?:<want> )?<keep> <m>(?: {_AS_IT_IS})", "hold {m}"),
-    (r"(?:just )?(?:<want> )?(?:to )?(?:keep|keeping|hold|holding|maintain|maintaining|preserve) <m>(?: strong)?", "hold {m}"),
-    (r"<m> (?:<be> )?(?:just |only )?(?:(?:on|at|in|to|for) )?(?:maintenance|hold|maintained|kept)(?: only)?", "hold {m}"),
+    (
+        r"(?:just )?(?:<want> )?(?:to )?(?:keep|keeping|hold|holding|maintain|maintaining|preserve) <m>(?: strong)?",
+        "hold {m}",
+    ),
+    (
+        r"<m> (?:<be> )?(?:just |only )?(?:(?:on|at|in|to|for) )?(?:maintenance|hold|maintained|kept)(?: only)?",
+        "hold {m}",
+    ),
     (rf"<m> (?:can |should |to )?(?:stays?|remains?)(?: put| {_AS_IT_IS})", "hold {m}"),
     (r"(?:just |only )?(?:maintenance|maintain)(?: work)?(?: only)? (?:for|of|on) <m>", "hold {m}"),
-    (r"(?:a bit |a little )?(?:less|fewer|smaller)(?: (?:sets|volume|work|focus|emphasis))*(?: (?:for|of|on))? <m>", "hold {m}"),
+    (
+        r"(?:a bit |a little )?(?:less|fewer|smaller)(?: (?:sets|volume|work|focus|emphasis))*(?: (?:for|of|on))? <m>",
+        "hold {m}",
+    ),
     (r"do(?:es)? not need (?:much|a lot of|many sets (?:for|of)) <m>", "hold {m}"),
     (r"<m> (?:just |only )?enough to (?:keep|maintain|hold) (?:it|them)", "hold {m}"),
     (r"<m> gets? enough(?: work| already)*", "hold {m}"),

@@ -101,7 +101,9 @@ def _in_a_row(part: str, lexicon: Lexicon) -> list[str]:
         return [part]
     found, words = [], part.replace(" with ", " ").split()
     while words:
-        length = next((n for n in range(min(4, len(words)), 0, -1) if _name("k", " ".join(words[:n]), lexicon, alone=True)), 0)
+        length = next(
+            (n for n in range(min(4, len(words)), 0, -1) if _name("k", " ".join(words[:n]), lexicon, alone=True)), 0
+        )
         if not length:
             return [part]
         found.append(" ".join(words[:length]))

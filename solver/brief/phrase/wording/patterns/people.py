@@ -14,7 +14,10 @@ _PERSON: Final = (
     r"(?:[a-z]+ )?player|lifter)"
 )
 _ROWS: Final = (
-    (rf"(?:{_PERSON},? )?(?:am |is |aged? |age |turned |just turned )*(\d\d)(?: years? old| years? of age| y/?o| yrs?(?: old)?| y)?(?: {_PERSON})?", r"age \1"),
+    (
+        rf"(?:{_PERSON},? )?(?:am |is |aged? |age |turned |just turned )*(\d\d)(?: years? old| years? of age| y/?o| yrs?(?: old)?| y)?(?: {_PERSON})?",
+        r"age \1",
+    ),
     (rf"(?:am |is )?(?:a |an )?(\d\d)[- ](?:years?|yr)[- ]old(?: {_PERSON})?(?: of \d)?", r"age \1"),
     (rf"(?:am |is )?(?:a |an )?(?:age )(\d\d) {_PERSON}(?: of \d)?", r"age \1"),
     (r"(?:am |is )?(\d\d) and (?:fit as a fiddle|fit|healthy|still fit|in good shape)", r"age \1"),
@@ -31,7 +34,10 @@ _ROWS: Final = (
         r"(?:have )?(?:been )?(?:lifting|training)(?: seriously| regularly)? for (?:about |over |more than |around )?(?:1\d|2\d|3\d) years",
         "advanced",
     ),
-    (r"(?:have )?(?:been )?(?:lifting|training)(?: seriously| regularly)? for (?:about |around )?[2-4] years", "intermediate"),
+    (
+        r"(?:have )?(?:been )?(?:lifting|training)(?: seriously| regularly)? for (?:about |around )?[2-4] years",
+        "intermediate",
+    ),
     (
         r"(?:(?:train|trains|lift|lifts|training|work out|am|is) )?(?:(?:mostly |all )?(?:by (?:myself|himself|herself)|on my own|"
         r"alone|solo)|without a (?:spotter|partner)|(?:have |has )?no (?:spotter|training partner)|there is no spotter|nobody (?:to )?spots?"
@@ -55,7 +61,10 @@ _ROWS: Final = (
         r"(?:just )?(?:want |wants )?(?:to )?(?:keep|maintain|hold on to) (?:what (?:i|he|she) (?:have|has)|(?:my|the|his|her) muscles?(?: i have)?)",
         "minimum dose",
     ),
-    (r"(?:just )?(?:want |wants )?(?:a )?balanced(?: (?:training|week|plan|programme|program))?|otherwise balanced", "balanced"),
+    (
+        r"(?:just )?(?:want |wants )?(?:a )?balanced(?: (?:training|week|plan|programme|program))?|otherwise balanced",
+        "balanced",
+    ),
     (
         r"(?:pair(?:ing)?(?: up)?|supersett?(?:ing)?)(?: (?:the|my|some|most))*(?: (?:exercises|lifts|sets|things|stuff|everything))?"
         r"(?: up)?(?: (?:to save time|if it saves time|where possible|is fine|is ok|is good|welcome))*|(?:like|likes|love|loves|enjoy|want|use|do) (?:doing )?supersets|supersets? "
@@ -68,9 +77,15 @@ _ROWS: Final = (
         "no pairs",
     ),
     (r"drop sets (?:are )?(?:not|out|no|off)", "no techniques"),
-    (r"(?:low|lower|few|fewer) rep(?:s|etitions)(?: work)?|heavy (?:weights )?(?:and |with )?low(?:er)? reps", "lower reps"),
+    (
+        r"(?:low|lower|few|fewer) rep(?:s|etitions)(?: work)?|heavy (?:weights )?(?:and |with )?low(?:er)? reps",
+        "lower reps",
+    ),
     (r"(?:high|higher|more|many) rep(?:s|etitions)(?: work)?", "higher reps"),
-    (r"(?:the )?gym (?:is|gets) (?:always |too |very |so )*(?:busy|packed|crowded|full)(?: (?:then|after work|at that time))?", "gym, busy"),
+    (
+        r"(?:the )?gym (?:is|gets) (?:always |too |very |so )*(?:busy|packed|crowded|full)(?: (?:then|after work|at that time))?",
+        "gym, busy",
+    ),
 )
 PEOPLE: Final = tuple(
     (

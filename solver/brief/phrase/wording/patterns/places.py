@@ -20,7 +20,12 @@ _SOME: Final = (
     r"standard|small|pair|full set of|just|only|basic|proper)\s+)+(?=[a-z])"
 )
 _PLAINER: Final = (
-    (re.compile(r"\bdumb-?bells? (?:(?:that |which )?(?:go|goes) )?(?:up to|to|max(?:imum)?|of up to) (\d+) ?(kg|lbs?|kilos?|pounds)?"), r"dumbbells to \1 \2"),
+    (
+        re.compile(
+            r"\bdumb-?bells? (?:(?:that |which )?(?:go|goes) )?(?:up to|to|max(?:imum)?|of up to) (\d+) ?(kg|lbs?|kilos?|pounds)?"
+        ),
+        r"dumbbells to \1 \2",
+    ),
     (re.compile(r"\bdumb-?bells? (?:of )?\d+(?: ?(?:-|to|and) ?)(\d+) ?(kg|lbs?)"), r"dumbbells to \1 \2"),
     (re.compile(r"\b(?:2 |two )?(\d+) ?(kg|lbs?) dumb-?bells?"), r"dumbbells to \1 \2"),
     (re.compile(_SOME), ""),
@@ -32,12 +37,16 @@ _UNUSED: Final = re.compile(
     r"(?<=kettlebells )\(?(?:\d+ ?x ?)?\d+(?: and \d+)? ?(?:kg|kilos?|lbs?)\)?)"
 )
 """Weights that no week uses: of kettlebells and of plates."""
+_NOT_A_PAIR: Final = re.compile(r"\b(?:1|a single|single) (?:\d+ ?kg )?dumb-?bell\b")
 _WEIGHT: Final = re.compile(r"dumbbells (to \d+ ?(?:kg|lbs?|kilos?|pounds)?)")
 _THERE: Final[Rows] = (
     (rf"(?:(?:at|in|from) )?{_ROOM} (?:with|has|has got|have|having|only has)(?: only| just)? <k>", "{k}"),
     (r"<k>", "{k}"),
     (rf"(?:<have> |all (?:i|we|he|she) (?:have|has|own) is )?<k>(?: {_ROOM})?", "{k}"),
-    (rf"(?:<have> |only |just |nothing but |at |in |using )?<k>(?: {_ROOM})?(?: only| to use| there| available| to work with)?", "{k}"),
+    (
+        rf"(?:<have> |only |just |nothing but |at |in |using )?<k>(?: {_ROOM})?(?: only| to use| there| available| to work with)?",
+        "{k}",
+    ),
     (rf"(?:trains?|lifts?|works? out|training|am|is|are|<be>) (?:{_ROOM} )?(?:with|using|on) <k>(?: {_ROOM})?", "{k}"),
     (rf"<k> {_ROOM}", "{k}"),
 )
@@ -72,6 +81,8 @@ _WHOLE: Final = (
 
 def place_said(clause: str, lexicon: Lexicon) -> tuple[str, str] | None:
     """What there is or is not, with the weights that no week uses; None where the clause says nothing of it."""
+    if _NOT_A_PAIR.search(clause):
+        return None
     bare = _UNUSED.sub(" ", clause)
     unused = ", ".join(weight.strip(" ()") for weight in _UNUSED.findall(clause))
     for whole, words in _WHOLE:
@@ -79,8 +90,8 @@ def place_said(clause: str, lexicon: Lexicon) -> tuple[str, str] | None:
             return words, unused
     if (absent := said(" ".join(bare.split()), _ABSENT, lexicon)) is not None:
         return absent.replace(" and ", " or "), unused
-    for words, plain in _PLAINER:
-        bare = words.sub(plain, bare)
+    for pattern, plain in _PLAINER:
+        bare = pattern.sub(plain, bare)
     weight = _WEIGHT.search(bare)
     if weight:
         bare = bare.replace(weight[1], "", 1)
