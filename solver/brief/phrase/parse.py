@@ -18,6 +18,7 @@ from setwright.solver.brief.phrase.day_words import at_count_of_days, at_weekday
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.durations import at_duration
 from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
+from setwright.solver.brief.phrase.place_settling import settle_place
 from setwright.solver.brief.phrase.token_reader import TokenReader
 from setwright.solver.brief.phrase.tokens import plain
 from setwright.solver.brief.phrase.unrecognised import take_unrecognised
@@ -107,13 +108,7 @@ def draft_phrase(
             take_unrecognised(reader, LEADERS)
     draft.put_rest(catalogue)
     _put_days(reader, draft, days)
-    if draft.raw.get("equipment") == "home-dumbbells" and "bench" in draft.raw.get("without", ()):
-        draft.raw["equipment"] = ["dumbbell"]
-    if draft.home and "equipment" not in draft.raw and not reader.faults:
-        reader.fault(
-            "'home' does not say what is there",
-            "write at home with dumbbells, home gym, barbell garage, bands or bodyweight",
-        )
+    settle_place(reader, draft)
     return draft.raw, tuple(dict.fromkeys(reader.faults))
 
 

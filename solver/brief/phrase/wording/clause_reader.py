@@ -24,7 +24,7 @@ _JOINS: Final = re.compile(
 _DAYS_SAID: Final = re.compile(
     r"\b\d ?x ?\d\d\d?(?: min)?(?: weekly)?(?![^\s,;.]| min| ?kg| ?lb)|\b\d days x \d+ min\b"
 )
-_TRAILING: Final = re.compile(r"(?: (?:and|but|so|plus|or|with|from|for|on|at|in|to))+$")
+_TRAILING: Final = re.compile(r"(?: (?:and|so|plus|with|from|for|on|at|in))+$")
 """What is left hanging where the days have gone to the front."""
 SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
 """How a clause begins that asks for something not to be."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from functools import cache
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
 from setwright.solver.brief.phrase.wording.counts import counts_parted
@@ -34,8 +34,9 @@ class Wording(NamedTuple):
 
 def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
+    asked = text.lower()
     text = _spaced(_rewritten(text.lower(), (*SPELLING, *MARKS)))
-    if days_at_most(text, lexicon):
+    if days_at_most(text, lexicon) or _QUESTION.search(asked):
         return Wording("", ())
     text = with_weekdays(text)
     text = _rewritten(text, (*FRACTIONS, *NUMBERS))
@@ -55,6 +56,13 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
     return Wording(", ".join([text, *sports]), sayings.over)
+
+
+_QUESTION: Final = re.compile(
+    r"(?:^|[.!?;,] )(?:so |and |hi |hello |hey |coach )*(?:is|are|am|do|does|did|should|was|were|how|why|what|when|which|who|can i|could i|may i|shall i|"
+    r"will i|would it|would that)\b[^.?!]*\?"
+)
+"""A question asks for an answer, not for a week; `can you make me a plan?` is none."""
 
 
 def _rewritten(text: str, rewrites: Rewrites) -> str:

@@ -42,7 +42,7 @@ NAMES: Final[Rewrites] = (
     (r"\b(?:during |on |every )*(?:the )?week-?days?\b|\bduring the week\b", "mon-fri"),
 )
 _EXCEPT: Final = re.compile(
-    rf"\b(mon-fri|7 days|every day|daily)\s*,?\s*(?:except|apart from|but not|not|without|excluding|save)(?: for)?(?: on)?\s+({_DAY})\b"
+    rf"\b(mon-fri|7 days|every day|daily|all days|any day)\s*,?\s*(?:except|apart from|but not|but|not|without|excluding|save)(?: for)?(?: on)?\s+({_DAY})\b"
 )
 
 
