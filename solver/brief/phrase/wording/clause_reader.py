@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
+from setwright.solver.brief.phrase.wording.joining import TAKEN
 from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty, is_who
 from setwright.solver.brief.phrase.wording.patterns.health import health_said
 from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
@@ -63,10 +64,11 @@ class ClauseReader:
     def said(self, clause: str, alone: bool = True) -> str | None:
         """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
         plain = in_full(clause)
-        for words in dict.fromkeys((plain, _TRAILING.sub("", plain))):
-            if words != plain and _DAYS_SAID.fullmatch(words):
+        bare, taken = _without_mark(plain)
+        for words in dict.fromkeys((bare, _TRAILING.sub("", bare))):
+            if words != bare and _DAYS_SAID.fullmatch(words):
                 return None
-            if (found := self._one(words, alone)) is not None:
+            if (found := self._one(words, alone, taken)) is not None:
                 return found
         if len(plain) > _LONGEST:
             return None
@@ -75,7 +77,7 @@ class ClauseReader:
             if before.split()[-1:] and before.split()[-1] in _ALL_BUT:
                 continue
             kept = len(self.over)
-            first = self._one(before)
+            first = self._one(_without_mark(before)[0], taken=TAKEN in before)
             alone = join[0].strip(" ,") in (
                 *_NEW_CLAUSE,
                 *(("but",) if self.lexicon.resolve(_last_name(first), ITEM_KINDS) else ()),
@@ -87,7 +89,7 @@ class ClauseReader:
             del self.over[kept:]
         return None
 
-    def _one(self, clause: str, alone: bool = True) -> str | None:
+    def _one(self, clause: str, alone: bool = True, taken: bool = False) -> str | None:
         """What a clause that is not parted says; an empty text where it is an aside."""
         if is_empty(clause):
             return ""
@@ -116,10 +118,15 @@ class ClauseReader:
         if alone and (lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon)):
             self.bare_lifts = True
             return lifts
-        if is_aside(clause):
+        if not taken and is_aside(clause):
             self.over.append(clause)
             return ""
         return None
+
+
+def _without_mark(clause: str) -> tuple[str, bool]:
+    """The clause without the marks of what was taken out of it, and whether there were any."""
+    return " ".join(clause.replace(TAKEN, " ").split()), TAKEN in clause
 
 
 def _last_name(said_before: str | None) -> str:

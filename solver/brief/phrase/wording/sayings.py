@@ -7,6 +7,7 @@ from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 from setwright.solver.brief.phrase.wording.clause_reader import ITEM_KINDS, LIFT_KINDS, SHUNNING, THING, ClauseReader
+from setwright.solver.brief.phrase.wording.joining import TAKEN
 from setwright.solver.brief.phrase.wording.patterns.lifts import NAMED as NAMED_LIFTS
 from setwright.solver.brief.phrase.wording.patterns.matching import in_full, said
 from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAMED_MUSCLES
@@ -40,7 +41,10 @@ class Sayings:
         clauses: list[str] = []
         waiting = _clauses(self.whole)
         while waiting:
-            clause = waiting.pop(0)
+            marked = waiting.pop(0)
+            clause = " ".join(marked.replace(TAKEN, " ").split())
+            if not clause:
+                continue
             if self._goes_on(clause, clauses):
                 return ""
             if _NUMBER.fullmatch(clause) and not self.reader.of_person:
@@ -48,8 +52,8 @@ class Sayings:
                 continue
             if clauses and self._repeats(clause, clauses[-1]):
                 continue
-            found = self.reader.said(clause)
-            if found is None and waiting and (both := self.reader.said(f"{clause} {waiting[0]}")) is not None:
+            found = self.reader.said(marked)
+            if found is None and waiting and (both := self.reader.said(f"{marked} {waiting[0]}")) is not None:
                 found = both
                 waiting.pop(0)
             clauses.append(clause if found is None else found)
