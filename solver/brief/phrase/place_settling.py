@@ -13,8 +13,10 @@ _OWN: Final[Mapping[str, str]] = {"home-dumbbells": "dumbbell", "bands": "band"}
 
 
 def settle_place(reader: TokenReader, draft: BriefDraft) -> None:
-    """Make dumbbells without a bench the dumbbells alone; fault an item that is said to be there and not there, and a home
-    of which nothing is said."""
+    """Make dumbbells without a bench the dumbbells alone.
+
+    Faults an item that is said to be there and not there, and a home of which nothing is said.
+    """
     equipment: Any = draft.raw.get("equipment")
     absent = draft.raw.get("without", ())
     if equipment == "home-dumbbells" and "bench" in absent:

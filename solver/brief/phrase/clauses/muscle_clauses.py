@@ -17,8 +17,12 @@ def emphasis_clause(reader: TokenReader, draft: BriefDraft, emphasis: str, word:
     if any(reader.take(*words) for words in THE_REST):
         draft.rest = emphasis
         return
+    start = reader.position
     for match in take_names(reader, MUSCLES, word, "a muscle or group"):
         draft.muscle(match.id, emphasis=emphasis, **take_limits(reader))
+    if any(token.text == "or" for token in reader.tokens[start : reader.position]):
+        said = reader.text_from(start)
+        reader.fault(f"'{word} {said}' leaves open which it is", "name one of them, or write and for both")
 
 
 def sets_clause(reader: TokenReader, draft: BriefDraft) -> bool:
@@ -57,7 +61,7 @@ def limit_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     if _take_trailing(reader):
         draft.muscle(match.id, emphasis="priority")
         return True
-    if reader.at_separator() and (second := reader.match(MUSCLES, 1)):
+    if reader.at_separator() and not reader.sees("or") and (second := reader.match(MUSCLES, 1)):
         at = reader.position
         reader.position += 1 + second.length
         if _take_trailing(reader):

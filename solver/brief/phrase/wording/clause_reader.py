@@ -93,18 +93,19 @@ class ClauseReader:
         """What a clause that is not parted says; an empty text where it is an aside."""
         if is_empty(clause):
             return ""
-        if of_person := person_said(clause) or health_said(clause, self.lexicon):
-            if limit_said(clause, self.whole, self.lexicon) is None and said(clause, MUSCLES, self.lexicon) is None:
-                self.of_person = True
-                return of_person
+        of_muscles = limit_said(clause, self.whole, self.lexicon) or said(clause, MUSCLES, self.lexicon)
+        of_person = None if of_muscles else person_said(clause) or health_said(clause, self.lexicon)
+        if of_person:
+            self.of_person = True
+            return of_person
         self.of_person = is_who(clause)
         if _DAYS_SAID.fullmatch(clause):
             return clause
         if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
             return clause
         found = (
-            limit_said(clause, self.whole, self.lexicon)
-            or said(clause, (*MUSCLES, *(NAMED_MUSCLES if alone else ())), self.lexicon)
+            of_muscles
+            or (said(clause, NAMED_MUSCLES, self.lexicon) if alone else None)
             or said(clause, LIFTS, self.lexicon)
         )
         if found is not None:
