@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
-from setwright.solver.brief.phrase.wording.joining import TAKEN
+from setwright.solver.brief.phrase.wording.days.joining import TAKEN
 from setwright.solver.brief.phrase.wording.patterns.asides import is_aside, is_empty, is_who
 from setwright.solver.brief.phrase.wording.patterns.health import health_said
 from setwright.solver.brief.phrase.wording.patterns.lifts import EXCEPTED, LIFTS
@@ -25,6 +25,8 @@ _JOINS: Final = re.compile(
 _DAYS_SAID: Final = re.compile(
     r"\b\d ?x ?\d\d\d?(?: min)?(?: weekly)?(?![^\s,;.]| min| ?kg| ?lb)|\b\d days x \d+ min\b"
 )
+_NAMED_DAYS: Final = re.compile(r"(?:(?:mon|tue|wed|thu|fri|sat|sun)[ -])+\d+ min")
+"""Days with their minutes; what stands beside them is left to the day clauses."""
 _TRAILING: Final = re.compile(r"(?: (?:and|so|plus|with|from|for|on|at|in))+$")
 """What is left hanging where the days have gone to the front."""
 SHUNNING: Final = ("no ", "avoid ", "without ", "dislike ")
@@ -65,6 +67,8 @@ class ClauseReader:
         """What a clause says, or its parts at a joining word where all of them say something; None where it is not known."""
         plain = in_full(clause)
         bare, taken = _without_mark(plain)
+        if _NAMED_DAYS.fullmatch(bare):
+            return bare
         for words in dict.fromkeys((bare, _TRAILING.sub("", bare))):
             if words != bare and _DAYS_SAID.fullmatch(words):
                 return None
@@ -93,14 +97,14 @@ class ClauseReader:
         """What a clause that is not parted says; an empty text where it is an aside."""
         if is_empty(clause):
             return ""
+        if _DAYS_SAID.fullmatch(clause):
+            return clause
         of_muscles = limit_said(clause, self.whole, self.lexicon) or said(clause, MUSCLES, self.lexicon)
         of_person = None if of_muscles else person_said(clause) or health_said(clause, self.lexicon)
         if of_person:
             self.of_person = True
             return of_person
         self.of_person = is_who(clause)
-        if _DAYS_SAID.fullmatch(clause):
-            return clause
         if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
             return clause
         found = (

@@ -7,22 +7,27 @@ from functools import cache
 from typing import Final, NamedTuple
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
-from setwright.solver.brief.phrase.wording.counts import counts_parted
+from setwright.solver.brief.phrase.wording.days.counts import counts_parted
+from setwright.solver.brief.phrase.wording.days.joining import joined, themed
+from setwright.solver.brief.phrase.wording.days.schedule import scheduled
+from setwright.solver.brief.phrase.wording.days.sports import without_sport
+from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
+from setwright.solver.brief.phrase.wording.days.weekdays import (
+    NAMES,
+    with_weekdays,
+    without_days_off,
+    without_exceptions,
+)
 from setwright.solver.brief.phrase.wording.emphasis import EMPHASIS
 from setwright.solver.brief.phrase.wording.fillers import FILLERS, LEFT_OVER
 from setwright.solver.brief.phrase.wording.health import HEALTH
-from setwright.solver.brief.phrase.wording.joining import joined, themed
 from setwright.solver.brief.phrase.wording.kit import KIT, SPELLING
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
 from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most
 from setwright.solver.brief.phrase.wording.sayings import Sayings
-from setwright.solver.brief.phrase.wording.schedule import scheduled
-from setwright.solver.brief.phrase.wording.sports import without_sport
 from setwright.solver.brief.phrase.wording.style import STYLE
-from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
 from setwright.solver.brief.phrase.wording.wants import wanted
-from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_days_off, without_exceptions
 
 
 class Wording(NamedTuple):

@@ -7,7 +7,7 @@ from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 from setwright.solver.brief.phrase.wording.clause_reader import ITEM_KINDS, LIFT_KINDS, SHUNNING, THING, ClauseReader
-from setwright.solver.brief.phrase.wording.joining import TAKEN
+from setwright.solver.brief.phrase.wording.days.joining import TAKEN
 from setwright.solver.brief.phrase.wording.patterns.lifts import NAMED as NAMED_LIFTS
 from setwright.solver.brief.phrase.wording.patterns.matching import in_full, said
 from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAMED_MUSCLES

@@ -70,8 +70,9 @@ def in_full(clause: str) -> str:
 
 def said(clause: str, rows: Rows, lexicon: Lexicon) -> str | None:
     """What the first row that fits says, in the words of the clauses; None where none does."""
+    bare = _before().sub("", clause, count=1)
     for pattern, words in rows:
-        found = _compiled(pattern).fullmatch(clause)
+        found = _compiled(pattern).fullmatch(bare) or (_compiled(pattern).fullmatch(clause) if bare != clause else None)
         if not found:
             continue
         if _EITHER.search(clause) and not words.startswith(_OF_ALL):
@@ -88,8 +89,14 @@ def _named(key: str, text: str, lexicon: Lexicon) -> str:
 
 
 @cache
+def _before() -> re.Pattern[str]:
+    """Joining words, who says it and of whom, at the front of a clause."""
+    return re.compile(_LINKS + _SAYS + _WHO)
+
+
+@cache
 def _compiled(pattern: str) -> re.Pattern[str]:
     def stands_for(place: re.Match[str]) -> str:
         return _WORDS.get(place[1]) or rf"(?P<{place[1]}>.+?)"
 
-    return re.compile(_LINKS + _SAYS + _WHO + re.sub(r"<([a-z]+\d?)>", stands_for, pattern))
+    return re.compile(re.sub(r"<([a-z]+\d?)>", stands_for, pattern))

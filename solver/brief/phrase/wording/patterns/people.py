@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 from typing import Final
 
 _PERSON: Final = (
@@ -87,22 +88,19 @@ _ROWS: Final = (
         "gym, busy",
     ),
 )
-PEOPLE: Final = tuple(
-    (
-        re.compile(
-            r"(?:(?:and|but|so|also|because|since|as|then) )*(?:(?:i|we|he|she|you|they|(?:my |the |new |our )*client) )?(?:"
-            + pattern.replace("<want>", "want to |want ")
-            + ")"
-        ),
-        words,
-    )
-    for pattern, words in _ROWS
+_WHO: Final = (
+    r"(?:(?:and|but|so|also|because|since|as|then) )*(?:(?:i|we|he|she|you|they|(?:my |the |new |our )*client) )?"
 )
+
+
+@cache
+def _compiled(pattern: str) -> re.Pattern[str]:
+    return re.compile(f"{_WHO}(?:{pattern.replace('<want>', 'want to |want ')})")
 
 
 def person_said(clause: str) -> str | None:
     """The age, experience, goal or way of training of a clause; None where it says none of them."""
-    for pattern, words in PEOPLE:
-        if found := pattern.fullmatch(clause):
+    for pattern, words in _ROWS:
+        if found := _compiled(pattern).fullmatch(clause):
             return found.expand(words)
     return None

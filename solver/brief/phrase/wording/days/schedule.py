@@ -6,7 +6,7 @@ import re
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
-from setwright.solver.brief.phrase.wording.day_groups import COUNT, DAY, DAYS, OTHERS, DayGroup, group_of, settled
+from setwright.solver.brief.phrase.wording.days.day_groups import COUNT, DAY, DAYS, OTHERS, DayGroup, group_of, settled
 from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
 _SEGMENTS: Final = re.compile(
