@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from pathlib import Path
-from typing import Any, Protocol
+from typing import Any, Literal, Protocol
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
@@ -72,7 +72,7 @@ def _in_plainer_words(text: str, catalogue: Catalogue, rule_ids: Sequence[str] |
     from setwright.solver.brief.phrase.wording.rewriting import plain_wording
 
     lexicon = lexicon_of(catalogue)
-    plainer = plain_wording(plain(text), lexicon)
+    plainer, passed_over = plain_wording(plain(text), lexicon)
     # No near words are sought: where there are faults, those of the sentence as it was written are told.
     raw, faults = draft_phrase(plainer, catalogue, replace(lexicon, spellings=dict.fromkeys(lexicon.spellings, ())))
     if faults:
@@ -82,8 +82,9 @@ def _in_plainer_words(text: str, catalogue: Catalogue, rule_ids: Sequence[str] |
     except UsageFault:
         return None
     private = found.brief.client.cautions or found.brief.client.age is not None
-    told = Assumption("health" if private else "plan", f"read as: {plainer}")
-    return replace(found, assumed=(told, *found.assumed))
+    told = [f"read as: {plainer}", *([f"passed over: {'; '.join(passed_over)}"] if passed_over else [])]
+    kind: Literal["health", "plan"] = "health" if private else "plan"
+    return replace(found, assumed=(*(Assumption(kind, text) for text in told), *found.assumed))
 
 
 def _from_input(stdin: Input, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> ParsedBrief:

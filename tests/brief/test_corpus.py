@@ -1,4 +1,4 @@
-"""Some six hundred sentences of coaches and clients, each with what a person understands by it.
+"""Some seven hundred sentences of coaches and clients, each with what a person understands by it.
 
 They were written without a look at what the program reads. None may be taken for something else; the share that is
 understood is measured here, so that it can only grow.
@@ -23,7 +23,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief
 CATALOGUE = load_catalogue()
 PHRASES: list[dict[str, Any]] = tomllib.loads(Path(__file__).with_name("phrases.toml").read_text("utf-8"))["phrase"]
 MEANT = [phrase for phrase in PHRASES if "refused" not in phrase]
-LEAST_UNDERSTOOD = 0.59
+LEAST_UNDERSTOOD = 0.82
 """The part of the sentences with a meaning that is understood; the aim is 0.95."""
 
 
@@ -65,7 +65,7 @@ def test_the_corpus_is_large_and_says_nothing_twice() -> None:
     [
         ("I can train four times a week, fifty minutes a go.", "4 days x 50 min"),
         ("M/W/F 45", "mon wed fri 45"),
-        ("an hour and a half on Saturdays, 30 on weekdays", "90 min on sat, 30 min mon-fri"),
+        ("an hour and a half on Saturdays, 30 on weekdays", "sat 90 min, mon-fri 30 min"),
         ("weekdays apart from Wednesday, 45 mins", "mon tue thu fri 45 min"),
         ("glutes and hams, tue thu, 40 mins each", "grow glutes and hamstrings"),
         ("football Tuesdays and Thursdays, lifting mon fri 45 min", "sport football on thu"),
@@ -119,6 +119,48 @@ TURNED_ROUND = (
     "3 days 40 min with a friend, no supersets with her",
     "3 days 40 min, big legs already",
     "mon wed fri 40 min, not fri 50 min",
+    "I don't want bigger legs, 3 days 40 min",
+    "hello, 3 days 40 min, no squats, lunges",
+    "3 days 40 min, please, no calves, side delts",
+    "hello, 3 days 40 min, no rack, dumbbells and bench",
+    "3 days 40 min, nothing but squats",
+    "3 days 40 min, I have nothing but a rack",
+    "3 days 40 min, only squats",
+    "3 days 40 min, legs only twice a week",
+    "3 days 40 min, legs twice a week at most",
+    "3 days 40 min, chest 10 sets per session",
+    "3 days 40 min, at most 5 exercises per day",
+    "3 days 40 min, 12-16 sets for back and chest",
+    "3 days 40 min, either arms or legs",
+    "3 days 40 min, arms or legs first",
+    "3 days 40 min, arms don't need to grow",
+    "3 days 40 min, growth is not important",
+    "3 days 40 min, not new to the gym",
+    "3 days 40 min, no longer a beginner",
+    "3 days 40 min, my dad is 70",
+    "3 days 40 min, my mother has diabetes",
+    "3 days 40 min, knee pain is gone",
+    "3 days 40 min, knee does not hurt any more",
+    "3 days 40 min, I am not pregnant",
+    "3 days 40 min, I no longer have dumbbells",
+    "3 days 40 min, I might buy a kettlebell",
+    "3 days 40 min, I have only one dumbbell",
+    "I train with a barbell but have no barbell, 3 days 40 min",
+    "3 days 40 min, like before",
+    "my wife trains 3 days 40 min",
+    "kids have class mon wed 40 min",
+    "I walk 40 min on 3 days",
+    "I trained 3 days 40 min",
+    "do I train 3 days 40 min?",
+    "mon 60 min, or tue 60 min",
+    "after monday, 40 min",
+    "all but sunday 25 min",
+    "mon 40 min gym, wed 40 min, fri 40 min at home with bands",
+    "2 days of 30 min and 3 of 40, no more than 4 days",
+    "three days: 60, 45 and 45 minutes",
+    "3 days 40 min, squats on no account",
+    "3 days 40 min, if I am tired skip legs",
+    "3 days 40 min, no supersets except for arms",
 )
 """Sentences whose known words say the opposite, or something else, by the words around them."""
 
@@ -126,3 +168,50 @@ TURNED_ROUND = (
 @pytest.mark.parametrize("says", TURNED_ROUND)
 def test_what_the_words_around_turn_round_is_refused_and_not_taken_for_its_opposite(says: str) -> None:
     assert read(says) is None
+
+
+READ_RIGHTLY: dict[str, dict[str, Any]] = {
+    "all days but Sunday, 25 min": {"days": [f"{day} 25" for day in ("mon", "tue", "wed", "thu", "fri", "sat")]},
+    "three days, Mon Wed Fri, Friday only 25 minutes, the others 50": {"days": ["mon 50", "wed 50", "fri 25"]},
+    "4 sessions, three of 40 minutes and one of 70": {"days": ["40", "40", "40", "70"]},
+    "Sat 90 min in the gym, Tue and Thu 30 min at home with bands": {
+        "days": ["tue 30", "thu 30", "sat 90"],
+        "kit": ["bands", "commercial-gym"],
+        "place": ["tue bands", "thu bands", "sat commercial-gym"],
+    },
+    "I have no barbell but a bench and dumbbells, 3 x 40": {
+        "days": ["40", "40", "40"],
+        "kit": ["bench", "dumbbell"],
+        "without": ["barbell"],
+    },
+    "squats no, deadlifts yes, 3x45": {"days": ["45", "45", "45"], "avoid": ["squat"], "like": ["deadlift"]},
+    "my physio says no squats because of my knee, 3x45": {
+        "days": ["45", "45", "45"],
+        "avoid": ["squat"],
+        "cautions": ["knee"],
+    },
+    "more legs than arms, 3x45": {"days": ["45", "45", "45"], "priority": ["legs"]},
+}
+
+
+@pytest.mark.parametrize("says", READ_RIGHTLY)
+def test_what_turns_the_words_round_is_read(says: str) -> None:
+    parsed = read(says)
+    assert parsed is not None
+    assert differences(READ_RIGHTLY[says], parsed.brief, CATALOGUE) == []
+
+
+def test_what_is_passed_over_is_told() -> None:
+    parsed = read("Busy dad here, I sleep badly. 20 min every weekday, a 16 kg kettlebell")
+    assert parsed is not None
+    assert "passed over: busy dad here; i sleep badly; 16 kg: the week names no loads" in "\n".join(
+        a.text for a in parsed.assumed
+    )
+
+
+@pytest.mark.parametrize(
+    "aside", ["my back hurts at work", "I never sleep", "my dog weighs 30 kg", "I sit on a bench at work", "asthma"]
+)
+def test_no_aside_speaks_of_bodies_kit_or_numbers_or_denies(aside: str) -> None:
+    parsed = read(f"Hi coach, 3 days of 40 minutes, {aside}")
+    assert parsed is None or not any(a.text.startswith("passed over") for a in parsed.assumed)

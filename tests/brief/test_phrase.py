@@ -454,10 +454,10 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("40 min", ("'40 min' does not say on how many days; write for example 3 days x 40 min",)),
     ("3x40 at 6pm", ("'at 6pm' is not understood; say it in other words or in a brief file",)),
     (
-        "3x40 (grow delts)",
+        "3x40 [grow delts]",
         (
-            "'(' is not understood; say it in other words or in a brief file",
-            "')' is not understood; say it in other words or in a brief file",
+            "'[' is not understood; say it in other words or in a brief file",
+            "']' is not understood; say it in other words or in a brief file",
         ),
     ),
     (

@@ -76,7 +76,7 @@ class BriefDraft:
             own = (name,) if group is None else group.priority if ask.get("emphasis") == "priority" else group.otherwise
             named.update((*own, *(group.normal_when_priority if group else ())))
         for muscle in catalogue.muscles.values():
-            if muscle.size != "minor" and muscle.id not in named:
+            if (muscle.size != "minor" or self.rest == "none") and muscle.id not in named:
                 self.muscle(muscle.id, emphasis=self.rest)
 
     def muscle(self, name: str, **ask: Any) -> None:

@@ -14,8 +14,11 @@ from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, cycle_
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, other_aim, rest_between
 from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause, sets_clause
 from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
+from setwright.solver.brief.phrase.day_words import at_count_of_days, at_weekday
 from setwright.solver.brief.phrase.draft import BriefDraft
+from setwright.solver.brief.phrase.durations import at_duration
 from setwright.solver.brief.phrase.lexicon import Lexicon, lexicon_of
+from setwright.solver.brief.phrase.place_settling import settle_place
 from setwright.solver.brief.phrase.token_reader import TokenReader
 from setwright.solver.brief.phrase.tokens import plain
 from setwright.solver.brief.phrase.unrecognised import take_unrecognised
@@ -96,19 +99,24 @@ def draft_phrase(
     reader.stop_words = frozenset((*LEADERS, *(words[0] for words in FIXED if len(words) == 1)))
     draft, days = BriefDraft(reader), DayClauses()
     while True:
+        start = reader.position
         reader.skip_separators()
         if reader.done:
             break
+        _ask_which(reader, start)
         if not _clause(reader, draft, days):
             take_unrecognised(reader, LEADERS)
     draft.put_rest(catalogue)
     _put_days(reader, draft, days)
-    if draft.home and "equipment" not in draft.raw and not reader.faults:
-        reader.fault(
-            "'home' does not say what is there",
-            "write at home with dumbbells, home gym, barbell garage, bands or bodyweight",
-        )
+    settle_place(reader, draft)
     return draft.raw, tuple(dict.fromkeys(reader.faults))
+
+
+def _ask_which(reader: TokenReader, start: int) -> None:
+    """Keep the fault of `mon 60 min or tue 60 min`: days after `or` may take the place of those before it."""
+    either = any(token.text == "or" for token in reader.tokens[start : reader.position])
+    if either and (at_weekday(reader) or at_duration(reader) or (reader.number() and at_count_of_days(reader))):
+        reader.fault("'or' leaves open which days it is", "name one of them, or write and for both")
 
 
 def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:

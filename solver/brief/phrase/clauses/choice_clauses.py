@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from setwright.solver.brief.phrase.clauses.muscle_clauses import MUSCLES
+from setwright.solver.brief.phrase.clauses.muscle_clauses import MUSCLES, THE_REST
 from setwright.solver.brief.phrase.clauses.name_lists import take_names
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import KIND_NAMES, Kind
@@ -14,7 +14,7 @@ _EXERCISES: tuple[Kind, ...] = ("exercise",)
 _NO: tuple[Kind, ...] = (*MUSCLES, "item", "exercise", "movement")
 _AVOIDED: tuple[Kind, ...] = ("exercise", "movement")
 _KEPT: tuple[Kind, ...] = ("item", "exercise", "movement")
-_LIKED: tuple[Kind, ...] = ("item", "exercise")
+_LIKED: tuple[Kind, ...] = ("item", "exercise", "movement")
 _CAUTIONS: tuple[Kind, ...] = ("caution",)
 _JOINTS = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck")
 """Cautions whose word alone says too little: a movement or a place may be meant."""
@@ -24,6 +24,9 @@ _HAVING = ("with", "has", "have", "having", "had", "on", "a", "an", "the", "some
 
 def no_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
     """`no X`: none for a muscle, absent for an item, avoided for an exercise and all that are called like it."""
+    if any(reader.take(*words) for words in THE_REST):
+        draft.rest = "none"
+        return
     start, more_items = reader.position, False
     for place, match in enumerate(take_names(reader, _NO, word, "a muscle, an item of equipment or an exercise")):
         more_items = more_items or (place > 0 and match.kind == "item")
@@ -76,9 +79,9 @@ def list_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
         "dislike": ("dislike", _LIKED),
         "single": ("owned.single", ("item",)),
     }[word]
-    wanted = " or ".join(KIND_NAMES[kind] for kind in kinds if word != "without" or kind != "movement")
+    wanted = " or ".join(KIND_NAMES[kind] for kind in kinds if word == "avoid" or kind != "movement")
     for match in take_names(reader, kinds, word, wanted):
-        if match.kind in _AVOIDED and word in ("avoid", "dislike", "without"):
+        if match.kind == "movement" or (match.kind == "exercise" and word in ("avoid", "dislike", "without")):
             _add_family(reader, draft, "avoid" if word == "without" else field, match)
         else:
             draft.add(field, match.id)

@@ -8,17 +8,21 @@ from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.lexicon import Kind
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
-_THE_REST = (("the", "rest"), ("rest",), ("everything", "else"), ("all", "else"), ("all", "others"), ("the", "others"))
+THE_REST = (("the", "rest"), ("rest",), ("everything", "else"), ("all", "else"), ("all", "others"), ("the", "others"))
 MUSCLES: tuple[Kind, ...] = ("muscle", "group")
 
 
 def emphasis_clause(reader: TokenReader, draft: BriefDraft, emphasis: str, word: str) -> None:
     """Read the muscles after `grow`, `hold` and the like, each with its limits if it has any; or `the rest`."""
-    if any(reader.take(*words) for words in _THE_REST):
+    if any(reader.take(*words) for words in THE_REST):
         draft.rest = emphasis
         return
+    start = reader.position
     for match in take_names(reader, MUSCLES, word, "a muscle or group"):
         draft.muscle(match.id, emphasis=emphasis, **take_limits(reader))
+    if any(token.text == "or" for token in reader.tokens[start : reader.position]):
+        said = reader.text_from(start)
+        reader.fault(f"'{word} {said}' leaves open which it is", "name one of them, or write and for both")
 
 
 def sets_clause(reader: TokenReader, draft: BriefDraft) -> bool:
@@ -57,7 +61,7 @@ def limit_clause(reader: TokenReader, draft: BriefDraft) -> bool:
     if _take_trailing(reader):
         draft.muscle(match.id, emphasis="priority")
         return True
-    if reader.at_separator() and (second := reader.match(MUSCLES, 1)):
+    if reader.at_separator() and not reader.sees("or") and (second := reader.match(MUSCLES, 1)):
         at = reader.position
         reader.position += 1 + second.length
         if _take_trailing(reader):

@@ -50,6 +50,7 @@ class Place:
 def take_place(reader: TokenReader) -> Place | None:
     """Step over a place; None, with the reader unmoved, where none stands here."""
     start = reader.position
+    _step_over_home(reader)
     weight = _take_weight(reader)
     first = _take_thing(reader)
     if weight and (first is None or not _are_dumbbells(first)):
@@ -67,6 +68,15 @@ def take_place(reader: TokenReader) -> Place | None:
     if any(token.text == "or" for token in reader.tokens[start : reader.position]) and _is_a_choice(things):
         _fault_choice(reader, start)
     return Place(_equipment(reader, things), reader.text_from(start), *(dumbbells or (None, None, None)))
+
+
+def _step_over_home(reader: TokenReader) -> None:
+    """Step over `at home with` where what is there follows: `at home with bands`."""
+    start = reader.position
+    reader.take("at")
+    whole = reader.match(("kit",))
+    if (whole and whole.length > 1) or not (reader.take("home", "with") and reader.match(("item",))):
+        reader.position = start
 
 
 def _is_a_choice(things: list[Match]) -> bool:

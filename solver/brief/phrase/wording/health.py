@@ -20,7 +20,7 @@ HEALTH: Final[Rewrites] = (
     (r"\bgolfers elbow\b", "golfer's elbow"),
     (r"(?<=carpal tunnel) in both wrists\b", ""),
     (r"\bhurts?(?: a bit)? when [^,.;]*", "hurts"),
-    (r"\bsholders? (?=impingement)", "shoulder "),
+    (r"\bsh?oulders? (?=impingement)", "shoulder "),
     (
         r"\b(?:i'm|i am|she's|he's|aged?)? ?(\d\d)[- ]?(?:y/o|yo|y|yr old|yrs old|years? old|year-old|years? of age)\b",
         r"age \1",

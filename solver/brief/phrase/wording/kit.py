@@ -20,14 +20,16 @@ KIT: Final[Rewrites] = (
         r"\b(?:only|just) (dumbbells|bands|machines|bodyweight|a barbell|kettlebells?)\b|\b(dumbbells|bands|machines|bodyweight|kettlebells?|barbell) only\b",
         r"\1\2",
     ),
-    (r"\b(?:dumbells|dumbbels|dumbels|dbs)\b", "dumbbells"),
-    (r"\bkettelbells?\b", "kettlebell"),
     (r"\b(?:some|my|our|the) (?=(?:dumbbells|bands|barbell|rack|bench|kettlebells?)\b)", ""),
     (r"\b(?:full |normal |our |school |club |office )?(?:commercial )?gym\b(?! machines)", "commercial gym"),
     (r"\bhome commercial gym\b", "home gym"),
     (r"\bhotel commercial gym\b", "hotel gym"),
     (r"\bmachine commercial gym\b", "machine gym"),
     (r"\bgarage commercial gym\b", "garage gym"),
+)
+SPELLING: Final[Rewrites] = (
+    (r"\b(?:dumbells|dumbbels|dumbels|dbs)\b", "dumbbells"),
+    (r"\bkettelbells?\b", "kettlebell"),
     (r"\b(?:shoudlers|sholders?|shoulers)\b", "shoulders"),
     (r"\btricpes\b", "triceps"),
     (r"\bhamstrngs\b", "hamstrings"),

@@ -4,39 +4,70 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from typing import Final, NamedTuple
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.wording.days.counts import counts_parted
+from setwright.solver.brief.phrase.wording.days.joining import joined, themed
+from setwright.solver.brief.phrase.wording.days.schedule import scheduled
+from setwright.solver.brief.phrase.wording.days.sports import without_sport
+from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
+from setwright.solver.brief.phrase.wording.days.weekdays import (
+    NAMES,
+    with_weekdays,
+    without_days_off,
+    without_exceptions,
+)
 from setwright.solver.brief.phrase.wording.emphasis import EMPHASIS
 from setwright.solver.brief.phrase.wording.fillers import FILLERS, LEFT_OVER
 from setwright.solver.brief.phrase.wording.health import HEALTH
-from setwright.solver.brief.phrase.wording.joining import joined, themed
-from setwright.solver.brief.phrase.wording.kit import KIT
+from setwright.solver.brief.phrase.wording.kit import KIT, SPELLING
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
-from setwright.solver.brief.phrase.wording.sports import without_sport
+from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most
+from setwright.solver.brief.phrase.wording.sayings import Sayings
 from setwright.solver.brief.phrase.wording.style import STYLE
-from setwright.solver.brief.phrase.wording.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
 from setwright.solver.brief.phrase.wording.wants import wanted
-from setwright.solver.brief.phrase.wording.weekdays import NAMES, with_weekdays, without_exceptions
 
 
-def plain_wording(text: str, lexicon: Lexicon) -> str:
+class Wording(NamedTuple):
+    """A sentence in plainer words, and the clauses of it that ask for nothing."""
+
+    text: str
+    passed_over: tuple[str, ...]
+
+
+def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
-    text = _spaced(_rewritten(text.lower(), MARKS))
+    asked = text.lower()
+    text = _spaced(_rewritten(text.lower(), (*SPELLING, *MARKS)))
+    if days_at_most(text, lexicon) or _QUESTION.search(asked):
+        return Wording("", ())
     text = with_weekdays(text)
     text = _rewritten(text, (*FRACTIONS, *NUMBERS))
     text = _spaced(_rewritten(text, NAMES))
     text = _spaced(_rewritten(text, DURATIONS))
-    text = without_exceptions(text)
+    text = without_days_off(without_exceptions(text))
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
-    text = _spaced(joined(_spaced(text)))
-    text = wanted(_spaced(_rewritten(text, LEFT_OVER)), lexicon)
+    text = scheduled(counts_parted(_spaced(text)), lexicon)
+    text = _spaced(joined(text))
+    sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
+    if not (plainer := sayings.plainer()):
+        return Wording("", ())
+    text = wanted(_spaced(plainer), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
-    return ", ".join([text, *sports])
+    return Wording(", ".join([text, *sports]), sayings.over)
+
+
+_QUESTION: Final = re.compile(
+    r"(?:^|[.!?;,] )(?:so |and |hi |hello |hey |coach )*(?:is|are|am|do|does|did|should|was|were|how|why|what|when|which|who|can i|could i|may i|shall i|"
+    r"will i|would it|would that)\b[^.?!]*\?"
+)
+"""A question asks for an answer, not for a week; `can you make me a plan?` is none."""
 
 
 def _rewritten(text: str, rewrites: Rewrites) -> str:

@@ -45,6 +45,8 @@ DURATIONS: Final[Rewrites] = (
     (r"(\d)min", r"\1 min"),
     (r"\bmin ?/ ?(?:session|day|workout)\b", "min"),
     (rf"\bmin(?: {_EACH})+", "min"),
+    (r"\b(?:with )?(\d+) min (?:is |are )?(?:kept |left |to )?spare\b", r", spare \1 mins,"),
+    (r"\b(\d+) min (?:of )?warm[- ]?up\b", r", warm-up \1 mins,"),
     (r"\bno more than (\d+ min)", r"\1"),
     (r"\b(?:a )?max(?:imum)?(?: of)? (\d+ min)|\b(\d+ min) (?:max(?:imum)?|at most|tops|or so)\b", r"\1\2"),
     (r"\b(?:up to|about|around|roughly|only|got|just|for|at|of|with|in|by|call it) (\d+ min)", r"\1"),
@@ -54,9 +56,13 @@ OF_DAYS: Final[Rewrites] = (
     (rf"\b((?:{_DAY})(?:[ -](?:{_DAY}))*),? (?:at |in )?(?:the |a )?({_PLACE})[, ]+(\d+)(?: min)?\b", r"\1 \3 min \2"),
 )
 COUNTS: Final[Rewrites] = (
+    (rf"\b(\d) (\d\d\d? min) {_SESSIONS}\b(?: ?(?:{_WEEKLY}))*", r"\1 days x \2"),
+    (r"(?:^|(?<=[,;.] ))days?, (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) (full body|upper|lower|push|pull|arms)(?: body)? (?:days|sessions)\b", r"\1 days, \2 only"),
+    (r"\b(?:ppl|push[ /]+pull[ /]+legs?) (?:twice|2 ?x|2 times) (?:a|per|each|every) week\b", "6 days, push pull legs"),
+    (r"\bupper[ /]+lower (?:twice|2 ?x|2 times) (?:a|per|each|every) week\b", "4 days, upper lower"),
     (r"\b(\d) (?:dyas|dasy|das)\b", r"\1 days"),
-    (r",? with (\d) rest days in between\b", r", \1 rest days between"),
+    (r",? with (\d) rest days in between\b", r", \1 rest days between, any order"),
     (r"\b(?:once|1 x|1x|1 time) (?:a|per|each|every) week\b|\bonce weekly\b", "1 days"),
     (r"\btwice (?:a|per|each|every) week\b|\btwice weekly\b", "2 days"),
     (r"\bthrice (?:a|per|each|every) week\b|\bthrice weekly\b", "3 days"),
@@ -69,7 +75,7 @@ COUNTS: Final[Rewrites] = (
     ),
     (r"\bdays? (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) days (?:a|per|each|every|/) ?(?:week|wk)\b|\b(\d) days weekly\b|\b(\d) days ?/ ?wk\b", r"\1\2\3 days"),
-    (r"\bdaily\b|\bevery (?:single )?day(?! except| but)\b|\ball week\b|\b7 days\b", "7 days"),
+    (r"\bdaily\b|\bevery (?:single )?day(?! except| but)\b|(?:^|(?<=[,;.] ))all week\b|\b7 days\b", "7 days"),
     (r"\b(\d) days at (\d)", r"\1 days x \2"),
     (r"\btimes? (\d+) min\b", r"x \1 min"),
 )

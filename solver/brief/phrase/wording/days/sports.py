@@ -8,11 +8,11 @@ from typing import Final
 from setwright.solver.brief.defaults import WEEKDAYS
 
 _DAY: Final = "|".join(WEEKDAYS)
-_DAYS: Final = rf"(?:{_DAY})(?:-(?:{_DAY}))?(?:(?:,| and|, and)? (?:{_DAY})(?:-(?:{_DAY}))?)*"
+_DAYS: Final = rf"(?:{_DAY})(?:-(?:{_DAY}))?(?:(?:(?: and|, and)? |, (?=(?:{_DAY}|and|,|-| )+(?:[,.;]|$|so\b)))(?:{_DAY})(?:-(?:{_DAY}))?)*"
 _NAMES: Final = (
     r"5-a-side|football|soccer|rugby|tennis|basketball|hockey|judo|climbing|climb|swimming|swims?|running|runs?|volleyball|"
     r"rowing(?: club)?|rows on the water|cycling|(?:long )?bike rides?|dance class|dancing|sprints?|handball|boxing|"
-    r"martial arts|manual labou?r|heavy manual labou?r|practice|match|games?|matches"
+    r"hik(?:e|es|ing)|ski(?:ing)?|skating|squash|badminton|netball|lacrosse|cricket|karate|wrestling|kickboxing|padel|triathlon|martial arts|manual labou?r|heavy manual labou?r|practice|match|games?|matches"
 )
 _SPORT: Final = re.compile(
     rf"\b(?:i |he |she |with )?({_NAMES})(?: player,?| practice| training| is| are)?(?: on| every| at)* ({_DAYS})(?:,? so\b)?"
@@ -25,7 +25,7 @@ def without_sport(text: str) -> tuple[str, list[str]]:
 
     def keep(found: re.Match[str]) -> str:
         name = re.sub(r"[^a-z ]", " ", found[1]).strip() or "sport"
-        clauses.extend(f"sport {name.split()[-1]} on {day}" for day in _each(found[2]))
+        clauses.extend(f"sport {name.split(' on ')[0].strip()} on {day}" for day in _each(found[2]))
         return ","
 
     return _SPORT.sub(keep, text), clauses

@@ -7,6 +7,8 @@ from typing import Final
 
 from setwright.solver.brief.defaults import WEEKDAYS
 
+TAKEN: Final = "\N{SECTION SIGN}"
+"""Stands where days or minutes were taken out: words beside it may be what they are said of."""
 _DAY: Final = "|".join(WEEKDAYS)
 _SET: Final = rf"(?:(?:{_DAY})(?:-(?:{_DAY}))?)"
 _BEFORE: Final = r"(?:(?:on|every|at|the|and|,)\s+)*"
@@ -19,7 +21,7 @@ _MINUTES: Final = re.compile(r"\b(\d+) min\b")
 _TOTAL: Final = re.compile(r"\b(\d+) min (?:weekly|(?:a|per|each) week)(?: in total|(?=,? (?:spread |over |\d days)))")
 _BARE: Final = re.compile(r"(?:(?<=[a-z] )|(?<=, ))(\d\d\d?)(?=\s*(?:[,.;]|$))")
 _ONLY: Final = re.compile(
-    r",? (upper|lower|arms|push|pull|full body)(?: body)? only\b|,? (full body|push pull legs|upper lower)(?=[,.;]|$)"
+    r",? (upper|lower|arms|push|pull|full body)(?: body)? only\b|,? (full body|push pull legs upper lower|upper lower push pull legs|upper lower full body|push pull legs|upper lower)(?=[,.;]|$)"
 )
 _FIRST: Final = re.compile(rf"(?:\d (?:days )?x|{_SET}(?: {_SET})*) ?\d+(?: min)?")
 THEMES: Final = r"(?:upper|lower|push|pull|legs?|arms|full body|full-body)"
@@ -49,7 +51,7 @@ def joined(text: str) -> str:
         return text
     spans = sorted([found.span() for found in (*minutes, *named, *counted)], reverse=True)
     for start, end in spans:
-        text = f"{text[:start]} , {text[end:]}"
+        text = f"{text[:start]} {TAKEN}, {TAKEN} {text[end:]}"
     if named:
         days = " ".join(re.findall(_SET, named[0][0]))
         return f"{days} {minutes[0][1]} min, {text}"
@@ -63,7 +65,7 @@ def _themes_joined(text: str) -> str:
     if len(minutes) != 1 or re.search(rf"\b{_SET} \d", turned):
         return text
     start, end = minutes[0].span()
-    without = f"{turned[:start]} , {turned[end:]}"
+    without = f"{turned[:start]} {TAKEN}, {TAKEN} {turned[end:]}"
     return re.sub(rf"(\b{_SET}(?: {_SET})* {THEMES}\b)", rf"\1 {minutes[0][1]} min", without)
 
 

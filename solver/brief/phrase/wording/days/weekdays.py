@@ -31,8 +31,8 @@ _RUNS: Final = {
 _DAY: Final = "|".join(WEEKDAYS)
 _PART: Final = r"(?:early |late )?(?:mornings?|evenings?|nights?|afternoons?|lunch(?:times?| breaks?)?|at noon|am|pm)"
 NAMES: Final[Rewrites] = (
-    *((rf"\b{spelt}\b(?!\.?-)", day) for day, spelt in _SPELT.items()),
-    (rf"\b({_DAY})\.(?=\s|,|$)", r"\1 "),
+    *((rf"(?!we\b)\b{spelt}\b(?!\.?-)", day) for day, spelt in _SPELT.items()),
+    (rf"\b({_DAY})\.(?=\s*(?:{_DAY}|\d|,|and)\b)", r"\1 "),
     (rf"\b({_DAY}) {_PART}\b", r"\1"),
     (rf"\b(?:from )?({_DAY})(?: ?- ?| to | through | thru | till | until )({_DAY})\b", r"\1-\2"),
     (rf"\b({_DAY})\s*(?:/|,|and|,\s*and|\+)\s*(?=(?:{_DAY})\b)", r"\1 "),
@@ -42,8 +42,11 @@ NAMES: Final[Rewrites] = (
     (r"\b(?:during |on |every )*(?:the )?week-?days?\b|\bduring the week\b", "mon-fri"),
 )
 _EXCEPT: Final = re.compile(
-    rf"\b(mon-fri|7 days|every day|daily)\s*,?\s*(?:except|apart from|but not|not|without|excluding|save)(?: for)?(?: on)?\s+({_DAY})\b"
+    rf"\b(mon-fri|7 days|every day|daily|all days|any day)\s*,?\s*(?:except|apart from|but not|but|not|without|excluding|save)(?: for)?(?: on)?\s+({_DAY})\b"
 )
+
+
+_OFF: Final = re.compile(rf",? ?\b(?:and |but )?({_DAY}) (?:is |are |stays )?(?:off|a rest day|my rest day|rest)\b")
 
 
 def with_weekdays(text: str) -> str:
@@ -60,6 +63,15 @@ def without_exceptions(text: str) -> str:
         return " ".join(day for day in whole if day != found[2])
 
     return _EXCEPT.sub(left, text)
+
+
+def without_days_off(text: str) -> str:
+    """The text without `sun is off` where other days are named; of counted days it would leave open which they are."""
+    off = list(_OFF.finditer(text))
+    rest = _OFF.sub(",", text)
+    if len(off) != 1 or not re.search(rf"\b(?:{_DAY})\b", rest) or re.search(rf"\b{off[0][1]}\b|-", rest):
+        return text
+    return rest
 
 
 def _day_of(word: str) -> str:
