@@ -14,7 +14,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.planning import Solved
 from setwright.solver.rulebook import RULES
-from setwright.solver.sheets.common.load_words import A_START, FIND_IT, FIRST_SESSION
+from setwright.solver.sheets.common.loads.load_words import A_START, FIND_IT, FIRST_SESSION
 from setwright.solver.sheets.document.printed_schema import week_schema
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.formats import written

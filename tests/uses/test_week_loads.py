@@ -14,7 +14,7 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.common.load_words import FIND_IT, line_load_words, ramp_load_words
+from setwright.solver.sheets.common.loads.load_words import FIND_IT, line_load_words, ramp_load_words
 from setwright.solver.uses.loads.buildable import Bar, OnePlate, Steps
 from setwright.solver.uses.loads.kits import CURL_BARS, kit_on, usual_kit
 from setwright.solver.uses.loads.maximum import Formulas, load_for, maximum_of

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.sheets.blocks.words import block_load_words
-from setwright.solver.sheets.common.load_words import Words
+from setwright.solver.sheets.common.loads.load_words import Words
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
 from setwright.solver.sheets.handout.handout import Handout, handout_of

@@ -8,7 +8,7 @@ from typing import Final
 
 from setwright.catalogue.defaults import BlockDefaults
 from setwright.catalogue.entries import Catalogue, Exercise
-from setwright.solver.sheets.common.load_words import FIND_IT, Words, load_on_a_line
+from setwright.solver.sheets.common.loads.load_words import FIND_IT, Words, load_on_a_line
 from setwright.solver.sheets.common.words import counted, held_seconds
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.blocks.targets import Target

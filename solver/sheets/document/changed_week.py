@@ -10,7 +10,7 @@ from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import PRIVATE
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.common.load_words import Words
+from setwright.solver.sheets.common.loads.load_words import Words
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import brief_and_week
 

@@ -8,9 +8,9 @@ from typing import Any
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.sheets.common.load_words import Words
+from setwright.solver.sheets.common.loads.load_words import Words
+from setwright.solver.sheets.common.loads.ramp import ramp_ups
 from setwright.solver.sheets.common.purpose import line_purpose
-from setwright.solver.sheets.common.ramp import ramp_ups
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.document.card_labels import is_second, line_labels
 from setwright.solver.uses.edits.card_swaps import CardSwaps

@@ -12,7 +12,7 @@ from setwright.solver.rulebook import sentence_of
 from setwright.solver.sheets.common.costs import missed, points
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.common.load_words import Words, line_load_words, ramp_load_words
+from setwright.solver.sheets.common.loads.load_words import Words, line_load_words, ramp_load_words
 from setwright.solver.sheets.document.day_parts import day_part
 from setwright.solver.uses.edits.card_swaps import swaps_on_cards
 

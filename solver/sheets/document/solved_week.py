@@ -13,7 +13,7 @@ from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.costs import points
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.common.load_words import Words
+from setwright.solver.sheets.common.loads.load_words import Words
 from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.provenance import made_by

@@ -12,7 +12,7 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
-from setwright.solver.sheets.common.load_words import notes_on_loads
+from setwright.solver.sheets.common.loads.load_words import notes_on_loads
 from setwright.solver.sheets.common.sanitise import one_line
 from setwright.solver.sheets.document.own_figures import foreign_figures
 from setwright.solver.sheets.document.redaction import redacted

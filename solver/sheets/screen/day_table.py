@@ -5,8 +5,8 @@ from __future__ import annotations
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.labels import LABELS
-from setwright.solver.sheets.common.load_words import Words, line_load_words, ramp_load_words
-from setwright.solver.sheets.common.ramp import ramp_steps, ramp_ups
+from setwright.solver.sheets.common.loads.load_words import Words, line_load_words, ramp_load_words
+from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import clock, day_name, listed, note, sets_by_reps, whole_minutes, wrapped
 from setwright.solver.sheets.document.card_labels import line_labels

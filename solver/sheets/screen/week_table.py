@@ -15,7 +15,7 @@ from setwright.solver.sheets.common.caution import (
     position_warnings,
 )
 from setwright.solver.sheets.common.costs import points, shown
-from setwright.solver.sheets.common.load_words import known_words, line_load_words, notes_on_loads
+from setwright.solver.sheets.common.loads.load_words import known_words, line_load_words, notes_on_loads
 from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.sheets.document.solved_week import assumed_of, overridden
 from setwright.solver.sheets.screen.day_table import day_lines

@@ -8,7 +8,7 @@ from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.load_words import FIND_IT, Words, load_on_a_line
+from setwright.solver.sheets.common.loads.load_words import FIND_IT, Words, load_on_a_line
 from setwright.solver.sheets.common.words import day_name, page_width, wrapped
 from setwright.solver.sheets.screen.progress.amounts import built_words, day_month, load_words, sets_words
 from setwright.solver.sheets.screen.progress.why_words import BY_REPS_ALONE, why_sentence

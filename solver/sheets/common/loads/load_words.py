@@ -8,7 +8,7 @@ from typing import Final
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import LiftAsk
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
-from setwright.solver.sheets.common.ramp import Step, ramp_ups
+from setwright.solver.sheets.common.loads.ramp import Step, ramp_ups
 from setwright.solver.uses.loads.buildable import Bar
 from setwright.solver.uses.loads.week_loads import LineLoad, adds_to_the_body, done_set, week_loads
 from setwright.solver.uses.loads.working_load import ramp_loads

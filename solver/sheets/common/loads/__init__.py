@@ -1,0 +1,1 @@
+"""Loads and ramp-up sets in words."""
