@@ -6,7 +6,8 @@ from setwright.solver.planning.from_weeks import Reoptimised, Unsolved, best_and
 from setwright.solver.planning.planner import plan, plan_apart, plan_near
 from setwright.solver.planning.rest_of_week import plan_rest
 from setwright.solver.search.feasibility import Possible, first_week, possible
-from setwright.solver.search.secondary.rest_of_week import RestOfWeek, StandingWeek
+from setwright.solver.search.secondary.rest_of_week import RestOfWeek
+from setwright.solver.search.secondary.standing_week import StandingWeek
 
 __all__ = [
     "AuditFailed",

@@ -7,7 +7,8 @@ from setwright.solver.engines.infeasibility import conflict_beside
 from setwright.solver.evaluation.finding import ClashMember
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.planning.ends import Clash, OutOfTime
-from setwright.solver.search.secondary.rest_of_week import NoRest, RestOfWeek, StandingWeek, rest_of_week
+from setwright.solver.search.secondary.rest_of_week import NoRest, RestOfWeek, rest_of_week
+from setwright.solver.search.secondary.standing_week import StandingWeek
 from setwright.solver.search.solve_options import SolveOptions
 
 

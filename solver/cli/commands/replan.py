@@ -152,7 +152,7 @@ def _result_of(
 
 
 def _document(found: OpenedWeek, end: Replanned) -> dict[str, Any]:
-    from setwright.solver.sheets.document.replanned_week import replanned_document
+    from setwright.solver.sheets.screen.edits.replanned_document import replanned_document
 
     return replanned_document(found.document, end)
 

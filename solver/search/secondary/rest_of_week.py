@@ -3,27 +3,23 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+import sys
 from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.engines import highs
-from setwright.solver.engines.build import columns_with_halves, day_model
+from setwright.solver.engines.build import day_model
 from setwright.solver.engines.held_columns import columns_as_done, hold
 from setwright.solver.evaluation.line_changes import changed_lines, line_changes
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import Column, day_groups
-from setwright.solver.linear.instance import Assignment, Instance, instance_of
+from setwright.solver.linear.columns import Column
+from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.linear.linear_model import combined
-from setwright.solver.search.candidates import Candidates, Ranking, candidates_of
-from setwright.solver.search.encoding import assignment_of, columns_of
 from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, LeastSum, NeighbourhoodSolver
 from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood
 from setwright.solver.search.secondary.line_counts import MOST_LINES, changed_lines_of
 from setwright.solver.search.secondary.line_counts import RULE as CHANGED_LINES
-from setwright.solver.search.secondary.minimal_change import ways_to_repeat
 from setwright.solver.search.secondary.session_kinds import LOST, charge_lost_kinds, kinds_lost, kinds_to_keep
+from setwright.solver.search.secondary.standing_week import StandingWeek, candidates_beside, columns_still_open
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted
 
@@ -44,44 +40,11 @@ RULE = "no-chase"
 
 
 @dataclass(frozen=True)
-class StandingWeek:
-    """A week of which a part stands: `done` sessions as they are, `free` ones to be planned again, no others held."""
-
-    week: Week
-    """As it was planned, missed sessions left out."""
-    done: frozenset[int]
-    free: tuple[int, ...]
-    most_sets: Mapping[int, int]
-    """Free day -> the sets it may have at most; days that are absent have no such limit."""
-    shorter: Mapping[int, bool]
-    """Free day -> whether it has fewer minutes than it was planned with."""
-    planned: Audit
-    """The whole week as it was planned, under the brief of then."""
-
-    @property
-    def as_done(self) -> Week:
-        """The done sessions alone."""
-        return Week(tuple(entries if day in self.done else () for day, entries in enumerate(self.week.days)))
-
-    @property
-    def as_planned(self) -> Week:
-        """The free sessions alone, as they were planned."""
-        return Week(tuple(entries if day in self.free else () for day, entries in enumerate(self.week.days)))
-
-    def whole(self, planned: Week) -> Week:
-        """The week with the done sessions to the letter and the free ones of another week."""
-        return Week(
-            tuple(planned.days[d] if d in self.free else self.as_done.days[d] for d in range(len(planned.days)))
-        )
-
-
-@dataclass(frozen=True)
 class RestOfWeek:
     """The rest of a week as planned again: few changes within a share of the best score there was (score units)."""
 
     audit: Audit
     best_units: int
-    floor: int
 
 
 @dataclass(frozen=True)
@@ -111,9 +74,9 @@ def rest_of_week(
             search.seek_fewest(share)
     except Interrupted as interrupted:
         search.ended_by = interrupted.ended_by
-    if search.best is None or search.nearest is None:
+    if search.best is None:
         return NoRest(search.solver.instance, search.held, search.done, search.ended_by)
-    return RestOfWeek(search.nearest, search.best.score_units, search.floor)
+    return RestOfWeek(search.good_enough() or search.best, search.best.score_units)
 
 
 class _RestSearch:
@@ -124,11 +87,11 @@ class _RestSearch:
         self.done = audit(resolved, standing.as_done)
         instance = instance_of(resolved, frozenset(entry.exercise for entry in standing.week.entries))
         self.held = columns_as_done(instance, self.done)
-        candidates = _candidates(instance, self.held, standing)
+        candidates = candidates_beside(instance, self.held, standing)
         model = day_model(instance, candidates.columns)
         held = frozenset(range(len(self.held)))
         hold(model, held, self.done)
-        self.planned: Chosen = held | candidates.places(_columns_still_open(instance, standing.as_planned))
+        self.planned: Chosen = held | candidates.places(columns_still_open(instance, standing.as_planned))
         self.chosen = self.planned
         self.nearest_chosen: Chosen = frozenset()
         unchanged = audit(resolved, standing.week)
@@ -138,7 +101,7 @@ class _RestSearch:
             model.constrain(RULE, model.total(lambda e, p: p.sets, day), high=most)
         self.solver = NeighbourhoodSolver(instance, candidates, model, options.signal())
         self.ended_by = EndedBy.WORK_LIMIT
-        self.floor = 0
+        self.floor = sys.maxsize
         self.best = self.nearest = unchanged if self._is_sound(unchanged) else None
 
     def seek_best(self, times: int) -> None:
@@ -157,26 +120,30 @@ class _RestSearch:
         # A rest of the week is good enough where the week is no worse than it was planned: a coach may have chosen so.
         whole = min(((self._worth(self.best), self.best), (planned.score_units, planned)), key=lambda pair: pair[0])
         self.floor = math.ceil(whole[0] - (1 - share) * whole[1].stimulus_units)
-        if self.nearest is not None and self._worth(self.nearest) >= self.floor:
+        if self.good_enough():
             return
         model, free = self.solver.model, self.standing.free
         place = Neighbourhood(free, COLUMNS // len(free))
         lines = changed_lines_of(model, self.standing.as_planned, free)
         allowed = model.variable(MOST_LINES)
         model.constrain(CHANGED_LINES, combined(lines, {allowed: -1}), high=0)
-        self.nearest, hint = None, self.planned
-        self.solver.search(place, hint, STEP_WORK, self._accept_nearer, LeastSum(lines, ANY_SCORE))
-        fewest = self._changed(self.nearest) if self.nearest else 1
+        hint = self.planned
+        if self.nearest is None:
+            self.solver.search(place, hint, STEP_WORK, self._accept_nearer, LeastSum(lines, ANY_SCORE))
+        fewest = max(1, self._changed(self.nearest)) if self.nearest else 1
         for more in STEPS:
             if fewest + more >= self._changed(self.best):
                 break
             model.high[allowed] = fewest + more
             trial = self.solver.search(place, self.nearest_chosen or hint, STEP_WORK, self._accept_nearer)
-            if self.nearest is not None and self._worth(self.nearest) >= self.floor:
+            if self.good_enough():
                 if not trial.exhausted:
                     self.solver.search(place, self.nearest_chosen, STEP_WORK, self._accept_nearer)
                 return
-        self.nearest = self.best
+
+    def good_enough(self) -> Audit | None:
+        """The week of few changes, if it is worth enough."""
+        return self.nearest if self.nearest is not None and self._worth(self.nearest) >= self.floor else None
 
     def _accept_best(self, columns: Chosen) -> bool:
         found = self._audited(columns)
@@ -207,37 +174,3 @@ class _RestSearch:
     def _changed(self, found: Audit) -> int:
         """How many lines of the free days differ from those planned."""
         return changed_lines(line_changes(self.standing.week, found.evaluated.week, self.standing.free))
-
-
-def _columns_still_open(instance: Instance, planned: Week) -> tuple[Column, ...]:
-    """The columns of the lines that are open just as they were planned; a pair only if both of its lines are."""
-    days: list[tuple[Entry, ...]] = []
-    for day, entries in enumerate(planned.days):
-        able = {entry.exercise for entry in entries if assignment_of(instance, day, entry) is not None}
-        days.append(tuple(e for e in entries if e.exercise in able and (e.partner is None or e.partner in able)))
-    return columns_of(instance, Week(tuple(days)))
-
-
-def _candidates(instance: Instance, held: tuple[Column, ...], standing: StandingWeek) -> Candidates:
-    """The done sessions' columns, then those of the free days: the best, the pinned, and every way to keep a line."""
-    every = candidates_of(_ranking_beside(instance, held, standing), frozenset(standing.free))
-    ahead = len(held)
-    found = Candidates(
-        (*held, *every.columns),
-        tuple(tuple(ahead + j for j in day) for day in every.ranked),
-        frozenset(ahead + j for j in every.must),
-    )
-    return found.widened(ways_to_repeat(instance, standing.as_planned), always_open=True)
-
-
-def _ranking_beside(instance: Instance, held: tuple[Column, ...], standing: StandingWeek) -> Ranking:
-    """The ranking of columns on the free days by the relaxation of the week in which the done sessions stand."""
-    free = tuple(group for group in day_groups(instance) if group.index in standing.free)
-    model = day_model(instance, (*held, *columns_with_halves(instance, free)))
-    hold(model, range(len(held)), audit(instance.resolved, standing.as_done))
-    relaxed = highs.relax(model)
-    value: dict[tuple[int, Assignment], float] = {}
-    for j in range(len(held), len(model.columns)):
-        key = (instance.like_of[model.columns[j].group], model.columns[j].assignments[0])
-        value[key] = max(value.get(key, -math.inf), relaxed.reduced[j])
-    return Ranking(instance, value, relaxed.value)
