@@ -40,7 +40,7 @@ class OpenedWeek:
 
 
 def open_week(source: str, brief: str | None, catalogue: Catalogue, accept_near: bool = False) -> OpenedWeek:
-    """The week of a file (JSON or CSV, - for standard input); `brief` takes the place of its own.
+    """The week of a file (JSON or CSV, - for standard input) or of a client; `brief` takes the place of its own.
 
     Raises UsageFault with every fault of the file or of the brief.
     """
@@ -49,12 +49,23 @@ def open_week(source: str, brief: str | None, catalogue: Catalogue, accept_near:
     from setwright.solver.rulebook import resolve
     from setwright.solver.sheets.common.json_values import MOST_BYTES
 
+    if is_code(source) and brief is None:
+        return week_of_client(source, catalogue)
     asked = None if brief is None else brief_from(brief, catalogue)
     data = bytes_of(Path(source), MOST_BYTES, "name a week's file")
     found = read_any(data, place_of(source), catalogue, asked, accept_near)
     for note in found.notes:
         say(note)
     return OpenedWeek(found.parsed, audit(resolve(found.parsed.brief, catalogue), found.week), found.document)
+
+
+def week_of_client(code: str, catalogue: Catalogue) -> OpenedWeek:
+    """The week that the book has for a client today; raises UsageFault where it has none."""
+    found = week_at_hand(code, catalogue, date.today())
+    if found is None:
+        remedy = "`setwright block plan` plans weeks with dates, `setwright week` one without"
+        raise UsageFault(Fault(code, "no week is planned for today", remedy))
+    return OpenedWeek(*found)
 
 
 def open_or_plan(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import shutil
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -173,3 +174,23 @@ def test_a_week_replanned_is_kept_and_is_the_one_that_is_next(run: Run, place: P
     again = run("replan", "@M", "--avoid", lifts[1], "--week-of", "2026-01-12")
     assert again.exit_code == 0, again.output
     assert not {lifts[0], lifts[1]} & set(next_lifts("2026-01-12")), "replanned from the week as it stands"
+
+
+def test_the_week_of_today_is_looked_at_by_code_without_health_notes(
+    run: Run, lifts: list[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class Day(date):
+        @classmethod
+        def today(cls) -> Day:
+            return cls(2026, 1, 13)
+
+    monkeypatch.setattr("setwright.solver.cli.opened_week.date", Day)
+    audited = run("audit", "@M", "--json")
+    assert audited.exit_code == 0, audited.output
+    assert "week 2 of the block" in audited.stderr
+    written = run("sheet", "@M", "--as", "md,json", "-o", str(tmp_path / "sheets"))
+    assert written.exit_code == 0, written.output
+    said = "".join(path.read_text() for path in (tmp_path / "sheets").iterdir())
+    assert lifts[0] in said and "64" not in json.loads(next((tmp_path / "sheets").glob("*.json")).read_text())["brief"]
+    monkeypatch.setattr(Day, "today", classmethod(lambda cls: cls(2027, 1, 13)))
+    assert run("audit", "@M").exit_code == 2

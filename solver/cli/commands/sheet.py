@@ -11,12 +11,13 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.books import book_option
+from setwright.solver.cli.books import book_option, is_code
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
 from setwright.solver.cli.console.input import bytes_of, place_of
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
+from setwright.solver.cli.opened_week import week_of_client
 from setwright.solver.cli.option_types import GatheredType, WholeNumberType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, start_option, undated_faults
@@ -101,7 +102,7 @@ def command(
     )
     collector.add(undated_faults(formats, coach))
     plots = collector.result_of(lambda: _plots_beside(beside, formats, catalogue))
-    read = collector.result_of(lambda: (_document_of(week),))
+    read = collector.result_of(lambda: (_week_document(week, catalogue),))
     handout = read and collector.result_of(lambda: _handed(*read, catalogue, coach, place_of(week), formats, private))
     files = {name: file_name(name, handout) for name in formats} if handout else {}
     collector.add(folder_faults(folder, tuple(files.values()), force))
@@ -124,6 +125,11 @@ def _private_faults(formats: tuple[str, ...], private: bool) -> list[Fault]:
     if not private or "json" in formats:
         return []
     return [Fault("--private", "is for json alone, which is not asked for", "drop it, or add json to --as")]
+
+
+def _week_document(source: Path, catalogue: Catalogue) -> Any:
+    """The document of a file, or of the week that the book has for a client (@CODE) today; raises UsageFault."""
+    return week_of_client(str(source), catalogue).document if is_code(str(source)) else _document_of(source)
 
 
 def _document_of(source: Path) -> Any:
