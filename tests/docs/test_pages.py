@@ -77,6 +77,7 @@ def test_a_shown_command_runs(monkeypatch: pytest.MonkeyPatch, command: str) -> 
 @pytest.mark.parametrize("page", STORIES, ids=lambda page: page.name)
 def test_the_commands_of_a_story_run_in_order(page: Path, monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("COLUMNS", "100")
     for name, content in files_of(page).items():
         (tmp_path / name).write_text(content, encoding="utf-8")
     said = ""

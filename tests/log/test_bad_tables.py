@@ -10,7 +10,7 @@ from datetime import date, datetime
 from pathlib import Path
 
 import pytest
-from logs import CATALOGUE, faults, only, read, sets, workbook
+from read_logs import CATALOGUE, faults, only, read, sets, workbook
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.solver.foreign.log.log_file import read_log

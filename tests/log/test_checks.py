@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import date, datetime
 
 import pytest
-from logs import CATALOGUE
+from read_logs import CATALOGUE
 
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.file import parse_phrase

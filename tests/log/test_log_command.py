@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 from click.testing import CliRunner, Result
-from logs import filled
+from read_logs import filled
 
 from setwright.solver.cli.group import setwright
 

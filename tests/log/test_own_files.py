@@ -16,7 +16,7 @@ from handed import handed
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
-from logs import CATALOGUE, faults, filled, places, read, sets
+from read_logs import CATALOGUE, faults, filled, places, read, sets
 
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet

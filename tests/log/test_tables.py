@@ -7,7 +7,7 @@ import io
 from datetime import date, datetime
 
 import pytest
-from logs import CATALOGUE, faults, one_cell, only, read, sets
+from read_logs import CATALOGUE, faults, one_cell, only, read, sets
 
 from setwright.solver.log.unread import UnreadRow
 

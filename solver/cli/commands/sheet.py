@@ -128,8 +128,16 @@ def _private_faults(formats: tuple[str, ...], private: bool) -> list[Fault]:
 
 
 def _week_document(source: Path, catalogue: Catalogue) -> Any:
-    """The document of a file, or of the week that the book has for a client (@CODE) today; raises UsageFault."""
-    return week_of_client(str(source), catalogue).document if is_code(str(source)) else _document_of(source)
+    """The document of a file, or of the week that the book has for a client (@CODE) today; raises UsageFault.
+
+    A client's has the health notes, by which its figures are checked; the handout takes them out again.
+    """
+    from setwright.solver.brief.parsed_brief import raw_of
+
+    if not is_code(str(source)):
+        return _document_of(source)
+    found = week_of_client(str(source), catalogue)
+    return {**found.document, "brief": raw_of(found.parsed.brief), "private_left_out": False}
 
 
 def _document_of(source: Path) -> Any:
