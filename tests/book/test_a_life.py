@@ -154,6 +154,7 @@ def test_a_return_begins_lighter_than_the_weeks_before_the_break(life: Life) -> 
 def test_what_is_next_says_last_time_next_time_and_why(life: Life) -> None:
     said = life.said["next"]
     assert "Last time" in said and "Why" in said and "lighter week" in said.lower()
+    assert "A lift stands still where" in said, "the lift that does not grow is seen"
     assert "61" not in life.said["next"] + life.said["check"]
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -87,7 +88,7 @@ def command(
         deliver_all(_sheets(block, week, targets, names, coach), folder, force)
     if plots:
         deliver_all(_plots(week, sessions), plots, force)
-    deliver(_result_of(block, week, targets, sessions, day, wants_json(as_json, target)), target, force)
+    deliver(_result_of(others, week, targets, sessions, day, wants_json(as_json, target)), target, force)
 
 
 def _week_of(block: Block, day: date, code: str) -> BlockWeek:
@@ -101,15 +102,16 @@ def _week_of(block: Block, day: date, code: str) -> BlockWeek:
     return week
 
 
-def _planned_for(block: Block, session: LoggedSession, otherwise: BlockWeek) -> EvaluatedWeek:
+def _planned_for(blocks: Sequence[Block], session: LoggedSession, otherwise: BlockWeek) -> EvaluatedWeek:
     """The week that was planned for a session's day, else another."""
-    found = (week_on(block, session.on) or otherwise).evaluated or otherwise.evaluated
+    planned = [week for block in blocks if (week := week_on(block, session.on)) is not None]
+    found = (planned or [otherwise])[-1].evaluated or otherwise.evaluated
     assert found is not None
     return found
 
 
 def _result_of(
-    block: Block,
+    blocks: Sequence[Block],
     week: BlockWeek,
     targets: tuple[NextTarget, ...],
     sessions: tuple[LoggedSession, ...],
@@ -128,16 +130,16 @@ def _result_of(
     from setwright.solver.sheets.screen.progress.next_table import next_text
     from setwright.solver.sheets.screen.progress.stall_words import stalls_text
     from setwright.solver.uses.progress.done_against_planned import sessions_done
-    from setwright.solver.uses.progress.in_block import kits_of
+    from setwright.solver.uses.progress.in_block import LIGHTER, kits_of, outside
     from setwright.solver.uses.progress.stalls import stalls
 
     width = columns()
     parts = [f"Week {week.number}, {week.kind}, from {week.starts}\n", next_text(targets, evaluated, width)]
     past = [session for session in sessions if session.on <= day]
-    done = [one for session in past[-LAST:] for one in sessions_done(_planned_for(block, session, week), [session])]
+    done = [one for session in past[-LAST:] for one in sessions_done(_planned_for(blocks, session, week), [session])]
     if done:
         parts.append(sessions_text(done, evaluated, unit, width))
-    if found := stalls(audit, past, kits_of(evaluated), unit):
+    if found := stalls(audit, outside(LIGHTER, blocks, past), kits_of(evaluated), unit):
         parts.append(stalls_text(found, evaluated.resolved.catalogue, unit, width))
     return "\n".join(parts)
 

@@ -102,8 +102,8 @@ def command(
         _say_owned(found)
     with Stopping() as stopping:
         end = _replanned(found, happened, stopping)
-    result, code, week = _result_of(found, end, wants_json(as_json, target))
-    if week is not None and is_code(source) and brief is None:
+    result, code = _result_of(found, end, wants_json(as_json, target))
+    if is_code(source) and brief is None and (week := _week_of(found, end)):
         keep_week_at_hand(source, week_of or date.today(), week, why_words(said))
     deliver(result, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else code)
@@ -128,27 +128,30 @@ def _replanned(found: OpenedWeek, happened: Happened, stopping: Stopping) -> Rep
 
 def _result_of(
     found: OpenedWeek, end: Replanned | Clash | OutOfTime, as_document: bool
-) -> tuple[str | dict[str, Any], ExitCode, dict[str, Any] | None]:
-    """The result as text or document, the exit code, and the new week's document where there is one.
-
-    Raises NoWeekError where no week was found in time.
-    """
+) -> tuple[str | dict[str, Any], ExitCode]:
+    """The result as text or document, and the exit code; raises NoWeekError where no week was found in time."""
     from setwright.solver.planning import Clash, OutOfTime
     from setwright.solver.uses.replan.replanned import Replanned
 
     match end:
         case Replanned():
-            document = _document(found, end)
-            return (document if as_document else _text(end)), ExitCode.DONE, document
+            return (_document(found, end) if as_document else _text(end)), ExitCode.DONE
         case Clash():
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
-            return (clash_document(end) if as_document else clash_text(end, columns())), ExitCode.CLASH, None
+            return (clash_document(end) if as_document else clash_text(end, columns())), ExitCode.CLASH
         case OutOfTime():
             fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
             raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
         case _:
             assert_never(end)
+
+
+def _week_of(found: OpenedWeek, end: Replanned | Clash | OutOfTime) -> dict[str, Any] | None:
+    """The new week's document; None where there is none."""
+    from setwright.solver.uses.replan.replanned import Replanned
+
+    return _document(found, end) if isinstance(end, Replanned) else None
 
 
 def _document(found: OpenedWeek, end: Replanned) -> dict[str, Any]:

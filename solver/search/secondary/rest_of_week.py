@@ -23,11 +23,11 @@ from setwright.solver.search.secondary.standing_week import StandingWeek, candid
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted
 
-COLUMNS = 200
+COLUMNS = 100
 """Columns open on all free days together, the best ones and as many on each."""
-BEST_WORK = 0.6
+BEST_WORK = 0.25
 """CP-SAT's deterministic time for the best rest of a week."""
-STEP_WORK = 0.3
+STEP_WORK = 0.2
 """The same for each number of changed lines that is tried."""
 STEPS = (0, 1, 2, 3, 5, 8, 12)
 """Changed lines tried beyond the fewest that there must be."""

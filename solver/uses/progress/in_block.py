@@ -18,7 +18,7 @@ from setwright.solver.uses.loads.next_step import lighter
 from setwright.solver.uses.progress.next_targets import KitOf, NextTarget, next_targets
 from setwright.solver.uses.progress.reason import Reason
 
-LIGHTER = ("lighter", "return")
+LIGHTER: tuple[Kind, ...] = ("lighter", "return")
 """Kinds of weeks in which the load is a share of the usual one."""
 
 
@@ -34,8 +34,7 @@ def block_targets(
     if evaluated is None:
         return ()
     resolved = evaluated.resolved
-    passed_over = LIGHTER if week.kind in LIGHTER else ("lighter",)
-    usual = [session for session in sessions if _kind_on((*others, block), session.on) not in passed_over]
+    usual = outside(LIGHTER if week.kind in LIGHTER else ("lighter",), (*others, block), sessions)
     found = next_targets(evaluated.week, usual, kits_of(evaluated), resolved.catalogue, resolved.brief.client.unit, on)
     lines = [line for day in evaluated.on for line in day]
     planned = [target for day in week.targets for target in day]
@@ -43,6 +42,11 @@ def block_targets(
         _settled(target, line, plan, week.kind, resolved)
         for target, line, plan in zip(found, lines, planned, strict=True)
     )
+
+
+def outside(kinds: Sequence[Kind], blocks: Sequence[Block], sessions: Sequence[LoggedSession]) -> list[LoggedSession]:
+    """The sessions that were not held in a week of some kinds."""
+    return [session for session in sessions if _kind_on(blocks, session.on) not in kinds]
 
 
 def kits_of(evaluated: EvaluatedWeek) -> KitOf:
