@@ -142,7 +142,8 @@ def test_the_next_loads_come_from_the_log_and_a_lighter_week_is_lighter(
     text = run("block", "next", "@M", "--on", "2026-01-12", "--sheets", str(tmp_path / "cards"), "--as", "md")
     assert text.exit_code == 0, text.output
     (card,) = (tmp_path / "cards").iterdir()
-    assert f"{built['load']['load']:g} kg" in card.read_text()
+    aim = built["aims"][0]
+    assert f"{built['load']['load']:g} kg a dumbbell x {aim} |" in card.read_text()
 
 
 def test_the_log_is_checked_against_the_week_that_was_planned(run: Run, lifts: list[str]) -> None:

@@ -19,11 +19,12 @@ def day_month(on: date) -> str:
 def sets_words(reps: tuple[int, ...], exercise: Exercise) -> str:
     """3 x 8 where all sets are alike, else 12, 11, 10; seconds of a hold."""
     if len(set(reps)) == 1:
-        return f"{len(reps)} x {_one(reps[0], exercise)}"
-    return ", ".join(_one(one, exercise) for one in reps)
+        return f"{len(reps)} x {one_aim(reps[0], exercise)}"
+    return ", ".join(one_aim(one, exercise) for one in reps)
 
 
-def _one(reps: int, exercise: Exercise) -> str:
+def one_aim(reps: int, exercise: Exercise) -> str:
+    """8, or 40 s of a hold."""
     return one_set((reps, reps), exercise)
 
 

@@ -10,7 +10,7 @@ from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.loads.load_words import FIND_IT, Words, load_on_a_line
 from setwright.solver.sheets.common.words import day_name, page_width, wrapped
-from setwright.solver.sheets.screen.progress.amounts import built_words, day_month, load_words, sets_words
+from setwright.solver.sheets.screen.progress.amounts import built_words, day_month, load_words, one_aim, sets_words
 from setwright.solver.sheets.screen.progress.why_words import BY_REPS_ALONE, why_sentence
 from setwright.solver.uses.progress.exposure import Exposure
 from setwright.solver.uses.progress.next_targets import NextTarget
@@ -81,7 +81,7 @@ def card_loads(evaluated: EvaluatedWeek, targets: Sequence[NextTarget]) -> Words
     lines = [line for day in evaluated.on for line in day]
     said = {}
     for line, target in zip(lines, targets, strict=True):
-        aims = sets_words(target.aims[:1], line.exercise)
+        aims = one_aim(target.aims[0], line.exercise)
         if target.load is not None:
             words = f"{load_on_a_line(target.load.load, target.unit, line.exercise)} x {aims}"
         elif target.reason.why in ("never-done", "load-unsaid") and line.exercise.load not in UNLOADED:
