@@ -49,6 +49,7 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "rir_more": (0, 4),
         "dumbbell_max": (1, 200),
         "dumbbell_step": (0.25, 20),
+        "bar": (2, 60),
         "plates": (0.1, 100),
         "load": (0.25, 1500),
         "maximum": (0.25, 1500),

@@ -85,6 +85,7 @@ class Owned(Asked):
 
     dumbbell_max: float | None = _limits("dumbbell_max", default=None)
     dumbbell_step: float | None = _limits("dumbbell_step", default=None)
+    bar: float | None = _limits("bar", default=None)
     plates: Annotated[tuple[Annotated[float, _limits("plates")], ...], Field(strict=False)] = ()
     safeties: bool = False
     single: Words = ()

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
+from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
 from setwright.catalogue.faults import Fault
+from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.schema import Pin
 from setwright.solver.cli.catalogue_words import entry_named
 from setwright.solver.cli.fault_collector import FaultCollector
@@ -31,6 +33,8 @@ class SaidOptions:
     """(day, minutes) for each --today; a day that is not said is None."""
     taken: tuple[str, ...] = ()
     on: str | None = None
+    dates: tuple[date, date] | None = None
+    """The first and the last day that the options of --on speak of, instead of it."""
     kit: str | None = None
     sore: tuple[str, ...] = ()
     pins: tuple[str, ...] = ()
@@ -72,10 +76,11 @@ class _Reader:
         left = Happened(done, missed).left(len(self._resolved.days))
         on = self._day_left("--on", said.on, left)
         self._minutes(named, on, left)
-        where = left if on is None else (on,)
+        dated = None if self._said.dates is None else self._between(*self._said.dates, left)
+        where = dated or (left if on is None else (on,))
         pins = self._pins(left)
         self._check_pins_open(pins)
-        self._add_closed(where, where[:1] if on is None else where)
+        self._add_closed(where, where[:1] if on is None and dated is None else where)
         self._check_something(done, missed, left)
         return Happened(done, missed, self._changes, pins)
 
@@ -117,6 +122,20 @@ class _Reader:
             return day
         self._fault(option, f"{self._name(day)} is done or missed", self._left_words(left))
         return None
+
+    def _between(self, first: date, last: date, left: tuple[int, ...]) -> tuple[int, ...]:
+        """The days left whose weekday lies between two dates; a fault where there is none, or the dates are amiss."""
+        if self._said.on is not None:
+            self._fault("--from", "--on names the day already", "drop one of the two")
+        if last < first:
+            self._fault("--from", f"{first} comes after {last}", "write the first day before the last")
+        weekdays = {
+            WEEKDAYS[(first + timedelta(days=n)).weekday()] for n in range(max(0, min(7, (last - first).days + 1)))
+        }
+        found = tuple(day for day in left if self._resolved.days[day].weekday in weekdays)
+        if weekdays and not found:
+            self._fault("--from", f"no session that is left lies from {first} to {last}", self._left_words(left))
+        return found
 
     def _left_words(self, left: tuple[int, ...]) -> str:
         return f"name a day that is left: {', '.join(map(self._name, left))}" if left else "no day is left"

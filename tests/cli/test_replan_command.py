@@ -95,6 +95,12 @@ def test_fewer_minutes_with_and_without_their_day(run: Run, week: Path) -> None:
     assert unsaid.exit_code == 2 and "write DAY=30" in unsaid.stderr
 
 
+def test_a_place_may_be_said_by_dates(run: Run, week: Path) -> None:
+    """7 January 2026 is a Wednesday (ISO 8601)."""
+    away = replanned(run, week, "--done", "mon", "--kit", "hotel", "--from", "2026-01-07", "--to", "2026-01-08")
+    assert away["days"] == replanned(run, week, "--done", "mon", "--kit", "hotel", "--on", "wed")["days"]
+
+
 def test_stations_places_sore_muscles_and_lifts(run: Run, week: Path) -> None:
     taken = replanned(run, week, "--taken", "leg press", "--on", "fri", "--done", "mon,wed")
     assert taken["brief"]["days"][2]["without"] == ["leg-press"]
@@ -142,6 +148,9 @@ def test_all_faults_at_once_each_with_the_nearest_word(run: Run, week: Path) -> 
         (("--done", "mon"), "nothing has happened"),
         ((), "nothing has happened"),
         (("--missed", "wed", "--pin", "plank", "--avoid", "plank"), "is under --avoid too"),
+        (("--kit", "hotel", "--from", "2026-01-09", "--to", "2026-01-07"), "comes after"),
+        (("--done", "mon", "--kit", "hotel", "--from", "2026-01-05"), "no session that is left"),
+        (("--kit", "hotel", "--on", "fri", "--from", "2026-01-09"), "--on names the day already"),
     ],
 )
 def test_what_cannot_be_is_refused(run: Run, week: Path, options: tuple[str, ...], said: str) -> None:

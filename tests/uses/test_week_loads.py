@@ -37,6 +37,15 @@ def test_without_lifts_a_week_names_no_loads() -> None:
     assert week_loads(evaluated) == {} and line_load_words(evaluated) == {} and ramp_load_words(evaluated) == {}
 
 
+def test_a_bar_of_one_s_own_is_the_bar_of_straight_bar_lifts_alone() -> None:
+    """Bars of 15 kg are as usual as those of 20 kg (common practice, no source)."""
+    evaluated = week({SQUAT: "60x8"}, (SQUAT, (6, 8), 2), owned={"bar": 15})
+    resolved = evaluated.resolved
+    curl = next(e for e in CATALOGUE.exercises.values() if "ez-bar" in e.needs and e.load == "barbell")
+    kits = [kit_on(e, resolved, resolved.days[0]) for e in (CATALOGUE.exercises[SQUAT], curl)]
+    assert [kit.weight for kit in kits if isinstance(kit, Bar)] == [15, CURL_BARS["kg"]]
+
+
 def test_the_load_is_the_heaviest_that_can_be_built_and_neither_formula_passes() -> None:
     """100 kg x 5 with 2 left, for 6 with 2 left: Epley 97.4, Brzycki 96.7, worked by hand; 95 is on the bar."""
     wanted = load_for(maximum_of(100, 5, 2, FORMULAS), 6, 2, FORMULAS)

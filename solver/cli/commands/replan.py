@@ -49,6 +49,8 @@ LEAST, MOST = map(int, LIMITS["minutes"])
 @click.option("--sore", multiple=True, metavar="MUSCLE", help="A muscle that rests in the next session.")
 @click.option("--avoid", multiple=True, metavar="EXERCISE", help="An exercise that is not to be used.")
 @click.option("--on", metavar="DAY", help="The one day that --taken, --kit, --sore and --avoid speak of.")
+@click.option("--from", "first", type=GatheredType(DayType()), metavar="DATE", help="As --on, from this date.")
+@click.option("--to", "last", type=GatheredType(DayType()), metavar="DATE", help="As --on, to this date.")
 @click.option("--pin", "pins", multiple=True, metavar="EXERCISE[@DAY]", help="An exercise that must be in the week.")
 @click.option("--week-of", type=GatheredType(DayType()), metavar="DATE", help="Which week of @CODE; today's.")
 @brief_option
@@ -67,6 +69,8 @@ def command(
     sore: tuple[str, ...],
     avoid: tuple[str, ...],
     on: str | None,
+    first: date | None,
+    last: date | None,
     pins: tuple[str, ...],
     week_of: date | None,
     brief: str | None,
@@ -92,7 +96,10 @@ def command(
     faults = FaultCollector()
     faults.add(gathered_faults(ctx))
     minutes = tuple(row for row in today if row is not None)
-    said = SaidOptions(done or None, missed, minutes, taken, on, kit, sore, pins, avoid)
+    ends = [day for day in (first, last) if day is not None]
+    dates = (ends[0], ends[-1]) if ends else None
+    week_of = week_of or next(iter(ends), None)
+    said = SaidOptions(done or None, missed, minutes, taken, on, dates, kit, sore, pins, avoid)
     catalogue = faults.result_of(lambda: open_catalogue(overlay))
     found = catalogue and faults.result_of(lambda: open_or_plan(source, brief, None, catalogue, week_of))
     happened = found and happened_of(said, found.audit.evaluated.resolved, faults)

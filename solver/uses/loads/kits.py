@@ -60,7 +60,8 @@ def kit_on(exercise: Exercise, resolved: ResolvedBrief, day: ResolvedDay) -> Kit
         return _dumbbells(owned, unit, day)
     if exercise.load in STEPS:
         return usual_kit(exercise, unit, None, None)
-    return usual_kit(exercise, unit, None, owned.plates or None)
+    straight = exercise.load == "barbell" and "barbell" in exercise.needs
+    return usual_kit(exercise, unit, owned.bar if straight else None, owned.plates or None)
 
 
 def _of_plates(exercise: Exercise, unit: str, pairs: tuple[float, ...] | None) -> Kit:
