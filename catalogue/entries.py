@@ -119,6 +119,11 @@ class Exercise:
     """Why a contribution other than 100 or 50 stands: a source or the word convention."""
 
     @property
+    def has_load(self) -> bool:
+        """Whether there is a load to choose: for all but body weight and bands."""
+        return self.load not in ("bodyweight", "band")
+
+    @property
     def movement(self) -> str:
         """The movement of its slot, such as hinge or row."""
         return self.slot.movement

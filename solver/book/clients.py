@@ -12,7 +12,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
-from setwright.solver.brief.schema import PRIVATE
+from setwright.solver.brief.schema import PRIVATE, Unit
 
 LONGEST_CODE: Final = 40
 
@@ -31,6 +31,12 @@ class Client:
     """The newest version, as a raw table without age, cautions and clearance."""
     version: int
 
+    @property
+    def unit(self) -> Unit:
+        """The unit of all weights."""
+        unit: Unit = self.brief["client"]["unit"]
+        return unit
+
 
 def add_client(book: Book, code: str, raw: Mapping[str, Any], name: str = "") -> Client:
     """The new client, written down with the first version of a brief; raises UsageFault for a code that is taken."""
@@ -40,8 +46,7 @@ def add_client(book: Book, code: str, raw: Mapping[str, Any], name: str = "") ->
             raise UsageFault(Fault("CODE", f"{taken['code']} is in the book already", "choose another code"))
         values = (sound, name.strip(), moment())
         connection.execute("INSERT INTO client (code, name, added) VALUES (?, ?, ?)", values)
-        client = _client_row(book, sound)
-        _keep_version(book, client, raw)
+        _keep_version(book, _client_row(book, sound)["id"], raw)
     return client_of(book, sound)
 
 
@@ -66,6 +71,14 @@ def health_of(book: Book, client: Client) -> dict[str, Any]:
     query = "SELECT health.document FROM health JOIN brief ON brief.id = health.brief WHERE client = ? AND version = ?"
     found = book.rows(query, client.id, client.version)
     return dict(json.loads(found[0]["document"])) if found else {}
+
+
+def health_versions(book: Book, client: Client) -> dict[str, Any]:
+    """Version of the brief -> its health notes, of the versions that have some: for the client alone."""
+    query = "SELECT version, health.document FROM health JOIN brief ON brief.id = health.brief WHERE client = ?"
+    return {
+        str(row["version"]): json.loads(row["document"]) for row in book.rows(f"{query} ORDER BY version", client.id)
+    }
 
 
 def keep_brief(book: Book, client: Client, raw: Mapping[str, Any], said: str) -> Client:
@@ -106,16 +119,15 @@ def changes(book: Book, client: Client) -> tuple[tuple[str, str], ...]:
     return tuple((row["made"], row["said"]) for row in rows)
 
 
-def _keep_version(book: Book, client: Any, raw: Mapping[str, Any]) -> None:
-    """A brief's next version, its health notes in their own table."""
-    row = client if isinstance(client, int) else client["id"]
+def _keep_version(book: Book, client: int, raw: Mapping[str, Any]) -> None:
+    """The next version of a client's (row's) brief, its health notes in their own table."""
     asked = {**raw, "client": {k: v for k, v in raw.get("client", {}).items() if k not in PRIVATE}}
     health = {k: v for k, v in raw.get("client", {}).items() if k in PRIVATE and v}
     newest = "SELECT coalesce(max(version), 0) + 1 FROM brief WHERE client = ?"
-    version = book.connection.execute(newest, (row,)).fetchone()[0]
+    version = book.connection.execute(newest, (client,)).fetchone()[0]
     written = book.connection.execute(
         "INSERT INTO brief (client, version, made, document) VALUES (?, ?, ?, ?)",
-        (row, version, moment(), json.dumps(asked, sort_keys=True)),
+        (client, version, moment(), json.dumps(asked, sort_keys=True)),
     )
     if health:
         values = (written.lastrowid, json.dumps(health, sort_keys=True))

@@ -1,4 +1,4 @@
-"""All that the book knows of one client, as files: for the client's right to it, and to move it elsewhere."""
+"""What the book holds of one client, as files: for the client's right to it, and to move it elsewhere."""
 
 from __future__ import annotations
 
@@ -7,11 +7,11 @@ import io
 import json
 from typing import Any, Final
 
-from setwright.solver.book.clients import Client, brief_of, changes
+from setwright.solver.book.clients import Client, changes, health_versions
 from setwright.solver.book.opened import Book
+from setwright.solver.book.paces import paces
 from setwright.solver.book.planned import blocks, kept_weeks
 from setwright.solver.book.sessions import sessions_of, unread_of
-from setwright.solver.brief.schema import PRIVATE
 
 SCHEMA: Final = "setwright.client/1"
 COLUMNS: Final = ("date", "week", "session", "exercise", "set", "load", "unit", "reps", "rir", "side", "ended")
@@ -20,14 +20,13 @@ COLUMNS: Final = ("date", "week", "session", "exercise", "set", "load", "unit", 
 def exported(book: Book, client: Client) -> dict[str, bytes]:
     """File name -> content: the client's plans as JSON, every set as CSV, health notes in a file of their own."""
     files = {"client.json": _json(_document(book, client)), "sets.csv": _sets(book, client)}
-    health = {k: v for k, v in brief_of(book, client).get("client", {}).items() if k in PRIVATE and v}
-    if health:
+    if health := health_versions(book, client):
         files["health.json"] = _json(health)
     return files
 
 
 def _document(book: Book, client: Client) -> dict[str, Any]:
-    """Briefs in every version, weeks, blocks, notes of changes and remarks of sessions; no health notes."""
+    """Briefs in every version, weeks, blocks, paces, notes of changes and remarks of sessions; no health notes."""
     versions = book.rows("SELECT version, made, document FROM brief WHERE client = ? ORDER BY version", client.id)
     return {
         "schema": SCHEMA,
@@ -38,6 +37,7 @@ def _document(book: Book, client: Client) -> dict[str, Any]:
         "briefs": [{**dict(row), "document": json.loads(row["document"])} for row in versions],
         "weeks": [{"starts": w.starts.isoformat(), "why": w.why, "week": w.document} for w in kept_weeks(book, client)],
         "blocks": [b.document for b in blocks(book, client)],
+        "paces": list(paces(book, client)),
         "sessions": [
             {
                 "date": s.on.isoformat(),

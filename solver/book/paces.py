@@ -18,8 +18,7 @@ def keep_pace(book: Book, client: Client, document: Mapping[str, Any]) -> None:
         connection.execute("INSERT INTO pace (client, made, document) VALUES (?, ?, ?)", values)
 
 
-def pace_of(book: Book, client: Client) -> Mapping[str, Any] | None:
-    """The newest pace of a client; None where none was kept."""
-    rows = book.rows("SELECT document FROM pace WHERE client = ? ORDER BY id DESC LIMIT 1", client.id)
-    found: Mapping[str, Any] | None = json.loads(rows[0]["document"]) if rows else None
-    return found
+def paces(book: Book, client: Client) -> tuple[Mapping[str, Any], ...]:
+    """Every pace of a client, the oldest first."""
+    rows = book.rows("SELECT document FROM pace WHERE client = ? ORDER BY id", client.id)
+    return tuple(json.loads(row["document"]) for row in rows)

@@ -1,4 +1,4 @@
-"""What `sheet` and `variants sheets` are told alike: the formats, the coach's file and what is laid over it."""
+"""What commands that write sheets are told alike: the formats, the coach's file and what is laid over it."""
 
 from __future__ import annotations
 
@@ -32,6 +32,15 @@ start_option = click.option(
     metavar="YYYY-MM-DD",
     help="Each session falls on its first weekday from this day on.",
 )
+
+
+def sheets_options(command: Command) -> Command:
+    """--sheets FOLDER, --as FORMATS and --coach of the commands of a block."""
+    folder = click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write the sheets into FOLDER.")
+    formats = click.option(
+        "--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf."
+    )
+    return folder(formats(coach_option(command)))
 
 
 def coach_with(coach_file: Path | None, catalogue: Catalogue, **options: date | str | int | None) -> Coach:

@@ -132,7 +132,7 @@ class CpSatModel:
         presolve: bool = True,
     ) -> CpSatResult:
         """Run for so much deterministic time or `seconds` of wall clock; `heard` gets each better week's columns."""
-        solver = _solver_of(work, seconds)
+        solver = solver_of(work, seconds)
         solver.parameters.cp_model_presolve = presolve
         status = solver.solve(self.cp, _Heard(self, heard) if heard else None)
         name = str(solver.status_name(status))
@@ -144,7 +144,7 @@ class CpSatModel:
     def core(self, work: float, seconds: float) -> frozenset[ClashMember] | None:
         """Members whose assumptions cannot all hold, not always the fewest; None where none were shown."""
         self.cp.add_assumptions(list(self.literals.values()))
-        solver = _solver_of(work, seconds)
+        solver = solver_of(work, seconds)
         if solver.solve(self.cp) != cp_model.INFEASIBLE:
             return None
         blamed = set(solver.sufficient_assumptions_for_infeasibility())
@@ -157,7 +157,7 @@ class CpSatModel:
         return frozenset(mine | {j for j, v in self.fixed.items() if j < count and v})
 
 
-def _solver_of(work: float, seconds: float) -> cp_model.CpSolver:
+def solver_of(work: float, seconds: float) -> cp_model.CpSolver:
     """A solver of one worker and one seed that ends by its deterministic time; `seconds` is a wall-clock limit."""
     solver = cp_model.CpSolver()
     parameters = solver.parameters

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 import highspy
@@ -70,12 +71,7 @@ class HighsModel:
 
     def solver(self, relaxed: bool) -> Any:
         """A silent HiGHS of one thread that holds the model; `relaxed` lets every variable be fractional."""
-        highs: Any = highspy.Highs()  # type: ignore[no-untyped-call]
-        highs.silent()
-        highs.setOptionValue("threads", 1)
-        highs.setOptionValue("random_seed", 1)
-        highs.passModel(self._program(relaxed))
-        return highs
+        return silent_solver(self._program(relaxed))
 
     def _program(self, relaxed: bool) -> Any:
         """The arrays that HiGHS is given, to be maximised."""
@@ -85,17 +81,32 @@ class HighsModel:
         lp.col_lower_, lp.col_upper_ = np.array(self.low), np.array(self.high)
         lp.row_lower_ = np.array([low for _, low, _ in self.constraints])
         lp.row_upper_ = np.array([high for _, _, high in self.constraints])
-        starts, index, value = [0], [], []
-        for coefficients, _, _ in self.constraints:
-            for j in sorted(coefficients):
-                index.append(j)
-                value.append(coefficients[j])
-            starts.append(len(index))
-        lp.a_matrix_.format_ = highspy.MatrixFormat.kRowwise
-        lp.a_matrix_.start_ = np.array(starts, np.int32)
-        lp.a_matrix_.index_ = np.array(index, np.int32)
-        lp.a_matrix_.value_ = np.array(value, float)
+        give_rows(lp, (coefficients for coefficients, _, _ in self.constraints))
         lp.sense_ = highspy.ObjSense.kMaximize
         kinds = highspy.HighsVarType
         lp.integrality_ = [kinds.kInteger if whole and not relaxed else kinds.kContinuous for whole in self.integer]
         return lp
+
+
+def silent_solver(program: Any) -> Any:
+    """A silent HiGHS of one thread and one seed that holds a program."""
+    highs: Any = highspy.Highs()  # type: ignore[no-untyped-call]
+    highs.silent()
+    highs.setOptionValue("threads", 1)
+    highs.setOptionValue("random_seed", 1)
+    highs.passModel(program)
+    return highs
+
+
+def give_rows(program: Any, rows: Iterable[Mapping[int, float]]) -> None:
+    """Give a program its rows: the coefficients of each by column, in the order of the columns."""
+    starts, index, value = [0], [], []
+    for coefficients in rows:
+        for j in sorted(coefficients):
+            index.append(j)
+            value.append(coefficients[j])
+        starts.append(len(index))
+    program.a_matrix_.format_ = highspy.MatrixFormat.kRowwise
+    program.a_matrix_.start_ = np.array(starts, np.int32)
+    program.a_matrix_.index_ = np.array(index, np.int32)
+    program.a_matrix_.value_ = np.array(value, float)

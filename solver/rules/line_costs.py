@@ -31,9 +31,7 @@ def _is_second_choice(resolved: ResolvedBrief, exercise: Exercise, sets: int, da
 def _cannot_be_loaded_further(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     if exercise.load != "bodyweight" or not exercise.multi_joint or exercise.ability or exercise.id in resolved.named:
         return False
-    return resolved.can(
-        day, lambda e: e.movement == exercise.movement and e.load not in ("bodyweight", "band") and e.rank < 3
-    )
+    return resolved.can(day, lambda e: e.movement == exercise.movement and e.has_load and e.rank < 3)
 
 
 def _has_token_sets(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:

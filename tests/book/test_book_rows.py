@@ -16,6 +16,7 @@ from setwright.solver.book.care import erase
 from setwright.solver.book.clients import Client, add_client, brief_of, changes, client_of, clients, keep_brief, rest
 from setwright.solver.book.export import exported
 from setwright.solver.book.opened import Book
+from setwright.solver.book.paces import keep_pace
 from setwright.solver.book.planned import block_on, blocks, keep_block, keep_week, week_starting
 from setwright.solver.book.sessions import Kept, log_sessions, sessions_of, unread_of
 from setwright.solver.log.unread import UnreadRow
@@ -126,6 +127,8 @@ def test_the_newest_week_of_a_monday_holds(book: Book, client: Client) -> None:
 def test_what_is_exported_is_all_of_it_with_health_notes_in_their_own_file(book: Book, client: Client) -> None:
     log_sessions(book, client, [session(4), session(7, 2)])
     keep_block(book, client, MONDAY, date(2026, 6, 14), {"n": 1})
+    keep_pace(book, client, {"basis": "session minutes"})
+    client = keep_brief(book, client, {**RAW, "client": {"code": "M", "age": 65, "unit": "kg"}}, "a new brief")
     files = exported(book, client)
     rows = list(csv.DictReader(io.StringIO(files["sets.csv"].decode())))
     assert [(r["date"], r["exercise"], r["load"], r["reps"]) for r in rows[:2]] == [
@@ -136,7 +139,8 @@ def test_what_is_exported_is_all_of_it_with_health_notes_in_their_own_file(book:
     document = json.loads(files["client.json"])
     assert (document["code"], len(document["sessions"]), document["blocks"]) == ("M", 2, [{"n": 1}])
     assert b"knee" not in files["client.json"]
-    assert json.loads(files["health.json"]) == {"age": 64, "cautions": [{"tag": "knee"}]}
+    assert document["paces"] == [{"basis": "session minutes"}]
+    assert json.loads(files["health.json"]) == {"1": {"age": 64, "cautions": [{"tag": "knee"}]}, "2": {"age": 65}}
 
 
 def test_an_erased_client_leaves_no_byte_and_the_others_stay(book: Book, client: Client, place: Path) -> None:

@@ -25,7 +25,7 @@ def lift_faults(brief: Brief, catalogue: Catalogue) -> Iterator[Fault]:
 
 def _of_exercise(where: str, exercise: Exercise, unit: str) -> Iterator[Fault]:
     remedy = "leave it out, its card says the repetitions"
-    if exercise.load in ("bodyweight", "band"):
+    if not exercise.has_load:
         yield Fault(where, f"{exercise.name} has no load in {unit} to choose", remedy)
     elif exercise.timed:
         yield Fault(where, f"{exercise.name} is held for a time, a load is reckoned from repetitions only", remedy)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import date, timedelta
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from setwright.catalogue.faults import Fault, UsageFault
@@ -14,18 +14,31 @@ if TYPE_CHECKING:
     from setwright.solver.auditing import Audit
     from setwright.solver.book.clients import Client
     from setwright.solver.book.opened import Book
+    from setwright.solver.book.planned import KeptBlock
     from setwright.solver.uses.blocks.block import Block, BlockWeek
+
+
+def blocks_of(book: Book, client: Client, catalogue: Catalogue) -> dict[int, Block]:
+    """Row -> block of each block that holds, in the order of their first days."""
+    from setwright.solver.book.planned import blocks
+
+    return {kept.id: read_kept(book, client, kept.document, catalogue) for kept in blocks(book, client)}
 
 
 def block_at(book: Book, client: Client, day: date, catalogue: Catalogue) -> Block:
     """The block that a day stands in, else the newest; raises UsageFault where there is none."""
+    return read_kept(book, client, kept_at(book, client, day).document, catalogue)
+
+
+def kept_at(book: Book, client: Client, day: date) -> KeptBlock:
+    """The same as it is kept."""
     from setwright.solver.book.planned import block_on
 
     kept = block_on(book, client, day)
     if kept is None:
         remedy = f"`setwright block plan {MARK}{client.code}` plans one"
         raise UsageFault(Fault(f"{MARK}{client.code}", "has no block in the book", remedy))
-    return read_kept(book, client, kept.document, catalogue)
+    return kept
 
 
 def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue: Catalogue) -> Block:
@@ -38,10 +51,7 @@ def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue
 
 def week_on(block: Block, day: date) -> BlockWeek | None:
     """The block's week that a day stands in; None where the block does not reach it."""
-    for week in block.weeks:
-        if week.starts is not None and week.starts <= day < week.starts + timedelta(weeks=1):
-            return week
-    return None
+    return next((week for week in block.weeks if week.place.holds(day)), None)
 
 
 def audit_on(blocks: Sequence[Block], day: date) -> Audit | None:

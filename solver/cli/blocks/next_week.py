@@ -10,9 +10,9 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.blocks.kept_block import block_at, read_kept, week_on
-from setwright.solver.cli.blocks.plan import output_faults, sheet_stem
-from setwright.solver.cli.blocks.week_at_hand import as_it_stands
+from setwright.solver.cli.blocks.kept_block import blocks_of, kept_at, week_on
+from setwright.solver.cli.blocks.output import output_faults, sheet_stem
+from setwright.solver.cli.blocks.week_at_hand import as_it_stands, monday_of
 from setwright.solver.cli.books import MARK, book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
 from setwright.solver.cli.console.messages import columns
@@ -21,7 +21,7 @@ from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
+from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
 
 if TYPE_CHECKING:
     from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
@@ -38,10 +38,8 @@ LAST = 6
 @click.command("next", cls=PrintingCommand)
 @click.argument("code")
 @click.option("--on", type=DayType(), metavar="DATE", help="The week that this day stands in; today.")
-@click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write the week's sheets with these loads.")
-@click.option("--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf.")
+@sheets_options
 @click.option("--plots", type=FILE, metavar="FOLDER", help="Draw each lift's estimated maximum into FOLDER.")
-@coach_option
 @book_option
 @catalogue_option
 @output_options
@@ -65,7 +63,6 @@ def command(
     setwright block next @M --on 2026-01-12 --sheets cards
     """
     from setwright.solver.book.clients import client_of
-    from setwright.solver.book.planned import blocks
     from setwright.solver.book.sessions import sessions_of
     from setwright.solver.uses.progress.in_block import block_targets
 
@@ -76,10 +73,10 @@ def command(
     collector.raise_all()
     with the_book() as book:
         client = client_of(book, code)
-        block, sessions = block_at(book, client, day, catalogue), sessions_of(book, client)
+        found, sessions = blocks_of(book, client, catalogue), sessions_of(book, client)
+        block, blocks = found[kept_at(book, client, day).id], tuple(found.values())
         week = as_it_stands(book, client, _week_of(block, day, client.code), catalogue)
-        others = [read_kept(book, client, found.document, catalogue) for found in blocks(book, client)]
-    targets = block_targets(block, week, sessions, day, others)
+    targets = block_targets(week, sessions, day, blocks)
     if folder:
         names = formats or ("pdf",)
         coach = coach_with(coach_file, catalogue, start=week.starts)
@@ -88,7 +85,7 @@ def command(
         deliver_all(_sheets(block, week, targets, names, coach), folder, force)
     if plots:
         deliver_all(_plots(week, sessions), plots, force)
-    deliver(_result_of(others, week, targets, sessions, day, wants_json(as_json, target)), target, force)
+    deliver(_result_of(blocks, week, targets, sessions, day, wants_json(as_json, target)), target, force)
 
 
 def _week_of(block: Block, day: date, code: str) -> BlockWeek:
@@ -126,10 +123,10 @@ def _result_of(
         from setwright.solver.sheets.document.progress.next_document import next_document
 
         return next_document(targets, evaluated, unit, day)
-    from setwright.solver.sheets.screen.progress.done_table import sessions_text
+    from setwright.solver.sheets.screen.progress.done_table import muscles_text, sessions_text
     from setwright.solver.sheets.screen.progress.next_table import next_text
     from setwright.solver.sheets.screen.progress.stall_words import stalls_text
-    from setwright.solver.uses.progress.done_against_planned import sessions_done
+    from setwright.solver.uses.progress.done_against_planned import muscles_done, sessions_done
     from setwright.solver.uses.progress.in_block import LIGHTER, kits_of, outside
     from setwright.solver.uses.progress.stalls import stalls
 
@@ -138,7 +135,12 @@ def _result_of(
     past = [session for session in sessions if session.on <= day]
     done = [one for session in past[-LAST:] for one in sessions_done(_planned_for(blocks, session, week), [session])]
     if done:
-        parts.append(sessions_text(done, evaluated, unit, width))
+        last = [session for session in past if monday_of(session.on) == monday_of(past[-1].on)]
+        planned = _planned_for(blocks, past[-1], week)
+        parts += [
+            sessions_text(done, evaluated, unit, width),
+            muscles_text(muscles_done(planned, last), planned, width),
+        ]
     if found := stalls(audit, outside(LIGHTER, blocks, past), kits_of(evaluated), unit):
         parts.append(stalls_text(found, evaluated.resolved.catalogue, unit, width))
     return "\n".join(parts)

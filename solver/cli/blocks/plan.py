@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date, timedelta
 from functools import partial
@@ -12,11 +12,12 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.cli.blocks.output import output_faults, result_of, sheet_stem, sheets_of
 from setwright.solver.cli.blocks.types_of_spans import SetsNowType, ShortType, SpanType, TravelType
 from setwright.solver.cli.books import book_option, is_code, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
-from setwright.solver.cli.console.messages import columns, say
+from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
@@ -33,7 +34,7 @@ from setwright.solver.cli.options import (
     search_option,
     wants_json,
 )
-from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
+from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.blocks.ask import BlockAsk
@@ -42,7 +43,6 @@ if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.evaluation.week import Week
-    from setwright.solver.sheets.handout.coach import Coach
     from setwright.solver.uses.blocks.block import Block, NoBlock
 
 
@@ -77,9 +77,7 @@ if TYPE_CHECKING:
     "--now", type=GatheredType(SetsNowType(), ()), default=(), metavar="'CHEST 6, ..'", help="Weekly sets at present."
 )
 @click.option("--week", "week_file", type=FILE, metavar="FILE", help="Make it of this week; else one is planned.")
-@click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write every week's sheet into FOLDER.")
-@click.option("--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf.")
-@coach_option
+@sheets_options
 @click.option("--plot", type=FILE, metavar="FILE", help="Draw sets and loads by week into an SVG file.")
 @click.option("--private", is_flag=True, help="Let JSON carry the client's cautions and clearance.")
 @search_option(DEFAULT)
@@ -188,13 +186,6 @@ def ask_of(asked: Mapping[str, Any]) -> BlockAsk:
     )
 
 
-def output_faults(folder: Path | None, formats: tuple[str, ...] | None, plot: Path | None) -> Iterator[Fault]:
-    if formats and folder is None:
-        yield Fault("--as", "writes sheets, and no folder is named", "add --sheets FOLDER")
-    if plot is not None and plot.suffix.lower() != ".svg":
-        yield Fault("--plot", f"got {str(plot)!r}, expected a file that ends in .svg", "name an SVG file")
-
-
 def _checked(
     ask: BlockAsk,
     parsed: ParsedBrief | None,
@@ -216,11 +207,6 @@ def _checked(
     faults = folder_faults(folder, files, force)
     if faults:
         raise UsageFault(faults)
-
-
-def sheet_stem(number: int) -> str:
-    """week-01, without a name of any client."""
-    return f"week-{number:02d}"
 
 
 def _week_of(week_file: Path | None, parsed: ParsedBrief | None, catalogue: Catalogue) -> Week | None:
@@ -263,29 +249,6 @@ def _no_week(found: NoBlock) -> NoWeekError:
         return NoWeekError(Fault(where, f"no week is possible ({rules})", remedy), ExitCode.CLASH)
     fault = Fault(where, f"no week was found ({found.end.ended_by})", "try --search thorough")
     return NoWeekError(fault, ExitCode.OUT_OF_TIME)
-
-
-def sheets_of(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
-    """File name -> bytes of every week's sheets, all of them before any is written."""
-    from setwright.solver.sheets.blocks.handouts import block_handouts
-    from setwright.solver.sheets.formats import FORMATS, written
-    from setwright.solver.sheets.handout.coach import DEFAULT_COACH
-
-    return {
-        f"{sheet_stem(number)}.{FORMATS[name].ending}": written(name, handout)
-        for number, handout in block_handouts(block, coach or DEFAULT_COACH)
-        for name in formats
-    }
-
-
-def result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:
-    if as_document:
-        from setwright.solver.sheets.document.blocks.block_document import block_document
-
-        return block_document(block, private)
-    from setwright.solver.sheets.screen.over_time.block import block_text
-
-    return block_text(block, columns())
 
 
 def _drawn(block: Block) -> str:

@@ -8,23 +8,21 @@ from pathlib import Path
 import click
 
 from setwright.solver.cli.blocks.kept_block import block_at
-from setwright.solver.cli.blocks.plan import output_faults, result_of, sheets_of
+from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, gathered_faults
-from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
-from setwright.solver.cli.sheet_options import FORMAT_NAMES, coach_option, coach_with, undated_faults
+from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
 
 
 @click.command("show", cls=PrintingCommand)
 @click.argument("code")
 @click.option("--on", type=DayType(), metavar="DATE", help="The block of this day; else today's, else the newest.")
-@click.option("--sheets", "folder", type=FILE, metavar="FOLDER", help="Write every week's sheet into FOLDER.")
-@click.option("--as", "formats", type=FORMAT_NAMES, metavar="FORMATS", help="Formats of the sheets, as in sheet; pdf.")
-@coach_option
+@sheets_options
 @book_option
 @catalogue_option
 @output_options

@@ -41,7 +41,7 @@ def week_at_hand(code: str, catalogue: Catalogue, day: date) -> Found | None:
         if kept is not None:
             say(f"{MARK}{client.code}: the week of {kept.starts}, {kept.why or 'as it was kept'}")
             return _read(book, client, kept.document, catalogue)
-        for found in reversed(blocks(book, client)):
+        for found in (block for block in reversed(blocks(book, client)) if block.starts <= day <= block.ends):
             week = week_on(read_kept(book, client, found.document, catalogue), day)
             if week is not None and week.parsed is not None and week.audit is not None:
                 say(f"{MARK}{client.code}: week {week.number} of the block, from {week.starts}")

@@ -19,6 +19,8 @@ from setwright.solver.cli.options import catalogue_option, open_catalogue
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
+    from setwright.solver.book.clients import Client
+    from setwright.solver.book.opened import Book
     from setwright.solver.brief.schema import Brief
 
 PERSONAL = ("client", "owned", "clock", "lifts")
@@ -70,7 +72,7 @@ def set_command(
     raw = _changed(before, " ".join(brief), facts, known, catalogue)
     with the_book() as book:
         client = client_of(book, code)
-        _refuse_another_unit(book, client, before.client.unit, raw["client"]["unit"])
+        _refuse_another_unit(book, client, raw["client"]["unit"])
         if name is not None:
             client = set_name(book, client, name)
         after = keep_brief(book, client, raw, _said(bool(brief), facts, known))
@@ -110,10 +112,11 @@ def _changed(
     return raw_of(parsed.brief)
 
 
-def _refuse_another_unit(book: Any, client: Any, before: str, after: str) -> None:
+def _refuse_another_unit(book: Book, client: Client, after: str) -> None:
     """Raise UsageFault where weights are logged in the unit that would be left: kg and lb are never mixed."""
     from setwright.solver.book.sessions import sessions_of
 
+    before = client.unit
     if before != after and any(s.unit == before for s in sessions_of(book, client)):
         said = f"{before} cannot become {after}: sets are logged in {before}, and kg and lb are never mixed"
         raise UsageFault(Fault("--unit", said, "add the client under another code for the other unit"))

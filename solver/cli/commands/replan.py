@@ -99,7 +99,18 @@ def command(
     ends = [day for day in (first, last) if day is not None]
     dates = (ends[0], ends[-1]) if ends else None
     week_of = week_of or next(iter(ends), None)
-    said = SaidOptions(done or None, missed, minutes, taken, on, dates, kit, sore, pins, avoid)
+    said = SaidOptions(
+        done=done or None,
+        missed=missed,
+        today=minutes,
+        taken=taken,
+        on=on,
+        dates=dates,
+        kit=kit,
+        sore=sore,
+        pins=pins,
+        avoid=avoid,
+    )
     catalogue = faults.result_of(lambda: open_catalogue(overlay))
     found = catalogue and faults.result_of(lambda: open_or_plan(source, brief, None, catalogue, week_of))
     happened = found and happened_of(said, found.audit.evaluated.resolved, faults)

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import click
 
-from setwright.solver.cli.books import book_option, brief_of_client, the_book
+from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.log.kept import say_kept
@@ -48,13 +48,12 @@ def command(
     from setwright.solver.foreign.log.typed_session import typed_session
 
     catalogue, today = open_catalogue(overlay), date.today()
-    unit = brief_of_client(code, catalogue).brief.client.unit
-    found = typed_session(sets, on or today, catalogue, unit, today)
-    for said in found.notes:
-        say(said)
-    typed = replace(found.sessions[0], session=session, minutes=minutes, how_hard=how_hard, note=note)
     with the_book() as book:
         client = client_of(book, code)
+        found = typed_session(sets, on or today, catalogue, client.unit, today)
+        for said in found.notes:
+            say(said)
+        typed = replace(found.sessions[0], session=session, minutes=minutes, how_hard=how_hard, note=note)
         standing = None if anew else session_at(book, client, typed)
         whole = typed if standing is None else standing.followed_by(typed)
         say_kept(client, log_sessions(book, client, [whole], replace=anew or standing is not None))

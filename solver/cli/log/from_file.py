@@ -5,20 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import click
 
-from setwright.solver.cli.books import book_option, brief_of_client, the_book
+from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.input import bytes_of, place_of
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.log.columns_type import ColumnsType
 from setwright.solver.cli.log.kept import say_kept
 from setwright.solver.cli.log.read import say_what_was_left
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
-
-if TYPE_CHECKING:
-    from setwright.solver.brief.schema import Unit
 
 
 @click.command("import", cls=PrintingCommand)
@@ -48,13 +44,12 @@ def command(
     from setwright.solver.foreign.log.tables.table import MOST_BYTES
 
     catalogue = open_catalogue(overlay)
-    unit: Unit = brief_of_client(code, catalogue).brief.client.unit
     data = bytes_of(file, MOST_BYTES, "name a log's file")
-    found = read_log(data, place_of(file), catalogue, unit, columns, accept_near, date.today())
-    if other := next((session.unit for session in found.sessions if session.unit != unit), None):
-        said = f"its loads are in {other}, those of {code} in {unit}: kg and lb are never mixed"
-        raise UsageFault(Fault(place_of(file), said, f"write the loads in {unit}"))
-    say_what_was_left(found)
     with the_book() as book:
         client = client_of(book, code)
+        found = read_log(data, place_of(file), catalogue, client.unit, columns, accept_near, date.today())
+        if other := next((session.unit for session in found.sessions if session.unit != client.unit), None):
+            said = f"its loads are in {other}, those of {code} in {client.unit}: kg and lb are never mixed"
+            raise UsageFault(Fault(place_of(file), said, f"write the loads in {client.unit}"))
+        say_what_was_left(found)
         say_kept(client, log_sessions(book, client, found.sessions, found.unread, data, replace=anew))

@@ -8,7 +8,7 @@ from pathlib import Path
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.books import book_option, brief_of_client, the_book
+from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.lazy_group import PrintingCommand
@@ -33,7 +33,6 @@ def command(
     from setwright.solver.book.clients import brief_of, client_of, keep_brief
     from setwright.solver.book.paces import keep_pace
     from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.brief.parsed_brief import raw_of
     from setwright.solver.cli.blocks.kept_block import block_at
     from setwright.solver.sheets.document.progress.pace_document import pace_document
     from setwright.solver.sheets.screen.progress.pace_words import pace_text
@@ -42,7 +41,6 @@ def command(
 
     check_target(target, force)
     catalogue = open_catalogue(overlay)
-    brief = brief_of_client(code, catalogue).brief
     with the_book() as book:
         client = client_of(book, code)
         block = block_at(book, client, on or date.today(), catalogue)
@@ -51,7 +49,7 @@ def command(
             if isinstance(pace, NotEnough):
                 raise UsageFault(Fault("--take", "too little is logged to tell a pace", "log more sessions with times"))
             keep_pace(book, client, pace_document(pace))
-            changed = brief.model_copy(update={"clock": pace.clock})
-            after = keep_brief(book, client, {**brief_of(book, client), **raw_of(changed)}, "the pace from the log")
+            clock = pace.clock.model_dump(exclude_none=True)
+            after = keep_brief(book, client, {**brief_of(book, client), "clock": clock}, "the pace from the log")
             say(f"written down: @{after.code}, version {after.version} of the brief, with this pace")
     deliver(pace_document(pace) if wants_json(as_json, target) else pace_text(pace, columns()), target, force)

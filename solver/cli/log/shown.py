@@ -69,9 +69,8 @@ def show_command(
 def check_command(code: str, first: date | None, overlay: Path | None) -> None:
     """Show what in the log of CODE looks like a slip, and what is unlike the block's weeks."""
     from setwright.solver.book.clients import client_of
-    from setwright.solver.book.planned import blocks
     from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.cli.blocks.kept_block import audit_on, read_kept
+    from setwright.solver.cli.blocks.kept_block import audit_on, blocks_of
     from setwright.solver.sheets.screen.over_time.log import findings_text
     from setwright.solver.uses.log.log_checks import check_log
 
@@ -79,6 +78,6 @@ def check_command(code: str, first: date | None, overlay: Path | None) -> None:
     with the_book() as book:
         client = client_of(book, code)
         sessions = _between(sessions_of(book, client), first, None)
-        kept = [read_kept(book, client, found.document, catalogue) for found in blocks(book, client)]
+        kept = tuple(blocks_of(book, client, catalogue).values())
     findings = check_log(sessions, lambda day: audit_on(kept, day))
     deliver(findings_text(findings, catalogue, columns()), None, False)

@@ -6,11 +6,10 @@ from collections.abc import Collection
 
 from ortools.sat.python import cp_model
 
+from setwright.solver.engines.cpsat import solver_of
 from setwright.solver.engines.season.problem import Room, SeasonProblem, WeekPlan
 from setwright.solver.engines.season.week_program import WeekProgram
 
-WORKERS = 1
-SEED = 7
 WEEK_WORK = 0.2
 """Deterministic time of one week, about a second each on a usual core."""
 WEEK_GAP = 0.001
@@ -35,7 +34,7 @@ def best_week(
         least = cp_model.INT_MIN if low is None else low
         cp.add_linear_constraint(row, least, cp_model.INT_MAX if high is None else high)
     cp.maximize(cp_model.LinearExpr.weighted_sum(variables, program.gain))
-    solver = solver_of(WEEK_WORK)
+    solver = solver_of(WEEK_WORK, WALL_SECONDS)
     solver.parameters.relative_gap_limit = WEEK_GAP
     status = solver.solve(cp)
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
@@ -49,16 +48,3 @@ def best_week(
         worth=round(solver.objective_value),
         bound=int(solver.best_objective_bound + 0.5),
     )
-
-
-def solver_of(work: float) -> cp_model.CpSolver:
-    """A solver of one worker and one seed that ends by its deterministic time."""
-    solver = cp_model.CpSolver()
-    parameters = solver.parameters
-    parameters.num_workers = WORKERS
-    parameters.random_seed = SEED
-    parameters.linearization_level = 2
-    parameters.max_deterministic_time = work
-    parameters.max_time_in_seconds = WALL_SECONDS
-    parameters.catch_sigint_signal = False
-    return solver

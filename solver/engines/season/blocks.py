@@ -13,7 +13,8 @@ from typing import Any
 
 from ortools.sat.python import cp_model
 
-from setwright.solver.engines.season.best_week import solver_of
+from setwright.solver.engines.cpsat import solver_of
+from setwright.solver.engines.season.best_week import WALL_SECONDS
 from setwright.solver.engines.season.problem import SeasonProblem
 
 Pattern = tuple[int, ...]
@@ -71,7 +72,7 @@ def count_blocks(
     for (kind, pattern), v in counts.items():
         same = [i for i, other in known if other == pattern and _kind_of(problem, i) == kind]
         cp.add_hint(v, len(same))
-    solver = solver_of(work)
+    solver = solver_of(work, WALL_SECONDS)
     status = solver.solve(cp)
     name = str(solver.status_name(status))
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
@@ -133,7 +134,7 @@ def order_blocks(
         for v, pattern in zip(here, patterns, strict=True)
     )
     cp.maximize(worth - problem.missed_cost * missed)
-    solver = solver_of(work)
+    solver = solver_of(work, WALL_SECONDS)
     if solver.solve(cp) not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return ()
     return tuple(next(pattern for v, pattern in zip(here, patterns, strict=True) if solver.value(v)) for here in chosen)

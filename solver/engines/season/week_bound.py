@@ -9,6 +9,7 @@ from typing import Any
 import highspy
 import numpy as np
 
+from setwright.solver.engines.highs_model import give_rows, silent_solver
 from setwright.solver.engines.season.problem import Room, SeasonProblem
 from setwright.solver.engines.season.week_program import WeekProgram
 
@@ -40,20 +41,6 @@ def _relaxed(program: WeekProgram) -> Any:
     lp.col_lower_, lp.col_upper_ = np.array(program.low, float), np.array(program.high, float)
     lp.row_lower_ = np.array([-inf if low is None else float(low) for _, low, _ in program.rows])
     lp.row_upper_ = np.array([inf if high is None else float(high) for _, _, high in program.rows])
-    starts, index, value = [0], [], []
-    for coefficients, _, _ in program.rows:
-        for j in sorted(coefficients):
-            index.append(j)
-            value.append(float(coefficients[j]))
-        starts.append(len(index))
-    lp.a_matrix_.format_ = highspy.MatrixFormat.kRowwise
-    lp.a_matrix_.start_ = np.array(starts, np.int32)
-    lp.a_matrix_.index_ = np.array(index, np.int32)
-    lp.a_matrix_.value_ = np.array(value, float)
+    give_rows(lp, (coefficients for coefficients, _, _ in program.rows))
     lp.sense_ = highspy.ObjSense.kMaximize
-    highs: Any = highspy.Highs()  # type: ignore[no-untyped-call]
-    highs.silent()
-    highs.setOptionValue("threads", 1)
-    highs.setOptionValue("random_seed", 1)
-    highs.passModel(lp)
-    return highs
+    return silent_solver(lp)

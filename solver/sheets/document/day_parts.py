@@ -8,6 +8,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
+from setwright.solver.evaluation.week import Entry
 from setwright.solver.sheets.common.loads.load_words import Words
 from setwright.solver.sheets.common.loads.ramp import ramp_ups
 from setwright.solver.sheets.common.purpose import line_purpose
@@ -48,19 +49,26 @@ def line_part(evaluated: EvaluatedWeek, line: Line, swaps: tuple[Exercise, ...])
     halves = line.prescription.half_seconds
     return {
         "order": line.place + 1,
-        "exercise": exercise.id,
+        **entry_part(entry),
         "name": exercise.name,
+        "limb": exercise.limb,
+        "seconds": halves // 2 if is_second(evaluated, line) else (halves + 1) // 2,
+        "why": line_purpose(evaluated, line),
+        "swaps": [e.id for e in swaps],
+    }
+
+
+def entry_part(entry: Entry) -> dict[str, Any]:
+    """What is done on a line, as it is read back."""
+    return {
+        "exercise": entry.exercise,
         "sets": entry.sets,
         "reps": list(entry.reps),
         "rir": entry.rir,
         "rest_seconds": entry.rest,
         "technique": entry.technique,
         "drops": entry.drops,
-        "limb": exercise.limb,
         "paired_with": entry.partner,
-        "seconds": halves // 2 if is_second(evaluated, line) else (halves + 1) // 2,
-        "why": line_purpose(evaluated, line),
-        "swaps": [e.id for e in swaps],
     }
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from setwright.solver.sheets.common.loads.built_words import load_said, plates_said
 from setwright.solver.sheets.common.words import page_width, wrapped
 from setwright.solver.uses.loads.buildable import Built
 from setwright.solver.uses.loads.maximum import Estimate
@@ -53,8 +54,7 @@ def _by_formula(estimate: Estimate, unit: str) -> str:
 
 def _built(built: Built, unit: str) -> str:
     """82.5 kg (20 + 10 + 1.25 a side)."""
-    plates = f" ({' + '.join(f'{plate:g}' for plate in built.plates)} a side)" if built.plates else ""
-    return f"{built.load:g} {unit}{plates}"
+    return f"{load_said(built.load, unit)}{plates_said(built)}"
 
 
 def load_document(found: WorkingLoad, unit: str) -> dict[str, Any]:

@@ -29,6 +29,10 @@ class CalendarWeek:
     resumes: bool = False
     """Whether the build weeks from here on climb anew, after a long break."""
 
+    def holds(self, day: date) -> bool:
+        """Whether a day stands in it; never where weeks are only numbered."""
+        return self.starts is not None and self.starts <= day < self.starts + WEEK
+
     @property
     def ends(self) -> date | None:
         """Its Sunday."""

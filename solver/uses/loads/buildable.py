@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
@@ -13,6 +13,8 @@ class Built:
 
     load: float
     plates: tuple[float, ...] = ()
+    ends: Literal[1, 2] = field(default=2, compare=False)
+    """On how many ends the plates hang."""
 
 
 @dataclass(frozen=True)
@@ -44,7 +46,8 @@ class Bar:
                 end = round(sum(more), 3)
                 if end not in ways or _tidier(more, ways[end]):
                     ways[end] = more
-        return tuple(Built(round(self.weight + self.ends * sum(plates), 3), plates) for plates in ways.values())
+        ends = self.ends
+        return tuple(Built(round(self.weight + ends * sum(plates), 3), plates, ends) for plates in ways.values())
 
 
 @dataclass(frozen=True)

@@ -36,7 +36,7 @@ def usual_kit(exercise: Exercise, unit: str, bar: float | None, pairs: tuple[flo
 
     None for a lift that has no load to choose: body weight and bands.
     """
-    if not has_load(exercise):
+    if not exercise.has_load:
         return None
     if exercise.load in STEPS and bar is None and pairs is None:
         least, step = STEPS[exercise.load][unit]
@@ -46,11 +46,6 @@ def usual_kit(exercise: Exercise, unit: str, bar: float | None, pairs: tuple[flo
     usual = CURL_BARS if "ez-bar" in exercise.needs else BARS
     weight = (usual[unit] if exercise.load == "barbell" else 0.0) if bar is None else bar
     return Bar(weight, PAIRS[unit] if pairs is None else pairs)
-
-
-def has_load(exercise: Exercise) -> bool:
-    """Whether an exercise has a load to choose: all but body weight and bands."""
-    return exercise.load not in ("bodyweight", "band")
 
 
 def kit_on(exercise: Exercise, resolved: ResolvedBrief, day: ResolvedDay) -> Kit | None:

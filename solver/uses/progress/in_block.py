@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
@@ -23,18 +23,18 @@ LIGHTER: tuple[Kind, ...] = ("lighter", "return")
 
 
 def block_targets(
-    block: Block, week: BlockWeek, sessions: Sequence[LoggedSession], on: date, others: Sequence[Block] = ()
+    week: BlockWeek, sessions: Sequence[LoggedSession], on: date, blocks: Sequence[Block]
 ) -> tuple[NextTarget, ...]:
     """The next target of every line of a block's week, for sessions that are done on `on` or soon after.
 
-    Nothing is gone on from the sessions of a lighter week, of this block or of `others`: its loads say nothing of what
-    is possible. Raises UsageFault where logged loads are in another unit than the client's; a week off has no targets.
+    Nothing is gone on from the sessions of a lighter week of the client's `blocks`: its loads say nothing of what is
+    possible. Raises UsageFault where logged loads are in another unit than the client's; a week off has no targets.
     """
     evaluated = week.evaluated
     if evaluated is None:
         return ()
     resolved = evaluated.resolved
-    usual = outside(LIGHTER if week.kind in LIGHTER else ("lighter",), (*others, block), sessions)
+    usual = outside(LIGHTER if week.kind in LIGHTER else ("lighter",), blocks, sessions)
     found = next_targets(evaluated.week, usual, kits_of(evaluated), resolved.catalogue, resolved.brief.client.unit, on)
     lines = [line for day in evaluated.on for line in day]
     planned = [target for day in week.targets for target in day]
@@ -57,12 +57,8 @@ def kits_of(evaluated: EvaluatedWeek) -> KitOf:
 
 def _kind_on(blocks: Sequence[Block], day: date) -> Kind | None:
     """The kind of the week that a day stands in, of the last block that has it."""
-    found = [week.kind for block in blocks for week in block.weeks if _holds(week, day)]
+    found = [week.kind for block in blocks for week in block.weeks if week.place.holds(day)]
     return found[-1] if found else None
-
-
-def _holds(week: BlockWeek, day: date) -> bool:
-    return week.starts is not None and week.starts <= day < week.starts + timedelta(weeks=1)
 
 
 def _settled(found: NextTarget, line: Line, planned: Target, kind: Kind, resolved: ResolvedBrief) -> NextTarget:

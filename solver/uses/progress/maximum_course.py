@@ -37,7 +37,7 @@ class MaximumEstimate:
 
 def has_maximum(exercise: Exercise) -> bool:
     """Whether a maximum can be estimated: the load is known and all that is lifted, and sets are repetitions."""
-    return exercise.load not in ("bodyweight", "band") and exercise.body_weight is None and not exercise.timed
+    return exercise.has_load and exercise.body_weight is None and not exercise.timed
 
 
 def maximum_course(

@@ -15,8 +15,6 @@ from setwright.solver.foreign.rows.typed_cells import plain, sets_and_reps
 from setwright.solver.sheets.document.progress.log_model import MOST_SETS
 from setwright.solver.sheets.xlsx.log_keys import MOST_REPS
 
-LOADLESS: Final = ("bodyweight", "band")
-"""Kinds of load of which repetitions alone are a set."""
 MOST_GUESSED: Final = 10
 """3x8 alone may be three sets of 8: a load up to this without a unit is asked about (convention)."""
 _MAY_HOLD: Final[tuple[str, ...]] = ("done", "reps", "load", "set", "sets")
@@ -47,7 +45,7 @@ def typed_sets(name: str, fields: FilledFields, lift: Exercise | None) -> list[S
         return []
     sets = []
     for done in found:
-        if not done.weighted and "load" not in fields.given and lift and lift.load not in LOADLESS:
+        if not done.weighted and "load" not in fields.given and lift and lift.has_load:
             fields.fault(name, f"got {shown(cell)}, {EXPECTED}")
             return []
         if done.reps > most or (done.held and lift and not timed):

@@ -9,7 +9,7 @@ from typing import Any, Final
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Unit
 from setwright.solver.foreign.log.cells.cell_fault import CellFault
-from setwright.solver.foreign.log.cells.field_sets import LOADLESS, counted_sets, notation_in, typed_sets
+from setwright.solver.foreign.log.cells.field_sets import counted_sets, notation_in, typed_sets
 from setwright.solver.foreign.log.cells.filled_fields import MOST_KEPT, FilledFields, Report, blank
 from setwright.solver.foreign.log.cells.numbers import reserve_of, side_of, whole_of
 from setwright.solver.foreign.log.tables.log_columns import LogColumns
@@ -79,7 +79,7 @@ class RowSets:
 
     def _row(self, given: Mapping[str, Any], lift: Exercise | None, report: Report) -> Iterable[RowSet]:
         """The sets of a row without numbered columns."""
-        key = (lift and lift.timed, lift and lift.load in LOADLESS, *map(given.get, _OF_A_ROW))
+        key = (lift and lift.timed, lift and not lift.has_load, *map(given.get, _OF_A_ROW))
         found = self._rows.get(key)
         if found is None:
             faults: list[tuple[int, CellFault]] = []

@@ -8,6 +8,7 @@ from typing import Final
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import LiftAsk
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.sheets.common.loads.built_words import load_said
 from setwright.solver.sheets.common.loads.ramp import Step, ramp_ups
 from setwright.solver.uses.loads.buildable import Bar
 from setwright.solver.uses.loads.week_loads import LineLoad, adds_to_the_body, done_set, week_loads
@@ -51,11 +52,6 @@ def ramp_set_words(load: LineLoad, working: float, steps: Iterable[Step], unit: 
     if not sets:
         return f"without load x {', '.join(str(reps) for _, reps in steps)}"
     return ", ".join(f"{load_said(built.load, unit)} x {reps}" for built, reps in sets)
-
-
-def load_said(load: float, unit: str) -> str:
-    """82.5 kg."""
-    return f"{load:g} {unit}"
 
 
 def load_on_a_line(load: float, unit: str, exercise: Exercise) -> str:

@@ -49,7 +49,7 @@ def _usual(evaluated: EvaluatedWeek) -> tuple[Step, ...]:
 
 def ramp_steps(exercise: Exercise, sets: tuple[Step, ...]) -> str:
     """The ramp-up sets of one lift in words: half load x 8, 70 % x 5."""
-    if exercise.load in ("bodyweight", "band"):
+    if not exercise.has_load:
         easier = "an easier form" if exercise.load == "bodyweight" else "a lighter band"
         return f"{easier} x {', '.join(str(reps) for _, reps in sets)}"
     return ", ".join(f"{'half load' if share == 50 else f'{share} %'} x {reps}" for share, reps in sets)

@@ -13,6 +13,7 @@ from setwright.solver.sheets.blocks.words import convention_words, progression_w
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.blocks.block_model import SCHEMA
+from setwright.solver.sheets.document.day_parts import entry_part
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import assumed_of, brief_part
 from setwright.solver.uses.blocks.ask import BlockAsk, Short, Travel
@@ -100,18 +101,7 @@ def _session(evaluated: EvaluatedWeek, day: int) -> dict[str, Any]:
 
 
 def _line_part(line: Line) -> dict[str, Any]:
-    entry = line.entry
-    return {
-        "exercise": entry.exercise,
-        "name": line.exercise.name,
-        "sets": entry.sets,
-        "reps": list(entry.reps),
-        "rir": entry.rir,
-        "rest_seconds": entry.rest,
-        "technique": entry.technique,
-        "drops": entry.drops,
-        "paired_with": entry.partner,
-    }
+    return {**entry_part(line.entry), "name": line.exercise.name}
 
 
 def _target_part(evaluated: EvaluatedWeek, line: Line, target: Target) -> dict[str, Any]:

@@ -45,7 +45,7 @@ def season_document(season: Season) -> dict[str, Any]:
 
 
 def _made_by(season: Season) -> dict[str, Any]:
-    from setwright.solver.engines.season.best_week import SEED
+    from setwright.solver.engines.cpsat import SEED
 
     catalogue = season.catalogue
     return {

@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from setwright.solver.evaluation.week import Entry
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.changed_week import changed_week_document
-from setwright.solver.sheets.document.day_parts import swaps_digest
+from setwright.solver.sheets.document.day_parts import entry_part, swaps_digest
 from setwright.solver.uses.replan.replanned import Replanned
 
 
@@ -35,8 +34,12 @@ def replan_part(found: Replanned) -> dict[str, Any]:
         "replanned": [days[day].name for day in found.left],
         "changed_lines": found.changed_lines,
         "changes": [
-            {"day": days[c.day].name, "before": _line_part(c.before), "after": _line_part(c.after)}
-            for c in found.changes
+            {
+                "day": days[change.day].name,
+                "before": change.before and entry_part(change.before),
+                "after": change.after and entry_part(change.after),
+            }
+            for change in found.changes
         ],
         "below_band": [
             {"muscle": m.muscle, "sets": rounded(m.sets), "band_from": m.low, "sets_planned": rounded(m.planned)}
@@ -45,20 +48,4 @@ def replan_part(found: Replanned) -> dict[str, Any]:
         "given_up": rounded(found.given_up),
         "keep_share": found.share,
         "pins_dropped": [pin.exercise for pin in found.pins_dropped],
-    }
-
-
-def _line_part(entry: Entry | None) -> dict[str, Any] | None:
-    """A line as it is done; null where it is not there."""
-    if entry is None:
-        return None
-    return {
-        "exercise": entry.exercise,
-        "sets": entry.sets,
-        "reps": list(entry.reps),
-        "rir": entry.rir,
-        "rest_seconds": entry.rest,
-        "technique": entry.technique,
-        "drops": entry.drops,
-        "paired_with": entry.partner,
     }

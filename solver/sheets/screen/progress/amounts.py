@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.sheets.common.loads.built_words import plates_said
 from setwright.solver.sheets.common.words import one_set
 from setwright.solver.uses.loads.buildable import Built
 
@@ -28,10 +29,6 @@ def one_aim(reps: int, exercise: Exercise) -> str:
     return one_set((reps, reps), exercise)
 
 
-SLACK = 1e-6
-"""What a sum of plates may be off by in floating point."""
-
-
 def load_words(load: float | None, unit: str, exercise: Exercise) -> str:
     """60 kg, or 60 kg of help on a machine that helps the body up; nothing without a load."""
     if load is None:
@@ -41,11 +38,7 @@ def load_words(load: float | None, unit: str, exercise: Exercise) -> str:
 
 def built_words(built: Built, unit: str, exercise: Exercise) -> str:
     """62.5 kg (20 + 1.25 a side)."""
-    one_end = sum(built.plates) > built.load / 2 + SLACK
-    plates = (
-        f" ({' + '.join(f'{plate:g}' for plate in built.plates)}{'' if one_end else ' a side'})" if built.plates else ""
-    )
-    return load_words(built.load, unit, exercise) + plates
+    return load_words(built.load, unit, exercise) + plates_said(built)
 
 
 def per_cent(share: float) -> str:

@@ -20,7 +20,6 @@ FIND = (
     "To find a load: begin with one that is easily lifted ten times, do the planned repetitions, and go up a step at a "
     "time with the planned rest until as many are left as are asked for. Write down the load and what was left."
 )
-UNLOADED = ("bodyweight", "band")
 FIRST_SET = "The first set decides: where it leaves fewer than asked, take the load down for the others."
 
 
@@ -84,7 +83,7 @@ def card_loads(evaluated: EvaluatedWeek, targets: Sequence[NextTarget]) -> Words
         aims = one_aim(target.aims[0], line.exercise)
         if target.load is not None:
             words = f"{load_on_a_line(target.load.load, target.unit, line.exercise)} x {aims}"
-        elif target.reason.why in ("never-done", "load-unsaid") and line.exercise.load not in UNLOADED:
+        elif target.reason.why in ("never-done", "load-unsaid") and line.exercise.has_load:
             words = FIND_IT
         else:
             words = f"{aims} reps"
