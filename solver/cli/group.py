@@ -19,6 +19,12 @@ def _week() -> click.Command:
     return command
 
 
+def _desk() -> click.Command:
+    from setwright.solver.cli.commands.desk import command
+
+    return command
+
+
 def _block() -> click.Command:
     from setwright.solver.cli.blocks.group import command
 
@@ -123,6 +129,7 @@ def _schema() -> click.Command:
 
 COMMANDS: Final[Mapping[str, LazyCommand]] = MappingProxyType(
     {
+        "desk": LazyCommand("Open the desk: the whole job on a page in the browser.", _desk),
         "week": LazyCommand("Plan a week from a brief.", _week),
         "block": LazyCommand("Weeks over time: plan a block, show it, go on from the log.", _block),
         "compare": LazyCommand("Set weeks side by side: goals or briefs.", _compare),

@@ -8,8 +8,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final, assert_never
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.blocks.week_at_hand import week_at_hand
-from setwright.solver.cli.books import is_code
+from setwright.solver.cli.books import MARK, is_code, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.input import STANDARD_INPUT, bytes_of, place_of
 from setwright.solver.cli.console.messages import say
@@ -61,11 +60,25 @@ def open_week(source: str, brief: str | None, catalogue: Catalogue, accept_near:
 
 def week_of_client(code: str, catalogue: Catalogue) -> OpenedWeek:
     """The week that the book has for a client today; raises UsageFault where it has none."""
-    found = week_at_hand(code, catalogue, date.today())
+    found = _at_hand(code, catalogue, date.today())
     if found is None:
         remedy = "`setwright block plan` plans weeks with dates, `setwright week` one without"
         raise UsageFault(Fault(code, "no week is planned for today", remedy))
-    return OpenedWeek(*found)
+    return found
+
+
+def _at_hand(code: str, catalogue: Catalogue, day: date) -> OpenedWeek | None:
+    """The week that the book has for a client on a day, said where it comes from; raises UsageFault."""
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.records.week_at_hand import week_at_hand
+
+    with the_book() as book:
+        client = client_of(book, code)
+        found = week_at_hand(book, client, catalogue, day)
+    if found is None:
+        return None
+    say(f"{MARK}{client.code}: {found.said}")
+    return OpenedWeek(found.parsed, found.audit, found.document)
 
 
 def open_or_plan(
@@ -76,8 +89,8 @@ def open_or_plan(
     A client's is the one that the book has for a day, today's unless it is said, else planned. Raises UsageFault, also
     where the file's client has cautions that it does not say, and NoWeekError.
     """
-    if is_code(source) and brief is None and (at_hand := week_at_hand(source, catalogue, day or date.today())):
-        return OpenedWeek(*at_hand)
+    if is_code(source) and brief is None and (at_hand := _at_hand(source, catalogue, day or date.today())):
+        return at_hand
     if brief is None and _is_brief(source):
         return _planned(source, search, catalogue)
     found = open_week(source, brief, catalogue)

@@ -54,8 +54,9 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
 
     def tell() -> None:
         if options.watch:
-            score = lns.best.score_units if lns.best else -math.inf
-            options.watch(Progress(score, bound.value, time.monotonic() - begun))
+            best = lns.best
+            score = best.score_units if best else -math.inf
+            options.watch(Progress(score, bound.value, time.monotonic() - begun, best))
 
     bound = Bound(tell)
     week = week_model(instance)

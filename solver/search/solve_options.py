@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from setwright.solver.auditing import Audit
 from setwright.solver.search.limits import DEFAULT, SEARCHES, WALL_CLOCK_LIMITS, Limits
 from setwright.solver.search.stopping import StopSignal, never
 
@@ -20,6 +21,8 @@ class Progress:
     bound: float
     """inf before anything is proven."""
     seconds: float
+    best: Audit | None = None
+    """The best week so far."""
 
 
 Watch = Callable[[Progress], None]

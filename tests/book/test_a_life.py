@@ -16,8 +16,8 @@ from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.book.opened import Book, open_book
 from setwright.solver.book.planned import blocks
 from setwright.solver.book.sessions import sessions_of
-from setwright.solver.cli.blocks.kept_block import read_kept
 from setwright.solver.cli.group import setwright
+from setwright.solver.records.kept_blocks import read_kept
 from setwright.solver.sheets.document.progress.log_model import log_document
 from setwright.solver.uses.blocks.block import Block
 from tests.book.simulated_client import SimulatedClient

@@ -10,9 +10,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.blocks.kept_block import blocks_of, kept_at, week_on
 from setwright.solver.cli.blocks.output import output_faults, sheet_stem
-from setwright.solver.cli.blocks.week_at_hand import as_it_stands, monday_of
 from setwright.solver.cli.books import MARK, book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
 from setwright.solver.cli.console.messages import columns
@@ -22,6 +20,8 @@ from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
+from setwright.solver.records.kept_blocks import blocks_of, kept_at, week_on
+from setwright.solver.records.week_at_hand import as_it_stands, monday_of
 
 if TYPE_CHECKING:
     from setwright.solver.evaluation.evaluated_week import EvaluatedWeek

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import click
 
-from setwright.solver.cli.blocks.kept_block import block_at
 from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
@@ -17,6 +16,7 @@ from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, gathered_faults
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
 from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
+from setwright.solver.records.kept_blocks import block_at
 
 
 @click.command("show", cls=PrintingCommand)

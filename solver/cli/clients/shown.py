@@ -19,7 +19,7 @@ from setwright.solver.cli.options import output_options, wants_json
 @output_options
 def list_command(resting: bool, as_json: bool, target: Path | None, force: bool) -> None:
     """List the clients: code, days and minutes, block, last session."""
-    from setwright.solver.cli.clients.standing import standings
+    from setwright.solver.records.standing import standings
     from setwright.solver.sheets.screen.over_time.clients import clients_document, clients_text
 
     check_target(target, force)
@@ -34,7 +34,7 @@ def list_command(resting: bool, as_json: bool, target: Path | None, force: bool)
 @output_options
 def show_command(code: str, as_json: bool, target: Path | None, force: bool) -> None:
     """Show CODE: what is asked, the blocks, the sessions, what was changed. No health note is shown."""
-    from setwright.solver.cli.clients.standing import standing_of
+    from setwright.solver.records.standing import standing_of
     from setwright.solver.sheets.screen.over_time.clients import client_document, client_text
 
     check_target(target, force)

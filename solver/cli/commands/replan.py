@@ -10,8 +10,7 @@ import click
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import LIMITS
-from setwright.solver.cli.blocks.week_at_hand import keep_week_at_hand
-from setwright.solver.cli.books import book_option, is_code
+from setwright.solver.cli.books import MARK, book_option, is_code, the_book
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
@@ -122,7 +121,7 @@ def command(
         end = _replanned(found, happened, stopping)
     result, code = _result_of(found, end, wants_json(as_json, target))
     if is_code(source) and brief is None and (week := _week_of(found, end)):
-        keep_week_at_hand(source, week_of or date.today(), week, why_words(said))
+        _keep(source, week_of or date.today(), week, why_words(said))
     deliver(result, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else code)
 
@@ -163,6 +162,18 @@ def _result_of(
             raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
         case _:
             assert_never(end)
+
+
+def _keep(code: str, day: date, document: dict[str, Any], why: str) -> None:
+    """Keep a week in the place of the one at hand, with the reason; what stood there stays in the book."""
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.book.planned import keep_week
+    from setwright.solver.records.week_at_hand import monday_of
+
+    with the_book() as book:
+        client = client_of(book, code)
+        keep_week(book, client, monday_of(day), document, why)
+    say(f"written down for {MARK}{client.code}: the week of {monday_of(day)}, {why}")
 
 
 def _week_of(found: OpenedWeek, end: Replanned | Clash | OutOfTime) -> dict[str, Any] | None:

@@ -33,7 +33,7 @@ def command(
     from setwright.solver.book.clients import brief_of, client_of, keep_brief
     from setwright.solver.book.paces import keep_pace
     from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.cli.blocks.kept_block import block_at
+    from setwright.solver.records.kept_blocks import block_at
     from setwright.solver.sheets.document.progress.pace_document import pace_document
     from setwright.solver.sheets.screen.progress.pace_words import pace_text
     from setwright.solver.uses.pace.client_pace import NotEnough

@@ -70,7 +70,7 @@ def check_command(code: str, first: date | None, overlay: Path | None) -> None:
     """Show what in the log of CODE looks like a slip, and what is unlike the block's weeks."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.cli.blocks.kept_block import audit_on, blocks_of
+    from setwright.solver.records.kept_blocks import audit_on, blocks_of
     from setwright.solver.sheets.screen.over_time.log import findings_text
     from setwright.solver.uses.log.log_checks import check_log
 

@@ -4,24 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from datetime import date
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
+from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.books import MARK
-
-if TYPE_CHECKING:
-    from setwright.catalogue.entries import Catalogue
-    from setwright.solver.auditing import Audit
-    from setwright.solver.book.clients import Client
-    from setwright.solver.book.opened import Book
-    from setwright.solver.book.planned import KeptBlock
-    from setwright.solver.uses.blocks.block import Block, BlockWeek
+from setwright.solver.auditing import Audit
+from setwright.solver.book.clients import Client, health_of
+from setwright.solver.book.opened import Book
+from setwright.solver.book.planned import KeptBlock, block_on, blocks
+from setwright.solver.sheets.document.blocks.block_reader import read_block
+from setwright.solver.uses.blocks.block import Block, BlockWeek
 
 
 def blocks_of(book: Book, client: Client, catalogue: Catalogue) -> dict[int, Block]:
     """Row -> block of each block that holds, in the order of their first days."""
-    from setwright.solver.book.planned import blocks
-
     return {kept.id: read_kept(book, client, kept.document, catalogue) for kept in blocks(book, client)}
 
 
@@ -32,21 +28,16 @@ def block_at(book: Book, client: Client, day: date, catalogue: Catalogue) -> Blo
 
 def kept_at(book: Book, client: Client, day: date) -> KeptBlock:
     """The same as it is kept."""
-    from setwright.solver.book.planned import block_on
-
     kept = block_on(book, client, day)
     if kept is None:
-        remedy = f"`setwright block plan {MARK}{client.code}` plans one"
-        raise UsageFault(Fault(f"{MARK}{client.code}", "has no block in the book", remedy))
+        remedy = f"`setwright block plan @{client.code}` plans one"
+        raise UsageFault(Fault(f"@{client.code}", "has no block in the book", remedy))
     return kept
 
 
 def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue: Catalogue) -> Block:
     """A block's document as a block, its weeks audited with the client's health notes."""
-    from setwright.solver.book.clients import health_of
-    from setwright.solver.sheets.document.blocks.block_reader import read_block
-
-    return read_block(_with_health(document, health_of(book, client)), catalogue, f"{MARK}{client.code}: block")
+    return read_block(_with_health(document, health_of(book, client)), catalogue, f"@{client.code}: block")
 
 
 def week_on(block: Block, day: date) -> BlockWeek | None:

@@ -1,0 +1,78 @@
+"""Pages and answers: a template filled for a browser, the same values as JSON for a program that asks for them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date
+from pathlib import Path
+from typing import Any, Final
+
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from starlette.requests import Request
+from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
+
+from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.catalogue.version import own_version
+from setwright.solver.sheets.charts.drawing import number
+
+DATA: Final = Path(__file__).parent / "data"
+JSON: Final = "application/json"
+
+
+def environment() -> Environment:
+    """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
+    house = Environment(
+        autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
+    )
+    house.globals |= {"number": number, "version": own_version(), "today": date.today}
+    house.filters |= {"clock": clock, "day": day_words}
+    return house
+
+
+def page(request: Request, template: str, document: Mapping[str, Any], status: int = 200, **more: Any) -> Response:
+    """The answer to a request: `document` as JSON where JSON is asked for, else a page of it and of `more`.
+
+    `more` is what a page alone needs, such as drawn charts: never a fact that the document lacks.
+    """
+    if wants_json(request):
+        return JSONResponse(dict(document), status)
+    house: Environment = request.app.state.house
+    return HTMLResponse(house.get_template(template).render(request=request, d=document, **more), status)
+
+
+def wants_json(request: Request) -> bool:
+    """Whether a request asks for JSON."""
+    return JSON in request.headers.get("accept", "")
+
+
+def go_to(request: Request, address: str) -> Response:
+    """Send a browser on after an act: by htmx's own header where htmx asked, else by a redirect."""
+    if wants_json(request):
+        return JSONResponse({"address": address})
+    if request.headers.get("hx-request"):
+        return Response(status_code=204, headers={"HX-Redirect": address})
+    return RedirectResponse(address, 303)
+
+
+def refused(request: Request, error: Exception) -> Response:
+    """The page of an error that was raised on purpose: every fault with its place and its remedy."""
+    assert isinstance(error, SetwrightError)
+    faults = [fault_part(fault) for fault in error.faults]
+    fragment = request.headers.get("hx-request") is not None
+    return page(request, "faults.html" if fragment else "refused.html", {"faults": faults}, 422)
+
+
+def fault_part(fault: Fault) -> dict[str, str]:
+    """A fault as a page or a program reads it."""
+    return {"where": fault.where, "said": fault.said, "remedy": fault.remedy}
+
+
+def clock(seconds: float) -> str:
+    """Seconds as minutes and seconds: 1:30."""
+    return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
+
+
+def day_words(day: date | str) -> str:
+    """A date as it is read aloud: Mon 30 Nov 2026."""
+    found = date.fromisoformat(day) if isinstance(day, str) else day
+    return f"{found:%a} {found.day} {found:%b %Y}"

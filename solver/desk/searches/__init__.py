@@ -1,0 +1,1 @@
+"""Searches in processes beside the server: queued fairly, watched while they run, stopped when asked."""

@@ -1,0 +1,87 @@
+"""The addresses of a search: how it stands, its news as they come, and the act that stops it."""
+
+from __future__ import annotations
+
+import asyncio
+import json
+from collections.abc import AsyncIterator
+from dataclasses import asdict
+from typing import Final
+
+from starlette.requests import Request
+from starlette.responses import Response, StreamingResponse
+from starlette.routing import Route
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.desk.desk import desk_of
+from setwright.solver.desk.pages import go_to, page
+from setwright.solver.desk.searches.crew import Search
+
+TICK: Final = 0.1
+"""Seconds between two looks at a search."""
+BREATH: Final = 15.0
+"""Seconds of silence after which a line is sent that keeps the connection open."""
+
+
+def search_of(request: Request) -> Search:
+    """The search that an address names; raises UsageFault where it is forgotten."""
+    found = desk_of(request).crew.search(request.path_params["search"])
+    if found is None:
+        raise UsageFault(Fault("search", "is over and forgotten", "ask for it again on the client's page"))
+    return found
+
+
+def show(request: Request) -> Response:
+    """How a search stands."""
+    search = search_of(request)
+    return page(request, "searches/search.html", standing(search))
+
+
+def stop(request: Request) -> Response:
+    """Stop a search; what it has found so far stays."""
+    search = search_of(request)
+    desk_of(request).crew.stop(search)
+    return go_to(request, f"/searches/{search.id}")
+
+
+async def news(request: Request) -> Response:
+    """How a search stands, once now and once after each change, as server-sent events of HTML."""
+    search, house = search_of(request), request.app.state.house
+    fragment = house.get_template("searches/standing.html")
+
+    async def events() -> AsyncIterator[str]:
+        seen, silent = -1, 0.0
+        while not await request.is_disconnected():
+            desk_of(request).crew.search(search.id)
+            told = search.told
+            if told.count != seen:
+                seen, silent = told.count, 0.0
+                html = fragment.render(request=request, d=standing(search))
+                yield _event("end" if told.ended else "standing", html)
+                if told.ended:
+                    return
+            await asyncio.sleep(TICK)
+            silent += TICK
+            if silent > BREATH:
+                silent = 0.0
+                yield ": still searching\n\n"
+
+    return StreamingResponse(events(), media_type="text/event-stream")
+
+
+def standing(search: Search) -> dict[str, object]:
+    """How a search stands as a document."""
+    told = {key: value for key, value in asdict(search.told).items() if key != "count"}
+    return {"schema": "setwright.search/1", "id": search.id, "client": search.asker, "task": search.task.name, **told}
+
+
+def _event(name: str, html: str) -> str:
+    """One server-sent event; the HTML goes as a JSON string, so that it holds no line end."""
+    return f"event: {name}\ndata: {json.dumps(html)}\n\n"
+
+
+ROUTES: Final = (
+    Route("/searches/{search}", show),
+    Route("/searches/{search}/stop", stop, methods=["POST"]),
+    Route("/searches/{search}/news", news),
+)

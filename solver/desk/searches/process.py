@@ -1,0 +1,81 @@
+"""One search process: it waits for tasks, does one after the other, and sends back what they tell."""
+
+from __future__ import annotations
+
+import os
+import signal
+import sys
+import time
+import traceback
+from multiprocessing.connection import Connection
+from multiprocessing.synchronize import Event
+from pathlib import Path
+from typing import Any, Final
+
+from setwright.catalogue.faults import SetwrightError
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.desk.searches.task import Task
+
+PAUSE: Final = 0.25
+"""Least seconds between two tellings."""
+DEFECT: Final = {"where": "search", "said": "ended by a defect of setwright", "remedy": "see the terminal of the desk"}
+
+
+def wait_for_tasks(connection: Connection, stop: Event) -> None:
+    """Do the tasks that come over a connection until it closes; `stop` ends the one in hand."""
+    signal.signal(signal.SIGINT, signal.SIG_IGN)
+    os.dup2(os.open(os.devnull, os.O_WRONLY), 1)  # the solvers print, however silent they are told to be
+    _warm()
+    while True:
+        try:
+            task = connection.recv()
+            connection.send(("end", _end_of(task, _Teller(connection, stop))))
+        except (EOFError, OSError):
+            return
+
+
+def _warm() -> None:
+    """The heavy imports and the catalogue, before the first task comes."""
+    from setwright.solver import planning
+    from setwright.solver.desk.searches import tasks
+
+    assert planning and tasks
+    load_catalogue()
+
+
+def _end_of(task: Task, teller: _Teller) -> dict[str, Any]:
+    """The fields of the last `Told` of a task."""
+    from setwright.solver.desk.searches.tasks import TASKS
+
+    try:
+        catalogue = load_catalogue(None if task.overlay is None else Path(task.overlay))
+        document = TASKS[task.name]()(task.arguments, catalogue, teller)
+        return {"state": "stopped" if teller.stopped() else "done", "document": document}
+    except SetwrightError as error:
+        faults = tuple({"where": f.where, "said": f.said, "remedy": f.remedy} for f in error.faults)
+        return {"state": "failed", "faults": faults, "document": None}
+    except Exception:
+        traceback.print_exc(file=sys.stderr)
+        return {"state": "failed", "faults": (DEFECT,), "document": None}
+
+
+class _Teller:
+    """Sends what a task tells, not more often than a page can show it."""
+
+    def __init__(self, connection: Connection, stop: Event) -> None:
+        self._connection, self._stop = connection, stop
+        self._begun, self._sent = time.monotonic(), 0.0
+
+    def due(self) -> bool:
+        """Whether something told now would be sent: what is costly to tell is made only then."""
+        return time.monotonic() - self._sent >= PAUSE
+
+    def progress(self, **what: Any) -> None:
+        """Tell fields of `Told`, with the seconds so far; told too soon after the last, it is left out."""
+        if self.due():
+            self._sent = time.monotonic()
+            self._connection.send(("told", {"seconds": round(self._sent - self._begun, 1), **what}))
+
+    def stopped(self) -> bool:
+        """Whether the search is to end with what it has."""
+        return self._stop.is_set()

@@ -1,0 +1,18 @@
+"""Name -> how its function is loaded, for each kind of search that a page can ask for."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
+from typing import Final
+
+from setwright.solver.desk.searches.task import Run
+
+
+def _week() -> Run:
+    from setwright.solver.desk.weeks.find_week import find_week
+
+    return find_week
+
+
+TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType({"week": _week})

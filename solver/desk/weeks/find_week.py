@@ -1,0 +1,56 @@
+"""The search for a week, as a task of a search process: better weeks are told as they are found."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from typing import Any
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.desk.searches.task import Telling
+from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.planning import Clash, OutOfTime, Solved, plan
+from setwright.solver.rulebook import RULES
+from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.sheets.document.changed_week import changed_week_document
+from setwright.solver.sheets.document.solved_week import week_document
+from setwright.solver.sheets.screen.clash import clash_document
+from setwright.solver.uses.relax.relaxations import relaxations_of
+
+
+def find_week(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telling) -> Mapping[str, Any]:
+    """The week document, or the clash document, of `brief` (a raw table) by the search named in `search`.
+
+    Raises UsageFault for a brief that cannot be read, SetwrightError where no week was found in time.
+    """
+    parsed = parse_brief(arguments["brief"], catalogue, "brief", tuple(RULES))
+    limits = SEARCHES[arguments.get("search", DEFAULT)]
+    options = SolveOptions(limits, watch=_Watch(parsed, telling), stopped=telling.stopped)
+    match plan(parsed, catalogue, options):
+        case Solved() as solved:
+            return week_document(solved)
+        case Clash() as clash:
+            return clash_document(clash, relaxations_of(clash))
+        case OutOfTime() as end:
+            said = f"no week was found ({end.ended_by})"
+            raise SetwrightError(Fault("search", said, "a wider brief, or a thorough search, may find one"))
+
+
+class _Watch:
+    """Tells each better week, and how far it may be from the best."""
+
+    def __init__(self, parsed: ParsedBrief, telling: Telling) -> None:
+        self._parsed, self._telling = parsed, telling
+
+    def __call__(self, progress: Progress) -> None:
+        if not self._telling.due() or progress.best is None:
+            return
+        gap = (progress.bound - progress.score) / UNITS
+        self._telling.progress(
+            index=round(progress.best.stimulus, 1),
+            gap=round(max(0.0, gap), 2) if math.isfinite(gap) else None,
+            document=changed_week_document({}, self._parsed, progress.best),
+        )
