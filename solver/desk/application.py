@@ -8,6 +8,7 @@ from contextlib import asynccontextmanager
 from typing import Final
 
 from starlette.applications import Starlette
+from starlette.exceptions import HTTPException
 from starlette.middleware import Middleware
 from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
@@ -16,7 +17,7 @@ from setwright.catalogue.faults import SetwrightError
 from setwright.solver.desk import clients, entrance, weeks
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
-from setwright.solver.desk.pages import DATA, environment, refused
+from setwright.solver.desk.pages import DATA, environment, missing, refused
 from setwright.solver.desk.searches import addresses as searches
 
 UNWATCHED_SECONDS: Final = 20.0
@@ -43,7 +44,7 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],
         middleware=[Middleware(Guard, desk.keys, hosts)],
-        exception_handlers={SetwrightError: refused},
+        exception_handlers={SetwrightError: refused, HTTPException: missing},
         lifespan=lifespan,
     )
     app.state.desk, app.state.house = desk, environment()
