@@ -10,8 +10,7 @@ from setwright.solver.linear.columns import (
     DayGroup,
     day_groups,
     half_columns,
-    halves_of_pairs,
-    pair_columns,
+    pairs_of,
     pattern_groups,
     single_columns,
     undated_groups,
@@ -60,7 +59,7 @@ def all_day_columns(instance: Instance) -> tuple[Column, ...]:
     found: list[Column] = []
     for group in groups:
         found += single_columns(instance, group)
-        found += pair_columns(instance, group, halves_of_pairs(instance, group.like))
+        found += (Column(group.index, pair) for pair in pairs_of(instance, group.like))
     return tuple(found)
 
 

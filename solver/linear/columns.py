@@ -78,10 +78,17 @@ def halves_of_pairs(instance: Instance, like: int) -> list[Assignment]:
     ]
 
 
+def pairs_of(instance: Instance, like: int) -> tuple[tuple[Assignment, ...], ...]:
+    """The pairs that days of one group can have, each made once for an instance."""
+    if like not in instance.known_pairs:
+        pairs = pair_columns(instance, DayGroup(0, like, ()), halves_of_pairs(instance, like))
+        instance.known_pairs[like] = tuple(pair.assignments for pair in pairs)
+    return instance.known_pairs[like]
+
+
 def half_columns(instance: Instance, group: DayGroup) -> Iterator[Column]:
     """The halves of a group's pairs alone: a column for each way in which some partner lets an exercise be."""
-    pairs = pair_columns(instance, group, halves_of_pairs(instance, group.like))
-    beside = {assignment for pair in pairs for assignment in pair.assignments}
+    beside = {assignment for pair in pairs_of(instance, group.like) for assignment in pair}
     for assignment in sorted(beside, key=lambda a: (a.cls, a.prescription)):
         if not _is_outside(instance.classes[assignment.cls].exercise, group):
             yield Column(group.index, (assignment,))

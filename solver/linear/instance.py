@@ -88,6 +88,11 @@ class Instance:
         return self._effects[cls, partner]
 
     @cached_property
+    def known_pairs(self) -> dict[int, tuple[tuple[Assignment, ...], ...]]:
+        """Group of like days -> its pairs, as far as they were asked for (`columns.pairs_of`)."""
+        return {}
+
+    @cached_property
     def _effects(self) -> dict[tuple[int, int], PartnerEffect | None]:
         return {}
 

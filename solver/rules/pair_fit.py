@@ -8,7 +8,7 @@ from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.pairing.pairs import MISFITS, Misfit, unfit, walk_between
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.linear.columns import DayGroup, halves_of_pairs, pair_columns
+from setwright.solver.linear.columns import DayGroup, pairs_of
 from setwright.solver.linear.linear_model import LinearModel, Match
 from setwright.solver.linear.rule import Rule
 
@@ -48,8 +48,8 @@ def post(model: LinearModel) -> None:
     """Match the halves of pairs: each has a partner that fits, and beside which it is as its column says."""
     for group in model.groups:
         place = {model.columns[j].assignments[0]: j for j in model.by_group[group.index] if _is_half(model, j)}
-        pairs = pair_columns(model.instance, group, halves_of_pairs(model.instance, group.like)) if place else ()
-        fitting = [(place[a], place[b]) for a, b in (pair.assignments for pair in pairs) if a in place and b in place]
+        pairs = pairs_of(model.instance, group.like) if place else ()
+        fitting = [(place[a], place[b]) for a, b in pairs if a in place and b in place]
         _match(model, group, fitting)
         alone = set(place.values()) - {j for pair in fitting for j in pair}
         model.constrain("pair-fit", dict.fromkeys(sorted(alone), 1), high=0)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property, partial
 
 from setwright.solver.engines.highs import LinearRelaxation
-from setwright.solver.linear.columns import Column, DayGroup, day_groups, halves_of_pairs, pair_columns
+from setwright.solver.linear.columns import Column, DayGroup, day_groups, pairs_of
 from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.linear.linear_model import LinearModel
 
@@ -69,7 +69,7 @@ class Ranking:
     def pairs(self, group: DayGroup) -> list[Column]:
         """The pairs of a day, best sum of their halves first."""
         if group.like not in self._pairs:
-            found = list(pair_columns(self.instance, group, halves_of_pairs(self.instance, group.like)))
+            found = [Column(group.index, pair) for pair in pairs_of(self.instance, group.like)]
             found.sort(key=lambda c: [(a.cls, a.prescription) for a in c.assignments])
             self._pairs[group.like] = sorted(found, key=partial(self._loss, group))
         return [Column(group.index, pair.assignments) for pair in self._pairs[group.like]]

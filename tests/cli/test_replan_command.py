@@ -69,6 +69,7 @@ def test_a_missed_session_as_text_and_as_a_week(run: Run, week: Path, tmp_path: 
     assert run("replan", str(week), "--missed", "wed", "-o", str(new)).exit_code == 0
     document, before = json.loads(new.read_text()), json.loads(week.read_text())
     assert dumped(document["days"][0]) == dumped(before["days"][0])
+    assert any(line["swaps"] for line in document["days"][2]["entries"])
     assert document["days"][1]["entries"] == [] and document["brief"]["days"][1]["missed"] is True
     assert (document["replan"]["done"], document["replan"]["missed"]) == (["mon"], ["wed"])
     assert document["replan"]["changed_lines"] <= 3

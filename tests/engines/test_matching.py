@@ -13,6 +13,7 @@ from setwright.solver.linear.columns import (
     half_columns,
     halves_of_pairs,
     pair_columns,
+    pairs_of,
     single_columns,
     undated_groups,
 )
@@ -59,3 +60,12 @@ def test_a_half_whose_partners_are_not_in_the_model_is_closed() -> None:
     assert amounts is not None
     found = columns_with_pairs(model, amounts)
     assert found and all(len(column.assignments) == 2 for column in found)
+
+
+def test_the_pairs_of_like_days_are_those_of_each_day_and_made_once() -> None:
+    instance = place_of(**BRIEFS["two places"]).instance
+    for group in day_groups(instance):
+        pairs = pairs_of(instance, group.like)
+        every = pair_columns(instance, group, halves_of_pairs(instance, group.like))
+        assert pairs == tuple(pair.assignments for pair in every) and pairs
+        assert pairs_of(instance, group.like) is pairs

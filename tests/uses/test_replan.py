@@ -10,10 +10,14 @@ from weeks import CATALOGUE, Days, audited, days, terms_of
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Pin
+from setwright.solver.engines.held_columns import columns_as_done
 from setwright.solver.evaluation.evaluated_week import WHOLE
 from setwright.solver.evaluation.line_changes import LineChange, changed_lines, line_changes
 from setwright.solver.evaluation.week import Entry, Week
+from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Clash
+from setwright.solver.search.candidates import SINGLES
+from setwright.solver.search.secondary.standing_week import StandingWeek, candidates_beside
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.replan.changed_brief import brief_after
 from setwright.solver.uses.replan.happened import DayChange, Happened, done_before
@@ -176,6 +180,22 @@ def test_sessions_before_today_or_the_last_missed_one_are_taken_as_done(
     missed: tuple[int, ...], today: tuple[int, ...], done: tuple[int, ...]
 ) -> None:
     assert done_before(4, frozenset(missed), frozenset(today)) == frozenset(done)
+
+
+def test_free_days_that_are_alike_are_ranked_alike(before: Audit) -> None:
+    resolved = before.evaluated.resolved
+    instance = instance_of(resolved, frozenset(entry.exercise for entry in before.evaluated.week.entries))
+    standing = StandingWeek(before.evaluated.week, DONE, (THU, FRI), {}, {}, before)
+    found = candidates_beside(instance, columns_as_done(instance, before), standing)
+    thu, fri = ([found.columns[j].assignments for j in found.ranked[day][:SINGLES]] for day in (THU, FRI))
+    assert thu == fri and len(thu) == SINGLES
+    assert not any(found.ranked[day] for day in DONE)
+
+
+def test_what_is_given_up_is_within_the_share_that_was_said(before: Audit) -> None:
+    found = solved(before, Happened(DONE, frozenset(), {FRI: DayChange(minutes=25)}))
+    whole = min(found.best_units, before.score_units)
+    assert found.after.score_units >= whole - (1 - found.share) * before.stimulus_units
 
 
 def test_a_brief_gets_only_what_happened(before: Audit) -> None:

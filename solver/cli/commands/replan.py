@@ -119,8 +119,10 @@ def command(
         _say_owned(found)
     with Stopping() as stopping:
         end = _replanned(found, happened, stopping)
-    result, code = _result_of(found, end, wants_json(as_json, target))
-    if is_code(source) and brief is None and (week := _week_of(found, end)):
+    as_document, kept = wants_json(as_json, target), is_code(source) and brief is None
+    week = _document(found, end) if as_document or kept else None
+    result, code = _result_of(end, week if as_document else None, as_document)
+    if kept and week is not None:
         _keep(source, week_of or date.today(), week, why_words(said))
     deliver(result, target, force)
     ctx.exit(ExitCode.STOPPED if stopping.asked else code)
@@ -144,15 +146,18 @@ def _replanned(found: OpenedWeek, happened: Happened, stopping: Stopping) -> Rep
 
 
 def _result_of(
-    found: OpenedWeek, end: Replanned | Clash | OutOfTime, as_document: bool
+    end: Replanned | Clash | OutOfTime, week: dict[str, Any] | None, as_document: bool
 ) -> tuple[str | dict[str, Any], ExitCode]:
-    """The result as text or document, and the exit code; raises NoWeekError where no week was found in time."""
+    """The result and the exit code; raises NoWeekError where no week was found in time.
+
+    The result is `week`, the new week's document, or text where that is None; a clash is a document if `as_document`.
+    """
     from setwright.solver.planning import Clash, OutOfTime
     from setwright.solver.uses.replan.replanned import Replanned
 
     match end:
         case Replanned():
-            return (_document(found, end) if as_document else _text(end)), ExitCode.DONE
+            return (_text(end) if week is None else week), ExitCode.DONE
         case Clash():
             from setwright.solver.sheets.screen.clash import clash_document, clash_text
 
@@ -176,17 +181,12 @@ def _keep(code: str, day: date, document: dict[str, Any], why: str) -> None:
     say(f"written down for {MARK}{client.code}: the week of {monday_of(day)}, {why}")
 
 
-def _week_of(found: OpenedWeek, end: Replanned | Clash | OutOfTime) -> dict[str, Any] | None:
+def _document(found: OpenedWeek, end: Replanned | Clash | OutOfTime) -> dict[str, Any] | None:
     """The new week's document; None where there is none."""
+    from setwright.solver.sheets.screen.edits.replanned_document import replanned_document
     from setwright.solver.uses.replan.replanned import Replanned
 
-    return _document(found, end) if isinstance(end, Replanned) else None
-
-
-def _document(found: OpenedWeek, end: Replanned) -> dict[str, Any]:
-    from setwright.solver.sheets.screen.edits.replanned_document import replanned_document
-
-    return replanned_document(found.document, end)
+    return replanned_document(found.document, end) if isinstance(end, Replanned) else None
 
 
 def _text(end: Replanned) -> str:

@@ -13,11 +13,15 @@ from setwright.solver.evaluation.line_changes import changed_lines, line_changes
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Instance, instance_of
-from setwright.solver.linear.linear_model import combined
-from setwright.solver.search.neighbourhood.neighbourhood_solver import Chosen, LeastSum, NeighbourhoodSolver
+from setwright.solver.search.neighbourhood.neighbourhood_solver import (
+    TANGENT_MARGIN,
+    Chosen,
+    LeastSum,
+    NeighbourhoodSolver,
+)
 from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood
-from setwright.solver.search.secondary.line_counts import MOST_LINES, changed_lines_of
 from setwright.solver.search.secondary.line_counts import RULE as CHANGED_LINES
+from setwright.solver.search.secondary.line_counts import changed_lines_of
 from setwright.solver.search.secondary.session_kinds import LOST, charge_lost_kinds, kinds_lost, kinds_to_keep
 from setwright.solver.search.secondary.standing_week import StandingWeek, candidates_beside, columns_still_open
 from setwright.solver.search.solve_options import SolveOptions
@@ -27,12 +31,10 @@ COLUMNS = 100
 """Columns open on all free days together, the best ones and as many on each."""
 BEST_WORK = 0.25
 """CP-SAT's deterministic time for the best rest of a week."""
-STEP_WORK = 0.2
-"""The same for each number of changed lines that is tried."""
-STEPS = (0, 1, 2, 3, 5, 8, 12)
-"""Changed lines tried beyond the fewest that there must be."""
-ANY_SCORE = -(10**8)
-"""Score units that no week falls below."""
+FEWEST_WORK = 0.3
+"""The same for the fewest changed lines among the weeks that are good enough."""
+LAST_WORK = 0.2
+"""The same for the best week of no more changed lines than that."""
 WIDER = 4
 """Times the usual columns and work with which the days are tried again where no week was found."""
 RULE = "no-chase"
@@ -110,36 +112,24 @@ class _RestSearch:
         self.solver.search(place, self.chosen, times * BEST_WORK, self._accept_best)
 
     def seek_fewest(self, share: float) -> None:
-        """Seek the best week of ever more changed lines, from the fewest there must be until it is good enough.
+        """Seek the fewest changed lines among the weeks good enough, then the best week of no more lines than that.
 
         Good enough is `share` of the best's stimulus.
         """
         if self.best is None:
             return
-        planned = self.standing.planned
-        # A rest of the week is good enough where the week is no worse than it was planned: a coach may have chosen so.
-        whole = min(((self._worth(self.best), self.best), (planned.score_units, planned)), key=lambda pair: pair[0])
-        self.floor = math.ceil(whole[0] - (1 - share) * whole[1].stimulus_units)
+        self.floor = self._floor(self.best, share)
         if self.good_enough():
             return
         model, free = self.solver.model, self.standing.free
         place = Neighbourhood(free, COLUMNS // len(free))
         lines = changed_lines_of(model, self.standing.as_planned, free)
-        allowed = model.variable(MOST_LINES)
-        model.constrain(CHANGED_LINES, combined(lines, {allowed: -1}), high=0)
-        hint = self.planned
-        if self.nearest is None:
-            self.solver.search(place, hint, STEP_WORK, self._accept_nearer, LeastSum(lines, ANY_SCORE))
-        fewest = max(1, self._changed(self.nearest)) if self.nearest else 1
-        for more in STEPS:
-            if fewest + more >= self._changed(self.best):
-                break
-            model.high[allowed] = fewest + more
-            trial = self.solver.search(place, self.nearest_chosen or hint, STEP_WORK, self._accept_nearer)
-            if self.good_enough():
-                if not trial.exhausted:
-                    self.solver.search(place, self.nearest_chosen, STEP_WORK, self._accept_nearer)
-                return
+        self.nearest, self.nearest_chosen = self.best, self.chosen
+        room = self._worth(self.best) - self.floor
+        least = LeastSum(lines, self.floor + min(TANGENT_MARGIN, room // 2))
+        self.solver.search(place, self.nearest_chosen, FEWEST_WORK, self._accept_nearer, least)
+        model.constrain(CHANGED_LINES, lines, high=self._changed(self.nearest))
+        self.solver.search(place, self.nearest_chosen, LAST_WORK, self._accept_nearer)
 
     def good_enough(self) -> Audit | None:
         """The week of few changes, if it is worth enough."""
@@ -153,12 +143,26 @@ class _RestSearch:
         return True
 
     def _accept_nearer(self, columns: Chosen) -> bool:
-        """Keep a sound week of a better score: how many lines may change is held by the model."""
+        """Keep a sound week that is good enough and changes fewer lines, or as few for a better score."""
         found = self._audited(columns)
-        if not self._is_sound(found) or (self.nearest and self._worth(found) <= self._worth(self.nearest)):
+        sound = self._is_sound(found) and self._worth(found) >= self.floor
+        if not sound or (self.nearest and self._nearness(found) <= self._nearness(self.nearest)):
             return False
         self.nearest, self.nearest_chosen = found, columns
         return True
+
+    def _floor(self, best: Audit, share: float) -> int:
+        """The least that a week good enough is worth.
+
+        A rest of the week is good enough where the week is no worse than it was planned: a coach may have chosen so.
+        """
+        planned = self.standing.planned
+        worth, whole = min(((self._worth(best), best), (planned.score_units, planned)), key=lambda pair: pair[0])
+        return math.ceil(worth - (1 - share) * whole.stimulus_units)
+
+    def _nearness(self, found: Audit) -> tuple[int, int]:
+        """Greater for the nearer of two weeks: minus its changed lines, then what it is worth."""
+        return -self._changed(found), self._worth(found)
 
     def _worth(self, found: Audit) -> int:
         """A week's score less what its sessions lost of their big lifts, in score units."""

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.engines import highs
-from setwright.solver.engines.build import columns_with_halves, day_model
+from setwright.solver.engines.build import build, columns_with_halves
 from setwright.solver.engines.held_columns import hold
 from setwright.solver.evaluation.week import Entry, Week
-from setwright.solver.linear.columns import Column, day_groups
+from setwright.solver.linear.columns import Column, DayGroup
 from setwright.solver.linear.instance import Assignment, Instance
 from setwright.solver.search.candidates import Candidates, Ranking, candidates_of
 from setwright.solver.search.encoding import assignment_of, columns_of
@@ -72,13 +71,26 @@ def candidates_beside(instance: Instance, held: tuple[Column, ...], standing: St
 
 
 def _ranking_beside(instance: Instance, held: tuple[Column, ...], standing: StandingWeek) -> Ranking:
-    """The ranking of columns on the free days by the relaxation of the week in which the done sessions stand."""
-    free = tuple(group for group in day_groups(instance) if group.index in standing.free)
-    model = day_model(instance, (*held, *columns_with_halves(instance, free)))
+    """The ranking of columns on the free days by the relaxation of the week in which the done sessions stand.
+
+    Free days that are alike are one group, as in the week without days.
+    """
+    groups, place = _groups_beside(instance, standing)
+    free = tuple(group for group in groups if group.days[0] in standing.free)
+    done = tuple(Column(place[column.group], column.assignments) for column in held)
+    model = build(instance, groups, (*done, *columns_with_halves(instance, free)))
     hold(model, range(len(held)), audit(instance.resolved, standing.as_done))
     relaxed = highs.relax(model)
     value: dict[tuple[int, Assignment], float] = {}
     for j in range(len(held), len(model.columns)):
-        key = (instance.like_of[model.columns[j].group], model.columns[j].assignments[0])
-        value[key] = max(value.get(key, -math.inf), relaxed.reduced[j])
+        value[groups[model.columns[j].group].like, model.columns[j].assignments[0]] = relaxed.reduced[j]
     return Ranking(instance, value, relaxed.value)
+
+
+def _groups_beside(instance: Instance, standing: StandingWeek) -> tuple[tuple[DayGroup, ...], dict[int, int]]:
+    """One group for the free days of each kind and one for each other day; and day -> the index of its group."""
+    kinds: dict[tuple[int, int | None], list[int]] = {}
+    for day, like in sorted(instance.like_of.items()):
+        kinds.setdefault((like, None if day in standing.free else day), []).append(day)
+    groups = tuple(DayGroup(i, like, tuple(days)) for i, ((like, _), days) in enumerate(kinds.items()))
+    return groups, {day: group.index for group in groups for day in group.days}

@@ -2,23 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 from typing import Any
 
+from setwright.solver.auditing import Audit
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.day_parts import entry_part, swaps_digest
+from setwright.solver.uses.edits.card_swaps import CardSwaps, swaps_on_cards
 from setwright.solver.uses.replan.replanned import Replanned
 
 
 def replanned_document(document: Mapping[str, Any], found: Replanned) -> dict[str, Any]:
     """The week as it is now; `document` is the one it was read from, empty where it was planned for this."""
-    said = changed_week_document(document, found.parsed, found.after)
-    if "swaps_digest" in document and document["swaps_digest"] == _digest(document["days"]):
-        for day in found.happened.done:
+    as_written = "swaps_digest" in document and document["swaps_digest"] == _digest(document["days"])
+    done = found.happened.done if as_written else frozenset()
+    said = changed_week_document(document, found.parsed, found.after, swaps=_swaps_but_of(done, found.after))
+    if as_written:
+        for day in done:
             said["days"][day] = document["days"][day]
         said["swaps_digest"] = _digest(said["days"])
     return {**said, "replan": replan_part(found)}
+
+
+def _swaps_but_of(done: Set[int], audited: Audit) -> CardSwaps:
+    """The swaps of a week's lines, none of those on `done` days."""
+    on = audited.evaluated.on
+    none = {(line.day.index, line.place): () for day in done for line in on[day]}
+    return {**none, **swaps_on_cards(audited, [day for day in range(len(on)) if day not in done])}
 
 
 def _digest(days: list[dict[str, Any]]) -> str:
