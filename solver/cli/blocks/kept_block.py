@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from datetime import date
 from typing import TYPE_CHECKING, Any
 
@@ -11,7 +11,6 @@ from setwright.solver.cli.books import MARK
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.auditing import Audit
     from setwright.solver.book.clients import Client
     from setwright.solver.book.opened import Book
     from setwright.solver.book.planned import KeptBlock
@@ -52,12 +51,6 @@ def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue
 def week_on(block: Block, day: date) -> BlockWeek | None:
     """The block's week that a day stands in; None where the block does not reach it."""
     return next((week for week in block.weeks if week.place.holds(day)), None)
-
-
-def audit_on(blocks: Sequence[Block], day: date) -> Audit | None:
-    """The week that a day stands in, of the last block that has it; None where no block has."""
-    found = [week for block in blocks if (week := week_on(block, day)) is not None and week.audit is not None]
-    return found[-1].audit if found else None
 
 
 def _with_health(document: Mapping[str, Any], health: Mapping[str, Any]) -> dict[str, Any]:

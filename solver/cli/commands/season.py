@@ -205,9 +205,7 @@ def _searched(
         line = ProgressLine()
         try:
             options, tell = SolveOptions(stopped=stopping), _on_progress_line(line)
-            return done_or_left(
-                lambda: season_of(parsed, weeks, turns, lengths, catalogue, options, tell), stopping
-            )
+            return done_or_left(lambda: season_of(parsed, weeks, turns, lengths, catalogue, options, tell), stopping)
         except NoReferenceWeek as error:
             raise NoWeekError(error.faults, ExitCode.CLASH) from None
         except StoppedRun:

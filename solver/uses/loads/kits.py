@@ -64,9 +64,7 @@ def plates_are_said(exercise: Exercise, owned: Owned) -> bool:
 
     The weight of a curl bar can be said nowhere.
     """
-    return bool(owned.plates) and (
-        exercise.load == "plates" or ("barbell" in exercise.needs and owned.bar is not None)
-    )
+    return bool(owned.plates) and (exercise.load == "plates" or ("barbell" in exercise.needs and owned.bar is not None))
 
 
 def _of_plates(exercise: Exercise, unit: str, pairs: tuple[float, ...] | None) -> Kit:
