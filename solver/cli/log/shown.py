@@ -68,7 +68,7 @@ def show_command(
 @book_option
 @catalogue_option
 def check_command(code: str, first: date | None, on: date | None, overlay: Path | None) -> None:
-    """Show what in the log of CODE looks like a slip, what is unlike the block's weeks, and which sessions are missing."""
+    """Show what in the log of CODE looks like a slip, what is unlike the block's weeks, and what is missing."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import sessions_of
     from setwright.solver.cli.blocks.kept_block import blocks_of

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 from itertools import combinations
 
 from setwright.solver.engines.season.best_week import best_week
-from setwright.solver.engines.season.blocks import Pattern, Worths, count_blocks, cover, order_blocks
+from setwright.solver.engines.season.blocks import Pattern, count_blocks, cover, order_blocks
 from setwright.solver.engines.season.problem import (
     HELD,
     SPECIALISED,

@@ -17,8 +17,8 @@ from setwright.solver.uses.log.planned_day import planned_day, weekdays_of
 
 Kind = Literal["load", "sets", "not planned", "day off", "repetitions", "sides", "missing"]
 """load: far from the usual of the lift; sets: another number than planned; not planned: a lift that is not in the
-week; day off: a session on no day of the week; repetitions: far outside the range; sides: one has more sets; missing: a planned session that was not
-logged."""
+week; day off: a session on no day of the week; repetitions: far outside the range; sides: one has more sets; missing:
+a planned session that was not logged."""
 SLIP: Final = 5
 """A load so many times the usual, or so small a part of it, is likely a slip of the pen: a lost decimal mark makes it
 ten times, and loads of one lift differ by up to about two (convention)."""
