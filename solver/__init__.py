@@ -11,19 +11,25 @@ if TYPE_CHECKING:
     from setwright.solver.auditing import Audit, audit
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.evaluation.week import Entry, Week
+    from setwright.solver.log.values import LoggedSession, LoggedSet
     from setwright.solver.planning import Clash, OutOfTime, Solved, plan, plan_apart, plan_near
     from setwright.solver.public import compare, read_brief, template_briefs
     from setwright.solver.rulebook import resolve
     from setwright.solver.search.limits import SEARCHES
     from setwright.solver.search.solve_options import SolveOptions
+    from setwright.solver.sheets.document.blocks.block_document import block_document
     from setwright.solver.sheets.document.solved_week import week_document
     from setwright.solver.sheets.document.week_reader import read_week
     from setwright.solver.sheets.screen.week_table import week_text
+    from setwright.solver.uses.blocks.ask import BlockAsk
+    from setwright.solver.uses.blocks.block import Block, NoBlock
+    from setwright.solver.uses.blocks.planning import plan_block
     from setwright.solver.uses.edits.single_changes import best_changes
     from setwright.solver.uses.edits.swaps import swaps
     from setwright.solver.uses.explain.bottlenecks import bottlenecks_of
     from setwright.solver.uses.explain.reasons import reason_of
     from setwright.solver.uses.explain.what_if import more_minutes, solved_with, solved_without
+    from setwright.solver.uses.progress.in_block import block_targets
     from setwright.solver.uses.relax.relaxations import relaxations_of
     from setwright.solver.uses.time_budget.curve_search import curve_of
 
@@ -35,19 +41,25 @@ _HOMES = {
     "setwright.solver.auditing": ("Audit", "audit"),
     "setwright.solver.brief.parsed_brief": ("ParsedBrief",),
     "setwright.solver.evaluation.week": ("Entry", "Week"),
+    "setwright.solver.log.values": ("LoggedSession", "LoggedSet"),
     "setwright.solver.planning": ("Clash", "OutOfTime", "Solved", "plan", "plan_apart", "plan_near"),
     "setwright.solver.public": ("compare", "read_brief", "template_briefs"),
     "setwright.solver.rulebook": ("resolve",),
     "setwright.solver.search.limits": ("SEARCHES",),
     "setwright.solver.search.solve_options": ("SolveOptions",),
+    "setwright.solver.sheets.document.blocks.block_document": ("block_document",),
     "setwright.solver.sheets.document.solved_week": ("week_document",),
     "setwright.solver.sheets.document.week_reader": ("read_week",),
     "setwright.solver.sheets.screen.week_table": ("week_text",),
+    "setwright.solver.uses.blocks.ask": ("BlockAsk",),
+    "setwright.solver.uses.blocks.block": ("Block", "NoBlock"),
+    "setwright.solver.uses.blocks.planning": ("plan_block",),
     "setwright.solver.uses.edits.single_changes": ("best_changes",),
     "setwright.solver.uses.edits.swaps": ("swaps",),
     "setwright.solver.uses.explain.bottlenecks": ("bottlenecks_of",),
     "setwright.solver.uses.explain.reasons": ("reason_of",),
     "setwright.solver.uses.explain.what_if": ("more_minutes", "solved_with", "solved_without"),
+    "setwright.solver.uses.progress.in_block": ("block_targets",),
     "setwright.solver.uses.relax.relaxations": ("relaxations_of",),
     "setwright.solver.uses.time_budget.curve_search": ("curve_of",),
 }
@@ -57,8 +69,13 @@ _HOME_OF = {name: module for module, names in _HOMES.items() for name in names}
 __all__ = [
     "SEARCHES",
     "Audit",
+    "Block",
+    "BlockAsk",
     "Clash",
     "Entry",
+    "LoggedSession",
+    "LoggedSet",
+    "NoBlock",
     "OutOfTime",
     "ParsedBrief",
     "SetwrightError",
@@ -69,6 +86,8 @@ __all__ = [
     "__version__",
     "audit",
     "best_changes",
+    "block_document",
+    "block_targets",
     "bottlenecks_of",
     "compare",
     "curve_of",
@@ -76,6 +95,7 @@ __all__ = [
     "more_minutes",
     "plan",
     "plan_apart",
+    "plan_block",
     "plan_near",
     "read_brief",
     "read_week",

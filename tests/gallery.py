@@ -41,6 +41,7 @@ SHOWN = (
     Shown("three-40", "a4", (1, 2), ("card", "page", "workbook")),
     Shown("pairs-private", "a4", (2,)),
     Shown("six-90", "letter", (1, 2)),
+    Shown("barbell-loads", "a4", (2,)),
 )
 FORMATS = {
     "card": ("pdf", "typst"),

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.auditing import Audit
 from setwright.solver.book.clients import Client, health_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import KeptBlock, block_on, blocks
@@ -43,12 +42,6 @@ def read_kept(book: Book, client: Client, document: Mapping[str, Any], catalogue
 def week_on(block: Block, day: date) -> BlockWeek | None:
     """The block's week that a day stands in; None where the block does not reach it."""
     return next((week for week in block.weeks if week.place.holds(day)), None)
-
-
-def audit_on(blocks: Sequence[Block], day: date) -> Audit | None:
-    """The week that a day stands in, of the last block that has it; None where no block has."""
-    found = [week for block in blocks if (week := week_on(block, day)) is not None and week.audit is not None]
-    return found[-1].audit if found else None
 
 
 def _with_health(document: Mapping[str, Any], health: Mapping[str, Any]) -> dict[str, Any]:

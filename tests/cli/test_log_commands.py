@@ -153,6 +153,26 @@ def test_the_log_is_checked_against_the_week_that_was_planned(run: Run, lifts: l
     assert "Leg press" in said
 
 
+def test_sessions_that_are_missing_are_named_up_to_a_day(run: Run, lifts: list[str]) -> None:
+    run("log", "add", "@M", f"{lifts[0]} 20x8", "--on", "2026-01-12")
+
+    def missing(*words: str) -> list[str]:
+        said = run("log", "check", "@M", *words).stdout.splitlines()
+        return [line[:10] for line in said if "is not in the log" in line]
+
+    assert missing("--on", "2026-01-19") == ["2026-01-05"]
+    assert missing("--on", "2026-01-20") == ["2026-01-05", "2026-01-19"]
+    assert missing("--on", "2026-01-20", "--from", "2026-01-06") == ["2026-01-19"]
+    assert missing() == missing("--on", "2999-01-01") == ["2026-01-05", "2026-01-19", "2026-01-26"], "up to today"
+
+
+def test_the_log_is_checked_against_a_week_as_it_was_replanned(run: Run, lifts: list[str]) -> None:
+    run("log", "add", "@M", f"{lifts[0]} 20x8", "--on", "2026-01-12")
+    assert "is not in the week" not in run("log", "check", "@M").stdout
+    assert run("replan", "@M", "--avoid", lifts[0], "--week-of", "2026-01-12").exit_code == 0
+    assert "is not in the week (1 set done)" in run("log", "check", "@M").stdout
+
+
 def test_one_side_s_sets_and_body_weight_can_be_typed(run: Run, place: Path) -> None:
     result = run("log", "add", "@M", "pull-up bw x 8, 7", "plank 40 s, 30 s", "--on", MONDAY)
     assert result.exit_code == 0, result.output

@@ -3,9 +3,13 @@
 from __future__ import annotations
 
 import json
+import os
+import signal
+import threading
 import tomllib
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import jsonschema
 import pytest
@@ -148,3 +152,39 @@ def test_a_brief_that_no_week_can_meet_ends_as_a_clash(run: Run) -> None:
     result = run("season", brief, "--from", "2026-01-05", "--weeks", "8")
     assert result.exit_code == 3
     assert "`setwright week` on the brief says why" in result.stderr
+
+
+# ---- Ctrl-C
+
+
+def test_ctrl_c_before_there_is_a_season_ends_with_130(run: Run, monkeypatch: pytest.MonkeyPatch) -> None:
+    def stopped_meanwhile(*_: object) -> None:
+        os.kill(os.getpid(), signal.SIGINT)
+        threading.Event().wait(0.2)
+
+    monkeypatch.setattr("setwright.solver.uses.season.season_search.reference_of", stopped_meanwhile)
+    result = run(*HERE)
+    assert result.exit_code == 130 and result.stdout == ""
+    assert "stopping: the best season so far follows, if there is one" in result.stderr
+    assert result.stderr.splitlines()[-1].endswith("no season was found (stopped)")
+
+
+def test_ctrl_c_during_the_search_prints_the_best_season_so_far(
+    run: Run, monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    from setwright.solver.engines.season import solve
+
+    plain, rounds = solve.count_blocks, []
+
+    def stopped_in_the_second_round(*given: Any) -> Any:
+        rounds.append(given)
+        if len(rounds) == 2:
+            os.kill(os.getpid(), signal.SIGINT)
+            threading.Event().wait(0.2)
+        return plain(*given)
+
+    monkeypatch.setattr(solve, "count_blocks", stopped_in_the_second_round)
+    plot = tmp_path / "season.svg"
+    result = run(*HERE, "--plot", str(plot))
+    assert len(rounds) == 2 and result.exit_code == 130, result.output
+    assert "Specialised" in result.stdout and plot.exists()

@@ -10,12 +10,14 @@ from read_logs import CATALOGUE
 
 from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.file import parse_phrase
+from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.screen.over_time.log import finding_words, findings_text, session_text, sessions_text
 from setwright.solver.uses.log.digest import digest_of
 from setwright.solver.uses.log.log_checks import check_log
+from setwright.solver.uses.log.missing_sessions import missing_sessions
 
 BENCH, SQUAT, ROW, PLANK = "barbell-bench-press", "barbell-back-squat", "one-arm-dumbbell-row", "plank"
 MONDAY, THURSDAY = date(2026, 1, 5), date(2026, 1, 8)
@@ -114,6 +116,52 @@ def test_a_side_that_is_missing_is_named() -> None:
 def test_sets_of_two_sides_count_once_against_the_plan() -> None:
     both = done(ROW, 10, 10, 10, side="left") + done(ROW, 10, 10, 10, side="right")
     assert words(session(THURSDAY, both, done(PLANK, 15, 15, load=None)), week=planned()) == []
+
+
+# ---- what is missing
+
+FRIDAY = date(2026, 1, 9)
+
+
+def missing(*sessions: LoggedSession, today: date = FRIDAY, week: Audit | None = None) -> list[tuple[date, str]]:
+    found = missing_sessions([(MONDAY, week or planned())], sessions, today)
+    return [(finding.on, finding_words(finding, CATALOGUE)) for finding in found]
+
+
+def test_a_planned_session_that_is_not_in_the_log_is_named() -> None:
+    first, second = (f"session {n} of the week is not in the log (2 lifts planned)" for n in (1, 2))
+    assert missing() == [(MONDAY, first), (THURSDAY, second)]
+    assert missing(AS_PLANNED[0]) == [(THURSDAY, second)]
+    assert missing(AS_PLANNED[1]) == [(MONDAY, first)]
+    assert missing(*AS_PLANNED) == []
+    assert missing(replace(AS_PLANNED[0], on=date(2026, 1, 12))) == [(MONDAY, first), (THURSDAY, second)]
+
+
+def test_today_s_session_may_still_be_held() -> None:
+    assert missing(AS_PLANNED[0], today=THURSDAY) == []
+    assert missing(today=MONDAY) == []
+
+
+def test_a_session_held_on_another_day_of_its_week_is_not_missing() -> None:
+    assert missing(AS_PLANNED[0], replace(AS_PLANNED[1], on=FRIDAY)) == []
+    assert missing(AS_PLANNED[0], replace(AS_PLANNED[1], on=MONDAY, session=2)) == []
+
+
+def test_days_in_any_order_have_until_the_end_of_their_week() -> None:
+    brief = parse_brief({"days": [{"minutes": 40}, {"minutes": 40}], "any_order": True}, CATALOGUE).brief
+    free = audit(resolve(brief, CATALOGUE), WEEK)
+    assert missing(AS_PLANNED[1], today=date(2026, 1, 11), week=free) == []
+    said = "session 1 of the week is not in the log (2 lifts planned)"
+    assert missing(AS_PLANNED[1], today=date(2026, 1, 12), week=free) == [(date(2026, 1, 11), said)]
+
+
+def test_a_day_without_lifts_and_one_that_is_said_to_be_missed_are_not_missing() -> None:
+    empty = Week((WEEK.days[0], ()))
+    brief = parse_brief(
+        {"days": [{"weekday": "mon", "minutes": 40}, {"weekday": "thu", "minutes": 40, "missed": True}]}, CATALOGUE
+    ).brief
+    for asked, week in ((planned().evaluated.resolved.brief, empty), (brief, empty), (brief, WEEK)):
+        assert missing(AS_PLANNED[0], week=audit(resolve(asked, CATALOGUE), week)) == []
 
 
 # ---- digest

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache
@@ -12,6 +12,7 @@ from random import Random
 
 import pytest
 
+from setwright.solver.engines.season import stopped_run
 from setwright.solver.engines.season.best_week import best_week
 from setwright.solver.engines.season.problem import (
     Activity,
@@ -23,6 +24,7 @@ from setwright.solver.engines.season.problem import (
     SeasonProblem,
 )
 from setwright.solver.engines.season.solve import patterns_of, solve_season
+from setwright.solver.engines.season.stopped_run import StoppedRun
 from setwright.solver.engines.season.week_bound import week_bounds
 
 HABIT = 500
@@ -244,3 +246,31 @@ def test_a_muscle_is_held_no_longer_than_the_limit() -> None:
 
 def test_the_same_problem_gives_the_same_season() -> None:
     assert solve_season(tiny(5)) == solve_season(tiny(5))
+
+
+def test_a_search_that_is_stopped_has_no_season_before_its_first_round_and_then_the_best_so_far(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    # It is asked between the runs alone, so that the same count of looks comes to the same moment.
+    monkeypatch.setattr(stopped_run, "PAUSE", 1e6)
+    with pytest.raises(StoppedRun):
+        solve_season(tiny(5), lambda: True)
+    whole, asked = solve_season(tiny(5)), 0
+
+    def later(times: int) -> Callable[[], bool]:
+        def stopped() -> bool:
+            nonlocal asked
+            asked += 1
+            return asked > times
+
+        return stopped
+
+    ends = []
+    for times in range(0, 200, 10):
+        asked = 0
+        try:
+            ends.append(solve_season(tiny(5), later(times)))
+        except StoppedRun:
+            assert not ends, "once there is a season, it is not lost by searching on"
+    assert ends and ends[-1] == whole
+    assert all(found.worth <= whole.worth and found.worth <= found.bound for found in ends)

@@ -23,6 +23,7 @@ from setwright.solver.sheets.document.blocks.block_document import block_documen
 from setwright.solver.sheets.document.blocks.block_reader import read_block
 from setwright.solver.sheets.document.printed_schema import block_schema
 from setwright.solver.sheets.formats import written
+from setwright.solver.sheets.handout.values import CardLine
 from setwright.solver.sheets.screen.over_time.block import block_text
 from setwright.solver.sheets.screen.over_time.block_plot import drawn_block
 from setwright.solver.uses.blocks.ask import BlockAsk, Span
@@ -107,6 +108,46 @@ def test_every_weeks_card_says_its_place_its_dates_and_its_targets() -> None:
     assert all(loads)
     uids = {n: [x for x in written("ics", h).splitlines() if x.startswith(b"UID")] for n, h in handouts.items()}
     assert len({uid for week in uids.values() for uid in week}) == sum(len(week) for week in uids.values())
+
+
+BARBELLS = (
+    ("barbell-romanian-deadlift", "100x8, 2 left"),
+    ("barbell-bench-press", "85x8, 2 left"),
+    ("barbell-deadlift", "140x5, 2 left"),
+    ("hack-squat", "120x10"),
+)
+PLATES = (20.0, 20.0, 15.0, 10.0, 5.0, 2.5)
+"""Pairs; with a bar of 20 kg steps of 5 kg can be built."""
+
+
+def test_the_cards_of_a_block_ramp_up_with_loads_that_can_be_built() -> None:
+    parsed, week = base_of("pins-exact", lifts=dict(BARBELLS), owned={"bar": 20, "plates": list(PLATES)})
+    block = plan_block(parsed, CATALOGUE, BlockAsk(6, lighter_every=6), base=week)
+    assert isinstance(block, Block)
+    handouts = dict(block_handouts(block))
+    lifts: dict[str, list[CardLine]] = {}
+    for number in sorted(handouts):
+        for line in (line for session in handouts[number].sessions for line in session.lines):
+            if line.load and " kg x " in line.load and line.ramp_up:
+                lifts.setdefault(line.exercise, []).append(line)
+    assert set(lifts) >= {"barbell-romanian-deadlift", "barbell-bench-press", "barbell-deadlift", "hack-squat"}
+    for lines in lifts.values():
+        assert len({line.ramp_up for line in lines}) > 1, "lighter in the lighter week"
+        for line in lines:
+            assert line.load is not None
+            working = float(line.load.split()[0])
+            weights = [float(part.split()[0]) for part in line.ramp_up.split(", ")]
+            assert all(weight % 5 == 0 and weight < working for weight in weights), line.ramp_up
+            assert weights == sorted(weights) and "half load" not in line.ramp_up
+    squat, press = lifts["hack-squat"][0], lifts["barbell-bench-press"][0]
+    assert (press.load, press.ramp_up) == ("85 kg x 6", "40 kg x 8, 55 kg x 5, 70 kg x 2")
+    assert press.plates == "20 + 10 + 2.5 a side" and squat.plates.endswith(" a side")
+
+
+def test_where_no_load_is_known_ramp_up_is_a_share() -> None:
+    handouts = dict(block_handouts(block_of("pins-exact", BlockAsk(2, lighter_every=0))))
+    said = {line.ramp_up for session in handouts[1].sessions for line in session.lines}
+    assert "half load x 8, 70 % x 5, 85 % x 2" in said and not [words for words in said if " kg" in words]
 
 
 def test_no_card_is_written_while_a_clearance_is_missing() -> None:

@@ -15,6 +15,7 @@ from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.planning import Solved
 from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.loads.load_words import A_START, FIND_IT, FIRST_SESSION
+from setwright.solver.sheets.common.loads.said_loads import SaidLoad
 from setwright.solver.sheets.document.printed_schema import week_schema
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.formats import written
@@ -59,9 +60,10 @@ def test_it_fits_its_schema_and_is_read_back_as_the_same(pounds: Solved, catalog
 
 
 def test_loads_that_are_handed_in_take_the_place_of_the_reckoned_ones(pounds: Solved) -> None:
-    lines = week_document(pounds, loads={(0, 0): "200 lb"})["days"][0]["entries"]
-    assert [line["load"] for line in lines] == ["200 lb", None, None, None, None]
-    assert "ramp_up" not in lines[0]
+    said = {(0, 0): SaidLoad("200 lb", "100 lb x 8"), (0, 1): SaidLoad("50 lb a dumbbell")}
+    lines = week_document(pounds, loads=said)["days"][0]["entries"]
+    assert [line["load"] for line in lines] == ["200 lb", "50 lb a dumbbell", None, None, None]
+    assert lines[0]["ramp_up"] == "100 lb x 8" and "ramp_up" not in lines[1]
 
 
 def test_without_lifts_nothing_is_said_of_loads(solved: Solved, catalogue: Catalogue) -> None:
@@ -108,3 +110,41 @@ def test_the_screen_says_what_the_loads_are_from(pounds: Solved) -> None:
     assert "Ramp-up before Barbell back squat: 105 lb x 8, 150 lb x 5, 180 lb x 2" in text
     assert FIRST_SESSION in text and "bars and plates: the usual ones in lb" in text
     assert max(map(len, week_text(pounds, 80).splitlines())) <= 80
+
+
+# ---- plates
+
+
+@pytest.fixture(scope="module")
+def with_plates(solved_as: Callable[..., Solved], catalogue: Catalogue) -> Handout:
+    owned = {"bar": 45, "plates": [45, 25, 10, 10, 5, 2.5]}
+    parsed = parse_brief({**RAW, "lifts": LIFTS, "client": {"unit": "lb"}, "owned": owned}, catalogue)
+    return handout_of(week_document(solved_as(parsed=parsed)), catalogue, start=date(2026, 1, 5))
+
+
+def test_the_plates_of_a_load_add_up_to_it(with_plates: Handout) -> None:
+    lines = [line for session in with_plates.sessions for line in session.lines if line.plates]
+    assert {line.exercise for line in lines} >= {"barbell-back-squat"}
+    for line in lines:
+        plates = [float(part) for part in line.plates.removesuffix(" a side").split(" + ")]
+        assert f"{45 + 2 * sum(plates):g} lb" == line.load
+
+
+@pytest.mark.parametrize("name", TEXTS[:2])
+def test_the_sheets_say_the_plates_and_a_load_without_them_says_nothing(
+    with_plates: Handout, handed_over: Handout, name: str
+) -> None:
+    text = written(name, with_plates).decode().replace("\u00a0", " ").replace("\\+", "+")
+    line = with_plates.sessions[0].lines[0]
+    assert line.plates and f"Plates: {line.plates}" in text.replace("<bdi>", "")
+    assert "Plates" not in written(name, handed_over).decode()
+
+
+def test_the_card_the_workbook_and_the_calendar_say_the_plates(with_plates: Handout) -> None:
+    row = card_values(with_plates)["sessions"][0]["rows"][0]
+    line = with_plates.sessions[0].lines[0]
+    assert [d["text"] for d in row["details"] if d["what"] == "plates"] == [line.plates]
+    assert [d["what"] for d in row["details"]].index("plates") < [d["what"] for d in row["details"]].index("ramp_up")
+    events = written("ics", with_plates).decode().replace("\r\n ", "")
+    assert f"- Plates: {line.plates}" in events
+    assert written("pdf", with_plates).startswith(b"%PDF") and written("xlsx", with_plates)

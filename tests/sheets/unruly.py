@@ -49,5 +49,5 @@ def _session(session: Session, text: str) -> Session:
 
 
 def _line(line: CardLine, text: str) -> CardLine:
-    free = ("name", "setting", "cue", "link", "technique", "load", "ramp_up", "why", "partner")
+    free = ("name", "setting", "cue", "link", "technique", "load", "ramp_up", "plates", "why", "partner")
     return replace(line, swaps=(text, text), **dict.fromkeys(free, text))  # type: ignore[arg-type]

@@ -14,7 +14,8 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.rulebook import resolve
-from setwright.solver.sheets.common.loads.load_words import FIND_IT, line_load_words, ramp_load_words
+from setwright.solver.sheets.common.loads.load_words import FIND_IT, line_load_words
+from setwright.solver.sheets.common.loads.said_loads import said_loads
 from setwright.solver.uses.loads.buildable import Bar, OnePlate, Steps
 from setwright.solver.uses.loads.kits import CURL_BARS, kit_on, usual_kit
 from setwright.solver.uses.loads.maximum import Formulas, load_for, maximum_of
@@ -34,7 +35,7 @@ def week(lifts: dict[str, Any] | None, *lines: tuple[str, tuple[int, int], int],
 
 def test_without_lifts_a_week_names_no_loads() -> None:
     evaluated = week(None, (SQUAT, (6, 8), 2))
-    assert week_loads(evaluated) == {} and line_load_words(evaluated) == {} and ramp_load_words(evaluated) == {}
+    assert week_loads(evaluated) == {} and line_load_words(evaluated) == {} and said_loads(evaluated) == {}
 
 
 def test_a_bar_of_one_s_own_is_the_bar_of_straight_bar_lifts_alone() -> None:
@@ -53,7 +54,7 @@ def test_the_load_is_the_heaviest_that_can_be_built_and_neither_formula_passes()
     assert wanted.brzycki == pytest.approx(100 * 36 / 30 / (36 / 29), abs=0.05)
     evaluated = week({"squat": "100x5, 2 left"}, (SQUAT, (6, 8), 2))
     assert line_load_words(evaluated) == {(0, 0): "95 kg"}
-    assert ramp_load_words(evaluated)[0, 0].startswith("47.5 kg x 8, 65 kg x 5")
+    assert said_loads(evaluated)[0, 0].ramp_up.startswith("47.5 kg x 8, 65 kg x 5")
 
 
 def test_a_known_maximum_is_a_set_of_one() -> None:
@@ -66,7 +67,7 @@ def test_a_known_maximum_is_a_set_of_one() -> None:
 def test_a_lift_that_is_not_known_is_found_though_a_near_one_is_known() -> None:
     evaluated = week({"front squat": "100x5"}, (SQUAT, (6, 8), 2), ("push-up", (8, 12), 2), ("band-curl", (12, 15), 1))
     assert line_load_words(evaluated) == {(0, 0): FIND_IT}
-    assert (0, 0) not in ramp_load_words(evaluated)
+    assert said_loads(evaluated)[0, 0].ramp_up == ""
 
 
 def test_an_empty_table_of_lifts_asks_to_find_every_load() -> None:
@@ -104,7 +105,7 @@ def test_a_load_under_the_empty_bar_or_the_lightest_dumbbell_is_said_to_be() -> 
 def test_ramp_up_sets_before_the_lightest_load_are_done_without() -> None:
     evaluated = week({"squat": "23x8"}, (SQUAT, (8, 10), 2))
     assert line_load_words(evaluated)[0, 0] == "20 kg"
-    assert ramp_load_words(evaluated)[0, 0].startswith("without load x 8")
+    assert said_loads(evaluated)[0, 0].ramp_up.startswith("without load x 8")
 
 
 @pytest.mark.parametrize(("reps", "rir", "said"), [(6, 2, "10 kg added"), (5, 1, "10 kg added"), (8, 3, FIND_IT)])
@@ -185,3 +186,37 @@ def test_the_load_of_a_machine_that_helps_is_not_reckoned() -> None:
     lift = "assisted-pull-up"
     evaluated = week({lift: {"load": 40, "reps": 12}}, (lift, (5, 8), 2))
     assert [load.known for load in week_loads(evaluated).values()] == [False]
+
+
+# ---- plates
+
+
+@pytest.mark.parametrize(
+    ("owned", "said"),
+    [
+        ({"bar": 20, "plates": [20, 10, 5, 2.5, 1.25]}, "20 + 10 + 5 + 2.5 a side"),
+        ({"bar": 15, "plates": [20, 10, 10, 5]}, "20 + 10 + 10 a side"),
+        ({"bar": 20}, ""),
+        ({"plates": [20, 10, 5, 2.5, 1.25]}, ""),
+        ({}, ""),
+    ],
+)
+def test_plates_are_said_where_bar_and_plates_are(owned: dict[str, Any], said: str) -> None:
+    """A bar of 20 kg with 37.5 kg a side is 95 kg, one of 15 kg with 40 kg a side as well."""
+    assert said_loads(week({SQUAT: "100x5, 2 left"}, (SQUAT, (6, 8), 2), owned=owned))[0, 0].plates == said
+
+
+def test_plates_of_a_machine_need_no_bar_and_those_on_one_end_have_no_side() -> None:
+    plates = {"plates": [20, 20, 10, 10, 5]}
+    machine = said_loads(week({"hack-squat": "100x10"}, ("hack-squat", (10, 12), 2), owned=plates))[0, 0]
+    assert machine.load == "90 kg" and machine.plates == "20 + 20 + 5 a side"
+    belt = said_loads(week({"loaded-pull-up": "25x8"}, ("loaded-pull-up", (6, 8), 2), owned=plates))[0, 0]
+    assert belt.load == "25 kg added" and belt.plates == "20 + 5"
+
+
+def test_neither_a_curl_bar_nor_dumbbells_have_plates() -> None:
+    owned = {"bar": 20, "plates": [20, 10, 5, 2.5]}
+    lifts = {"curl-bar-curl": "30x10", BENCH: "20x10"}
+    found = said_loads(week(lifts, ("curl-bar-curl", (8, 12), 2), (BENCH, (8, 12), 2), owned=owned))
+    assert [said.plates for said in found.values()] == ["", ""]
+    assert all(said.load.endswith(("kg", "dumbbell")) for said in found.values())

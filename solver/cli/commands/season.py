@@ -13,11 +13,12 @@ from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
 from setwright.solver.cli.console.input import bytes_of
-from setwright.solver.cli.console.messages import columns
+from setwright.solver.cli.console.left_behind import LeftBehind, done_or_left, end_process
+from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
-from setwright.solver.cli.console.stopping import Stopping
+from setwright.solver.cli.console.stopping import SEASON_FOLLOWS, Stopping
 from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
@@ -35,6 +36,7 @@ if TYPE_CHECKING:
 LONGEST: Final = 60
 SHORTEST: Final = 8
 CALENDAR_BYTES: Final = 1_000_000
+NONE_FOUND: Final = "no season was found (stopped)"
 
 
 @click.command("season", cls=PrintingCommand)
@@ -107,8 +109,15 @@ def command(
     collector.raise_all()
     assert parsed is not None and turns is not None
     say_cautions(parsed, catalogue, wants_json(as_json, target))
-    with Stopping() as stopping:
-        season = _searched(parsed, weeks, turns, lengths, catalogue, stopping)
+    try:
+        with Stopping(SEASON_FOLLOWS) as stopping:
+            season = _searched(parsed, weeks, turns, lengths, catalogue, stopping)
+    except LeftBehind:
+        say(NONE_FOUND)
+        end_process(ExitCode.STOPPED)
+    if season is None:
+        say(NONE_FOUND)
+        ctx.exit(ExitCode.STOPPED)
     if wants_json(as_json, target):
         from setwright.solver.sheets.document.season.season_document import season_document
 
@@ -183,20 +192,24 @@ def _searched(
     lengths: tuple[int, int],
     catalogue: Catalogue,
     stopping: Stopping,
-) -> Season:
-    """The season, with a line of progress on a terminal; raises NoWeekError where no reference week is possible."""
+) -> Season | None:
+    """The season, with a line of progress on a terminal; None where it was stopped before there was one.
+
+    Raises NoWeekError where no reference week is possible, and LeftBehind where it goes on after it was stopped.
+    """
     with silent_engines():
+        from setwright.solver.engines.season.stopped_run import StoppedRun
         from setwright.solver.search.solve_options import SolveOptions
         from setwright.solver.uses.season.season_search import NoReferenceWeek, season_of
 
         line = ProgressLine()
         try:
-            return season_of(
-                parsed, weeks, turns, lengths, catalogue, SolveOptions(stopped=stopping), _on_progress_line(line)
-            )
+            options, tell = SolveOptions(stopped=stopping), _on_progress_line(line)
+            return done_or_left(lambda: season_of(parsed, weeks, turns, lengths, catalogue, options, tell), stopping)
         except NoReferenceWeek as error:
-            code = ExitCode.STOPPED if stopping.asked else ExitCode.CLASH
-            raise NoWeekError(error.faults, code) from None
+            raise NoWeekError(error.faults, ExitCode.CLASH) from None
+        except StoppedRun:
+            return None
         finally:
             line.clear()
 

@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from setwright.solver.cli.console.messages import say
 
+SEASON_FOLLOWS: Final = "\nstopping: the best season so far follows, if there is one (Ctrl-C again ends at once)"
 BEST_FOLLOWS: Final = "\nstopping: the best week so far follows (Ctrl-C again ends at once)"
 
 

@@ -64,20 +64,29 @@ def show_command(
 @click.command("check", cls=PrintingCommand)
 @click.argument("code")
 @click.option("--from", "first", type=DayType(), metavar="DATE", help="No session before it.")
+@click.option("--on", type=DayType(), metavar="DATE", help="Sessions planned before it are to be there; today.")
 @book_option
 @catalogue_option
-def check_command(code: str, first: date | None, overlay: Path | None) -> None:
-    """Show what in the log of CODE looks like a slip, and what is unlike the block's weeks."""
+def check_command(code: str, first: date | None, on: date | None, overlay: Path | None) -> None:
+    """Show what in the log of CODE looks like a slip, what is unlike the block's weeks, and what is missing."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.records.kept_blocks import audit_on, blocks_of
+    from setwright.solver.records.kept_blocks import blocks_of
+    from setwright.solver.records.week_at_hand import as_it_stands, monday_of
     from setwright.solver.sheets.screen.over_time.log import findings_text
     from setwright.solver.uses.log.log_checks import check_log
+    from setwright.solver.uses.log.missing_sessions import missing_sessions
 
     catalogue = open_catalogue(overlay)
     with the_book() as book:
         client = client_of(book, code)
-        sessions = _between(sessions_of(book, client), first, None)
-        kept = tuple(blocks_of(book, client, catalogue).values())
-    findings = check_log(sessions, lambda day: audit_on(kept, day))
-    deliver(findings_text(findings, catalogue, columns()), None, False)
+        logged = sessions_of(book, client)
+        weeks = {week.starts: week for block in blocks_of(book, client, catalogue).values() for week in block.weeks}
+        stand = [as_it_stands(book, client, week, catalogue) for week in weeks.values()]
+    audits = {week.starts: week.audit for week in stand if week.starts is not None and week.audit is not None}
+    missing = missing_sessions(tuple(audits.items()), logged, on or date.today())
+    findings = [
+        *check_log(_between(logged, first, None), lambda day: audits.get(monday_of(day))),
+        *(finding for finding in missing if first is None or finding.on >= first),
+    ]
+    deliver(findings_text(sorted(findings, key=lambda finding: finding.on), catalogue, columns()), None, False)

@@ -8,6 +8,7 @@ from ortools.sat.python import cp_model
 
 from setwright.solver.engines.cpsat import solver_of
 from setwright.solver.engines.season.problem import Room, SeasonProblem, WeekPlan
+from setwright.solver.engines.season.stopped_run import Stopped, run, unstopped
 from setwright.solver.engines.season.week_program import WeekProgram
 
 WEEK_WORK = 0.2
@@ -19,9 +20,13 @@ WALL_SECONDS = 60.0
 
 
 def best_week(
-    problem: SeasonProblem, room: Room, specialised: Collection[int], not_held: Collection[int] = ()
+    problem: SeasonProblem,
+    room: Room,
+    specialised: Collection[int],
+    not_held: Collection[int] = (),
+    stopped: Stopped = unstopped,
 ) -> WeekPlan:
-    """The best week found with just these muscles specialised, and none of `not_held` held."""
+    """The best week found with just these muscles specialised, and none of `not_held` held; raises StoppedRun."""
     program = WeekProgram(problem, room)
     limits = program.limits(specialised, not_held)
     cp = cp_model.CpModel()
@@ -36,7 +41,7 @@ def best_week(
     cp.maximize(cp_model.LinearExpr.weighted_sum(variables, program.gain))
     solver = solver_of(WEEK_WORK, WALL_SECONDS)
     solver.parameters.relative_gap_limit = WEEK_GAP
-    status = solver.solve(cp)
+    status = run(solver, cp, stopped)
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         raise RuntimeError(f"CP-SAT found no week of a season: {solver.status_name(status)}")
     return WeekPlan(

@@ -16,6 +16,7 @@ from ortools.sat.python import cp_model
 from setwright.solver.engines.cpsat import solver_of
 from setwright.solver.engines.season.best_week import WALL_SECONDS
 from setwright.solver.engines.season.problem import SeasonProblem
+from setwright.solver.engines.season.stopped_run import Stopped, run, unstopped
 
 Pattern = tuple[int, ...]
 """The places of the muscles that a block specialises, rising."""
@@ -39,8 +40,12 @@ def count_blocks(
     worths: Worths,
     known: Sequence[tuple[int, Pattern]],
     work: float,
+    stopped: Stopped = unstopped,
 ) -> CountedBlocks:
-    """The best candidates and counts of patterns found within so much deterministic time, begun from known blocks."""
+    """The best candidates and counts of patterns found within so much deterministic time, begun from known blocks.
+
+    Raises StoppedRun.
+    """
     cp = cp_model.CpModel()
     used = [cp.new_bool_var("") for _ in problem.candidates]
     last = max(c.end for c in problem.candidates)
@@ -73,7 +78,7 @@ def count_blocks(
         same = [i for i, other in known if other == pattern and _kind_of(problem, i) == kind]
         cp.add_hint(v, len(same))
     solver = solver_of(work, WALL_SECONDS)
-    status = solver.solve(cp)
+    status = run(solver, cp, stopped)
     name = str(solver.status_name(status))
     if status not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return CountedBlocks((), (), float("inf"), name)
@@ -114,8 +119,12 @@ def order_blocks(
     patterns: Sequence[Pattern],
     worths: Worths,
     work: float,
+    stopped: Stopped = unstopped,
 ) -> tuple[Pattern, ...]:
-    """A pattern for each of these candidates, none of them running too long; empty where none was found."""
+    """A pattern for each of these candidates, none of them running too long; empty where none was found.
+
+    Raises StoppedRun.
+    """
     cp = cp_model.CpModel()
     blocks = [problem.candidates[i] for i in candidates]
     chosen = [[cp.new_bool_var("") for _ in patterns] for _ in blocks]
@@ -135,7 +144,7 @@ def order_blocks(
     )
     cp.maximize(worth - problem.missed_cost * missed)
     solver = solver_of(work, WALL_SECONDS)
-    if solver.solve(cp) not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
+    if run(solver, cp, stopped) not in (cp_model.OPTIMAL, cp_model.FEASIBLE):
         return ()
     return tuple(next(pattern for v, pattern in zip(here, patterns, strict=True) if solver.value(v)) for here in chosen)
 

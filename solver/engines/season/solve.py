@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass, field
 from itertools import combinations
 
 from setwright.solver.engines.season.best_week import best_week
-from setwright.solver.engines.season.blocks import Pattern, Worths, count_blocks, cover, order_blocks
+from setwright.solver.engines.season.blocks import Pattern, count_blocks, cover, order_blocks
 from setwright.solver.engines.season.problem import (
     HELD,
     SPECIALISED,
@@ -16,6 +17,7 @@ from setwright.solver.engines.season.problem import (
     SeasonSolution,
     WeekPlan,
 )
+from setwright.solver.engines.season.stopped_run import Stopped, StoppedRun, unstopped
 from setwright.solver.engines.season.week_bound import week_bounds
 from setwright.solver.engines.season.week_program import worth_of
 
@@ -25,49 +27,73 @@ WORK = 0.4
 """Deterministic time of one choice of blocks, about a second each on a usual core."""
 
 
-def solve_season(problem: SeasonProblem) -> SeasonSolution:
+def solve_season(problem: SeasonProblem, stopped: Stopped = unstopped) -> SeasonSolution:
     """The best season found by a fixed amount of work, and the bound that no season of the problem can pass.
 
     A week with given specialised muscles is worth no more than its linear relaxation; the blocks are chosen by that,
     the chosen weeks are solved, and the blocks are chosen again by what is then known, until nothing new is chosen.
+    Once it is `stopped` the best season so far is the result; raises StoppedRun where there is none.
     """
     patterns = patterns_of(problem)
     worths = {
         (place, pattern): bound
         for place, room in enumerate(problem.rooms)
-        for pattern, bound in zip(patterns, week_bounds(problem, room, patterns), strict=True)
+        for pattern, bound in zip(patterns, week_bounds(problem, room, patterns, stopped), strict=True)
     }
-    solved: dict[tuple[int, Pattern], WeekPlan] = {}
     candidates, most = cover(problem, worths)
-    known = _in_order(problem, candidates, neighbours_of(problem), worths)
-    best, bound, status, rounds = None, float(most), "UNKNOWN", 0
-    while rounds < ROUNDS:
-        rounds += 1
-        counted = count_blocks(problem, patterns, worths, known, WORK)
-        bound, status = min(bound, counted.bound), counted.status
+    search = _Search(problem, patterns, worths, float(most), stopped)
+    search.known = search.in_order(candidates, neighbours_of(problem))
+    try:
+        while search.rounds < ROUNDS and search.chose_anew():
+            pass
+    except StoppedRun:
+        if search.best is None:
+            raise
+    assert search.best is not None
+    blocks, worth = search.best
+    return SeasonSolution(blocks, worth, max(round(min(search.bound, 1e18)), worth), search.rounds, search.status)
+
+
+@dataclass
+class _Search:
+    """The rounds of a season's search so far."""
+
+    problem: SeasonProblem
+    patterns: Sequence[Pattern]
+    worths: dict[tuple[int, Pattern], int]
+    bound: float
+    stopped: Stopped
+    rounds: int = 0
+    status: str = "UNKNOWN"
+    known: list[tuple[int, Pattern]] = field(default_factory=list)
+    """The last choice: the place of a candidate, and its pattern."""
+    solved: dict[tuple[int, Pattern], WeekPlan] = field(default_factory=dict)
+    best: tuple[tuple[ChosenBlock, ...], int] | None = None
+
+    def chose_anew(self) -> bool:
+        """Choose the blocks, solve those of their weeks that are new, and keep a better season; whether any was new."""
+        problem, stopped = self.problem, self.stopped
+        self.rounds += 1
+        counted = count_blocks(problem, self.patterns, self.worths, self.known, WORK, stopped)
+        self.bound, self.status = min(self.bound, counted.bound), counted.status
         if counted.candidates:
-            known = _in_order(problem, counted.candidates, counted.patterns, worths) or _in_order(
-                problem, counted.candidates, patterns, worths
-            )
-        blocks = [(problem.candidates[i], pattern) for i, pattern in known]
-        new = sorted({(c.room, pattern) for c, pattern in blocks} - solved.keys())
+            chosen = counted.candidates
+            self.known = self.in_order(chosen, counted.patterns) or self.in_order(chosen, self.patterns)
+        blocks = [(problem.candidates[i], pattern) for i, pattern in self.known]
+        new = sorted({(c.room, pattern) for c, pattern in blocks} - self.solved.keys())
         for room, pattern in new:
-            solved[room, pattern] = best_week(problem, problem.rooms[room], pattern)
-            worths[room, pattern] = min(worths[room, pattern], solved[room, pattern].bound)
-        found = _season_of(problem, [(c, pattern, solved[c.room, pattern]) for c, pattern in blocks])
-        if best is None or found[1] > best[1]:
-            best = found
-        if not new:
-            break
-    assert best is not None
-    return SeasonSolution(best[0], best[1], max(round(min(bound, 1e18)), best[1]), rounds, status)
+            plan = best_week(problem, problem.rooms[room], pattern, stopped=stopped)
+            self.solved[room, pattern] = plan
+            self.worths[room, pattern] = min(self.worths[room, pattern], plan.bound)
+        found = _season_of(problem, [(c, pattern, self.solved[c.room, pattern]) for c, pattern in blocks], stopped)
+        if self.best is None or found[1] > self.best[1]:
+            self.best = found
+        return bool(new)
 
-
-def _in_order(
-    problem: SeasonProblem, candidates: Sequence[int], patterns: Sequence[Pattern], worths: Worths
-) -> list[tuple[int, Pattern]]:
-    """The candidates each with its pattern; none where no order of the patterns is allowed."""
-    return list(zip(candidates, order_blocks(problem, candidates, patterns, worths, WORK), strict=False))
+    def in_order(self, candidates: Sequence[int], patterns: Sequence[Pattern]) -> list[tuple[int, Pattern]]:
+        """The candidates each with its pattern; none where no order of the patterns is allowed."""
+        order = order_blocks(self.problem, candidates, patterns, self.worths, WORK, self.stopped)
+        return list(zip(candidates, order, strict=False))
 
 
 def patterns_of(problem: SeasonProblem) -> tuple[Pattern, ...]:
@@ -86,14 +112,14 @@ def neighbours_of(problem: SeasonProblem) -> tuple[Pattern, ...]:
 
 
 def _season_of(
-    problem: SeasonProblem, chosen: list[tuple[Candidate, Pattern, WeekPlan]]
+    problem: SeasonProblem, chosen: list[tuple[Candidate, Pattern, WeekPlan]], stopped: Stopped
 ) -> tuple[tuple[ChosenBlock, ...], int]:
     """The blocks with their weeks one after the other, and what all of it is worth."""
     blocks: list[ChosenBlock] = []
     held = [0] * len(problem.muscles)
     worth = 0
     for candidate, pattern, week in chosen:
-        week = _not_held_too_long(problem, candidate, pattern, week, held)
+        week = _not_held_too_long(problem, candidate, pattern, week, held, stopped)
         for m, emphasis in enumerate(week.emphases):
             held[m] = held[m] + candidate.weeks if emphasis == HELD else 0
         ramp = _ramp(problem, blocks[-1].ramp[-1] if blocks else None, week.half_sets, candidate.weeks)
@@ -105,7 +131,7 @@ def _season_of(
 
 
 def _not_held_too_long(
-    problem: SeasonProblem, candidate: Candidate, pattern: Pattern, week: WeekPlan, held: list[int]
+    problem: SeasonProblem, candidate: Candidate, pattern: Pattern, week: WeekPlan, held: list[int], stopped: Stopped
 ) -> WeekPlan:
     """The week, or the best one that does not hold what has been held too long by its end."""
     too_long = {
@@ -113,7 +139,7 @@ def _not_held_too_long(
         for m, emphasis in enumerate(week.emphases)
         if emphasis == HELD and len(problem.muscles[m].emphases) > 1 and held[m] + candidate.weeks > problem.held_most
     }
-    return best_week(problem, problem.rooms[candidate.room], pattern, too_long) if too_long else week
+    return best_week(problem, problem.rooms[candidate.room], pattern, too_long, stopped) if too_long else week
 
 
 def _ramp(

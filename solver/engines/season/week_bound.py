@@ -11,18 +11,22 @@ import numpy as np
 
 from setwright.solver.engines.highs_model import give_rows, silent_solver
 from setwright.solver.engines.season.problem import Room, SeasonProblem
+from setwright.solver.engines.season.stopped_run import Stopped, check, unstopped
 from setwright.solver.engines.season.week_program import WeekProgram
 
 SAFETY = 1e-6
 """Relative slack for HiGHS's floating bound."""
 
 
-def week_bounds(problem: SeasonProblem, room: Room, patterns: Sequence[tuple[int, ...]]) -> list[int]:
-    """For each set of specialised muscles, units that no week with this room is worth more than."""
+def week_bounds(
+    problem: SeasonProblem, room: Room, patterns: Sequence[tuple[int, ...]], stopped: Stopped = unstopped
+) -> list[int]:
+    """For each set of specialised muscles, units that no week with this room is worth more than; raises StoppedRun."""
     program = WeekProgram(problem, room)
     highs = _relaxed(program)
     found = []
     for pattern in patterns:
+        check(stopped)
         for variable, (low, high) in program.limits(pattern, ()).items():
             highs.changeColBounds(variable, float(low), float(high))
         highs.run()

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from setwright.solver.brief.parsed_brief import raw_of
-from setwright.solver.sheets.blocks.words import block_load_words
-from setwright.solver.sheets.common.loads.load_words import Words
+from setwright.solver.sheets.blocks.words import block_loads
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.handout.coach import DEFAULT_COACH, Coach
 from setwright.solver.sheets.handout.handout import Handout, handout_of
@@ -21,10 +21,10 @@ def block_handouts(block: Block, coach: Coach = DEFAULT_COACH) -> Iterator[tuple
     """
     for week in block.weeks:
         if week.parsed is not None and week.audit is not None:
-            yield week.number, week_handout(block, week, coach, block_load_words(week))
+            yield week.number, week_handout(block, week, coach, block_loads(week))
 
 
-def week_handout(block: Block, week: BlockWeek, coach: Coach, loads: Words) -> Handout:
+def week_handout(block: Block, week: BlockWeek, coach: Coach, loads: SaidLoads) -> Handout:
     """The handout of a week that has sessions, with these loads on its cards; raises as `block_handouts` does."""
     assert week.parsed is not None and week.audit is not None
     catalogue = week.audit.evaluated.resolved.catalogue

@@ -8,7 +8,8 @@ from typing import Final
 
 from setwright.catalogue.defaults import BlockDefaults
 from setwright.catalogue.entries import Catalogue, Exercise
-from setwright.solver.sheets.common.loads.load_words import FIND_IT, Words, load_on_a_line
+from setwright.solver.sheets.common.loads.load_words import FIND_IT, load_on_a_line
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_load
 from setwright.solver.sheets.common.words import counted, held_seconds
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.blocks.targets import Target
@@ -106,12 +107,15 @@ def cell_words(sets: int, target: Target, exercise: Exercise) -> str:
     return f"{sets}x{reps}{load}"
 
 
-def block_load_words(week: BlockWeek) -> Words:
-    """(day, place) -> what the card of a week says as the load of the line."""
+def block_loads(week: BlockWeek) -> SaidLoads:
+    """What the cards of a week say of each line's load."""
     assert week.evaluated is not None
     brief = week.evaluated.resolved.brief
+    unit, lifts_said = brief.client.unit, brief.lifts is not None
     return {
-        (line.day.index, line.place): target_words(target, line.exercise, brief.client.unit, brief.lifts is not None)
+        (line.day.index, line.place): said_load(
+            target_words(target, line.exercise, unit, lifts_said), line, target.load, week.evaluated
+        )
         for day, targets in zip(week.evaluated.on, week.targets, strict=True)
         for line, target in zip(day, targets, strict=True)
     }

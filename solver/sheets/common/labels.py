@@ -26,6 +26,7 @@ LABELS: Final[Mapping[str, str]] = MappingProxyType(
         "rir_meaning": "RIR: repetitions left in reserve at the end of a set",
         "rest": "Rest",
         "load": "Load",
+        "plates": "Plates",
         "technique": "Technique",
         "setting": "Setting",
         "cue": "Cue",

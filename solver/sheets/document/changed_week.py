@@ -10,7 +10,7 @@ from setwright.solver.auditing import Audit
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import PRIVATE
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.common.loads.load_words import Words
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import brief_and_week
 from setwright.solver.uses.edits.card_swaps import CardSwaps
@@ -33,13 +33,13 @@ def changed_week_document(
     document: Mapping[str, Any],
     parsed: ParsedBrief,
     audit: Audit,
-    loads: Words | None = None,
+    loads: SaidLoads | None = None,
     swaps: CardSwaps | None = None,
 ) -> dict[str, Any]:
     """The changed week; cautions and clearance are in it only if they were in the document it came from.
 
-    `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give,
-    `swaps` that of every line's swaps.
+    `loads` takes the place of what is said of the loads that the brief's lifts give, `swaps` that of every line's
+    swaps.
     """
     client = document.get("brief", {}).get("client")
     private = isinstance(client, Mapping) and any(client.get(key) for key in PRIVATE)

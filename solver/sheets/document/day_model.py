@@ -58,6 +58,8 @@ class WeekLine(Part):
     """As the card says it, with its unit; null where nothing is said."""
     ramp_up: str | None = None
     """The ramp-up sets by their loads, as the card says them; left out where the loads are not known."""
+    plates: str | None = None
+    """The plates of each end; left out where the brief does not say them all, or the load has none."""
     why: str = ""
     swaps: Many[ExerciseId] = ()
 

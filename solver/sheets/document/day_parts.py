@@ -9,16 +9,16 @@ from typing import Any
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.week import Entry
-from setwright.solver.sheets.common.loads.load_words import Words
 from setwright.solver.sheets.common.loads.ramp import ramp_ups
+from setwright.solver.sheets.common.loads.said_loads import SaidLoad, SaidLoads
 from setwright.solver.sheets.common.purpose import line_purpose
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.document.card_labels import is_second, line_labels
 from setwright.solver.uses.edits.card_swaps import CardSwaps
 
 
-def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, loads: Words, ramp_loads: Words) -> dict[str, Any]:
-    """One session; `day` is its place in the week, from 0. `loads` and `ramp_loads` are what is said of its lines."""
+def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, loads: SaidLoads) -> dict[str, Any]:
+    """One session; `day` is its place in the week, from 0. `loads` is what is said of those of its lines."""
     resolved = evaluated.resolved.days[day]
     ramps, labels = ramp_ups(evaluated, day), line_labels(evaluated, day)
     held = bool(evaluated.on[day])
@@ -35,12 +35,19 @@ def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, loads: Words,
                 "group": label.letter,
                 "place": label.place,
                 "ramp_up_sets": len(ramps.get(line.place, ())),
-                "load": loads.get((day, line.place)),
-                **({"ramp_up": ramp_loads[day, line.place]} if (day, line.place) in ramp_loads else {}),
+                **_load_part(loads.get((day, line.place))),
             }
             for line, label in zip(evaluated.on[day], labels, strict=True)
         ],
     }
+
+
+def _load_part(said: SaidLoad | None) -> dict[str, Any]:
+    """The load of a line; its ramp-up sets and plates only where they are known."""
+    if said is None:
+        return {"load": None}
+    more = {"ramp_up": said.ramp_up, "plates": said.plates}
+    return {"load": said.load, **{name: words for name, words in more.items() if words}}
 
 
 def line_part(evaluated: EvaluatedWeek, line: Line, swaps: tuple[Exercise, ...]) -> dict[str, Any]:

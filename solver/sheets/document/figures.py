@@ -12,22 +12,21 @@ from setwright.solver.rulebook import sentence_of
 from setwright.solver.sheets.common.costs import missed, points
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.common.loads.load_words import Words, line_load_words, ramp_load_words
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_loads
 from setwright.solver.sheets.document.day_parts import day_part
 from setwright.solver.uses.edits.card_swaps import CardSwaps, swaps_on_cards
 
 
-def evaluated_part(audit: Audit, loads: Words | None = None, swaps: CardSwaps | None = None) -> dict[str, Any]:
+def evaluated_part(audit: Audit, loads: SaidLoads | None = None, swaps: CardSwaps | None = None) -> dict[str, Any]:
     """The figures of an audited week; scores, costs and the week index in index points.
 
-    `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give,
-    `swaps` that of every line's swaps.
+    `loads` takes the place of what is said of the loads that the brief's lifts give, `swaps` that of every line's
+    swaps.
     """
     evaluated = audit.evaluated
     swaps = swaps_on_cards(audit) if swaps is None else swaps
-    said = line_load_words(evaluated) if loads is None else loads
-    ramps = ramp_load_words(evaluated) if loads is None else {}
-    days = [day_part(evaluated, day.index, swaps, said, ramps) for day in evaluated.resolved.days]
+    said = said_loads(evaluated) if loads is None else loads
+    days = [day_part(evaluated, day.index, swaps, said) for day in evaluated.resolved.days]
     return {
         "stimulus": rounded(audit.stimulus),
         "interval": list(week_interval(evaluated)),

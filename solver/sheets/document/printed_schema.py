@@ -37,7 +37,8 @@ def week_schema(mode: JsonSchemaMode = "validation") -> dict[str, Any]:
     week["properties"]["brief"] = {"$ref": "#/$defs/Brief"}
     if mode == "serialization":
         week["required"] = [name for name in week["required"] if name not in ("alternatives", "replan")]
-        week["$defs"]["WeekLine"]["required"].remove("ramp_up")
+        line = week["$defs"]["WeekLine"]
+        line["required"] = [name for name in line["required"] if name not in ("ramp_up", "plates")]
     return {"$schema": brief["$schema"], **week, "title": "A lifting week"}
 
 

@@ -13,7 +13,7 @@ from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.caution import clearance_needed
 from setwright.solver.sheets.common.costs import points
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.common.loads.load_words import Words
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads
 from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.provenance import made_by
@@ -27,10 +27,10 @@ UNPROVEN = math.inf
 """The bound of a week of which nothing was proven; documents say null."""
 
 
-def week_document(solved: Solved, private: bool = False, loads: Words | None = None) -> dict[str, Any]:
+def week_document(solved: Solved, private: bool = False, loads: SaidLoads | None = None) -> dict[str, Any]:
     """The solved week as design and programs read it; cautions and clearance only when `private`.
 
-    `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give.
+    `loads` takes the place of what is said of the loads that the brief's lifts give.
     """
     proven = solved.bound < UNPROVEN
     return {
@@ -47,7 +47,7 @@ def week_document(solved: Solved, private: bool = False, loads: Words | None = N
 
 
 def brief_and_week(
-    parsed: ParsedBrief, audit: Audit, private: bool, loads: Words | None = None, swaps: CardSwaps | None = None
+    parsed: ParsedBrief, audit: Audit, private: bool, loads: SaidLoads | None = None, swaps: CardSwaps | None = None
 ) -> dict[str, Any]:
     """What a week's document says of brief and week, whether it was solved or changed by hand."""
     resolved, client = audit.evaluated.resolved, parsed.brief.client

@@ -74,6 +74,7 @@ def _card_line(
         swaps=tuple(exercise_name(exercises[swap], coach) for swap in said.swaps),
         ramp_up=one_line(said.ramp_up or "") or ramp_up,
         why=said.why,
+        plates=one_line(said.plates or ""),
         partner=exercise_name(exercises[entry.partner], coach) if entry.partner else "",
         timed=e.timed,
         amount=held_seconds(entry.reps) if e.timed else entry.reps,

@@ -33,6 +33,8 @@ class CardLine:
     """Names of what may stand in for it."""
     ramp_up: str
     why: str
+    plates: str = ""
+    """The plates of each end, where the brief says them all."""
     partner: str = ""
     """The name of the exercise it is done in turn with, or nothing."""
     timed: bool = False

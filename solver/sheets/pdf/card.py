@@ -154,6 +154,7 @@ def _details(handout: Handout, line: CardLine) -> list[dict[str, Any]]:
         ("cue", "", line.cue),
         ("technique", "", _capital(line.technique)),
         ("pair", words["pair"], line.partner),
+        ("plates", words["plates"], line.plates),
         ("ramp_up", words["ramp_up"], line.ramp_up),
         ("swap", words["swap"], swaps),
     )

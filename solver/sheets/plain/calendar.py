@@ -105,7 +105,7 @@ def _description(session: Session, handout: Handout) -> str:
 
 
 def _line_texts(line: CardLine, handout: Handout) -> tuple[str, ...]:
-    """A line of the card; its ramp-up sets below it."""
+    """A line of the card; its plates and ramp-up sets below it."""
     words = handout.coach.words
     parts = [
         f"{line.label} {line.name}",
@@ -116,4 +116,5 @@ def _line_texts(line: CardLine, handout: Handout) -> tuple[str, ...]:
         line.load or "",
     ]
     text = ", ".join(part for part in parts if part)
-    return (text, f"- {words['ramp_up']}: {line.ramp_up}") if line.ramp_up else (text,)
+    below = ((words["plates"], line.plates), (words["ramp_up"], line.ramp_up))
+    return (text, *(f"- {name}: {said}" for name, said in below if said))

@@ -102,6 +102,7 @@ def _details(line: CardLine, handout: Handout) -> list[str]:
     said = [
         (words["setting"], line.setting),
         (words["cue"], line.cue),
+        (words["plates"], line.plates),
         (words["ramp_up"], line.ramp_up),
         (words["swap"], f" {words['or']} ".join(line.swaps)),
     ]

@@ -5,8 +5,8 @@ from __future__ import annotations
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.labels import LABELS
-from setwright.solver.sheets.common.loads.load_words import Words, line_load_words, ramp_load_words
 from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_loads
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import clock, day_name, listed, note, sets_by_reps, whole_minutes, wrapped
 from setwright.solver.sheets.document.card_labels import line_labels
@@ -24,7 +24,7 @@ def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps | None, width
 
     `swaps` holds those of its lines; without it the session's minutes are told by what they go into.
     """
-    said, ramps = line_load_words(evaluated), ramp_load_words(evaluated)
+    said = said_loads(evaluated)
     resolved, lines = evaluated.resolved.days[day], evaluated.on[day]
     focus = f", {resolved.focus}" if resolved.focus else ""
     if resolved.missed and not lines:
@@ -34,19 +34,20 @@ def day_lines(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps | None, width
     return [
         f"{day_name(resolved)}{focus}: {whole_minutes(evaluated.seconds(day))} of {resolved.minutes} min",
         *_rows(evaluated, day, said, width),
-        *_warm_up_lines(evaluated, day, ramps, width),
+        *_warm_up_lines(evaluated, day, said, width),
         *(_time_lines(evaluated, day, width) if swaps is None else _swap_lines(evaluated, day, swaps, width)),
     ]
 
 
-def _rows(evaluated: EvaluatedWeek, day: int, loads: Words, width: int) -> list[str]:
+def _rows(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: int) -> list[str]:
     """The lines of a card as a table, with a column of loads where the week names any."""
     table = []
     for label, line in zip(line_labels(evaluated, day), evaluated.on[day], strict=True):
         # The first of a pair is followed by its partner at once; the rest comes after both.
         rest = "0:00" if label.paired and label.place == 1 else clock(line.entry.rest)
         doing = sets_by_reps(line.entry, line.exercise)
-        load = [loads.get((day, line.place), "")] if loads else []
+        said = loads.get((day, line.place))
+        load = [said.load if said else ""] if loads else []
         more = [*load, note(line.entry, line.exercise)]
         table.append([str(label), line.exercise.name, doing, str(line.entry.rir), rest, *more])
     if loads:
@@ -58,15 +59,16 @@ def _rows(evaluated: EvaluatedWeek, day: int, loads: Words, width: int) -> list[
     return grid(["", "Exercise", "Sets x reps", "RIR", "Rest", "Note"], table, "lllrrl", widest)
 
 
-def _warm_up_lines(evaluated: EvaluatedWeek, day: int, loads: Words, width: int) -> list[str]:
+def _warm_up_lines(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: int) -> list[str]:
     """The general warm-up, then each lift's ramp-up sets."""
     done, planned = evaluated.warm_up(day), evaluated.resolved.days[day].warm_up
     cut = f" (cut from {clock(planned)} to fit the day)" if done < planned else ""
     lines = [f"Warm-up: {clock(done)} easy whole-body movement{cut}"]
     for place, sets in ramp_ups(evaluated, day).items():
         exercise = evaluated.on[day][place].exercise
-        said = loads.get((day, place)) or ramp_steps(exercise, sets)
-        lines += wrapped(f"Ramp-up before {exercise.name}: {said}", width, "  ")
+        said = loads.get((day, place))
+        steps = (said and said.ramp_up) or ramp_steps(exercise, sets)
+        lines += wrapped(f"Ramp-up before {exercise.name}: {steps}", width, "  ")
     return lines
 
 

@@ -180,10 +180,11 @@ def _foot(sheet: Worksheet, row: int, notes: int, handout: Handout, formats: For
 
 
 def _details(line: CardLine, handout: Handout) -> str:
-    """Cue, ramp-up sets, swaps and link of one line in a paragraph."""
+    """Cue, plates, ramp-up sets, swaps and link of one line in a paragraph."""
     words = handout.coach.words
     said = [
         (words["cue"], line.cue),
+        (words["plates"], line.plates),
         (words["ramp_up"], line.ramp_up),
         (words["swap"], f" {words['or']} ".join(line.swaps)),
         (words["link"], line.link or ""),

@@ -59,6 +59,14 @@ def kit_on(exercise: Exercise, resolved: ResolvedBrief, day: ResolvedDay) -> Kit
     return usual_kit(exercise, unit, owned.bar if straight else None, owned.plates or None)
 
 
+def plates_are_said(exercise: Exercise, owned: Owned) -> bool:
+    """Whether a brief says all that a load of a lift is built from: the plates, and the bar where it has one.
+
+    The weight of a curl bar can be said nowhere.
+    """
+    return bool(owned.plates) and (exercise.load == "plates" or ("barbell" in exercise.needs and owned.bar is not None))
+
+
 def _of_plates(exercise: Exercise, unit: str, pairs: tuple[float, ...] | None) -> Kit:
     """Plates without a bar's weight: one held, some that hang in one place, or a machine with pegs on both sides."""
     there = PAIRS[unit] if pairs is None else pairs

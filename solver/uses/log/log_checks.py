@@ -15,9 +15,10 @@ from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.uses.log.planned_day import planned_day, weekdays_of
 
-Kind = Literal["load", "sets", "not planned", "day off", "repetitions", "sides"]
+Kind = Literal["load", "sets", "not planned", "day off", "repetitions", "sides", "missing"]
 """load: far from the usual of the lift; sets: another number than planned; not planned: a lift that is not in the
-week; day off: a session on no day of the week; repetitions: far outside the range; sides: one has more sets."""
+week; day off: a session on no day of the week; repetitions: far outside the range; sides: one has more sets; missing:
+a planned session that was not logged."""
 SLIP: Final = 5
 """A load so many times the usual, or so small a part of it, is likely a slip of the pen: a lost decimal mark makes it
 ten times, and loads of one lift differ by up to about two (convention)."""
@@ -36,9 +37,10 @@ class LogFinding:
     on: date
     exercise: str = ""
     number: int | None = None
-    """The set's number, where it is about one set."""
+    """The set's number, where it is about one set; the session's in its week, where it is missing."""
     amount: float | None = None
-    """What was done: a load in the session's unit, sets, repetitions, or sets of the left side."""
+    """What was done: a load in the session's unit, sets, repetitions, or sets of the left side; of a missing session
+    the lifts that were planned."""
     unit: Unit | None = None
     """Of a load."""
     limit: tuple[float, ...] = ()

@@ -11,6 +11,7 @@ from typing import Final
 
 from setwright.solver.engines.season.best_week import best_week
 from setwright.solver.engines.season.problem import Room, SeasonProblem
+from setwright.solver.engines.season.stopped_run import Stopped, unstopped
 from setwright.solver.evaluation.evaluated_week import WHOLE
 from setwright.solver.uses.season.reference_week import ReferenceWeek
 
@@ -20,11 +21,16 @@ CLOSE: Final = 0.02
 """The share of the reference week's sets within which nothing is changed (convention)."""
 
 
-def calibrated(problem: SeasonProblem, references: Sequence[ReferenceWeek]) -> SeasonProblem:
-    """The problem with the seconds of each reference's activities in proportion to what the week is too full by."""
+def calibrated(
+    problem: SeasonProblem, references: Sequence[ReferenceWeek], stopped: Stopped = unstopped
+) -> SeasonProblem:
+    """The problem with the seconds of each reference's activities in proportion to what the week is too full by.
+
+    Raises StoppedRun.
+    """
     for setup, reference in enumerate(references):
         for _ in range(TRIES):
-            too_full = fullness(problem, setup, reference)
+            too_full = fullness(problem, setup, reference, stopped)
             if too_full <= 1 + CLOSE:
                 break
             activities = (
@@ -34,10 +40,10 @@ def calibrated(problem: SeasonProblem, references: Sequence[ReferenceWeek]) -> S
     return problem
 
 
-def fullness(problem: SeasonProblem, setup: int, reference: ReferenceWeek) -> float:
+def fullness(problem: SeasonProblem, setup: int, reference: ReferenceWeek, stopped: Stopped = unstopped) -> float:
     """The sets of a season's week in the reference week's seconds, as a share of that week's own."""
     sets = max(room.sets for room in problem.rooms)
-    week = best_week(problem, Room(setup, round(reference.exercise_seconds), sets), ())
+    week = best_week(problem, Room(setup, round(reference.exercise_seconds), sets), (), stopped=stopped)
     own = sum(_half_sets(reference, [muscle.name for muscle in problem.muscles]).values())
     return sum(week.half_sets) / own if own else 1.0
 

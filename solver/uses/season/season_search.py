@@ -14,6 +14,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Brief, DayAsk, Emphasis
 from setwright.solver.engines.season.problem import ChosenBlock, SeasonProblem
 from setwright.solver.engines.season.solve import solve_season
+from setwright.solver.engines.season.stopped_run import check
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.season.block_spans import BlockSpan, checked_spans
@@ -48,19 +49,22 @@ def season_of(
     """The season of a brief over its weeks; the same input gives the same season.
 
     Raises UsageFault where no block fits between the days off, or where the brief contradicts itself on a calendar's
-    days, and NoReferenceWeek where no week could be planned.
+    days, and NoReferenceWeek where no week could be planned. Stopped by the options, it gives the best season so far,
+    or raises StoppedRun where there is none.
     """
+    options = options or SolveOptions()
     spans = checked_spans(weeks, block_weeks, catalogue.defaults.block.lighter_sets)
     base = neutral(parsed.brief, turns, catalogue)
     _check_days(base, weeks, spans)
-    search = _References(base, catalogue, options or SolveOptions(), tell or (lambda *_: None))
+    search = _References(base, catalogue, options, tell or (lambda *_: None))
     rooms = search.of_weeks(weeks, spans)
     if not rooms:
         raise NoReferenceWeek(
             Fault("season", "no week of it could be planned", "`setwright week` on the brief says why")
         )
-    problem = calibrated(problem_of(resolve(base, catalogue), turns, search.found, rooms, weeks, spans), search.found)
-    solution = solve_season(problem)
+    asked = problem_of(resolve(base, catalogue), turns, search.found, rooms, weeks, spans)
+    problem = calibrated(asked, search.found, options.stopped)
+    solution = solve_season(problem, options.stopped)
     blocks = tuple(
         _block(number, chosen, problem, weeks, parsed, catalogue, spans)
         for number, chosen in enumerate(solution.blocks, 1)
@@ -108,6 +112,7 @@ class _References:
             self.tell(_minutes(days), len(days))
             resolved = resolve(with_days(self.brief, days), self.catalogue)
             solved = reference_of(days, resolved, self.options)
+            check(self.options.stopped)
             if solved is not None:
                 self.found.append(solved)
                 return len(self.found) - 1

@@ -62,12 +62,12 @@ def _rows(sheet: Any, values_only: bool) -> Iterator[Sequence[Any]]:
     return sheet.iter_rows(values_only=values_only)  # type: ignore[no-any-return]
 
 
-def _plain_cells(cells: Sequence[Any]) -> list[Any]:
-    """The values of a row without the empty cells at its end."""
+def _plain_cells(cells: Sequence[Any]) -> tuple[Any, ...]:
+    """The values of a row without the empty cells at its end; a tuple of them is no work for the garbage collector."""
     found = [_plain(cell) for cell in cells]
     while found and (found[-1] is None or found[-1] == ""):
         found.pop()
-    return found
+    return tuple(found)
 
 
 def _plain(cell: Any) -> Any:

@@ -11,8 +11,11 @@ def load_said(load: float, unit: str) -> str:
 
 
 def plates_said(built: Built) -> str:
-    """(20 + 10 + 1.25 a side), led by a blank; without the side where they hang on one end, empty without plates."""
-    if not built.plates:
-        return ""
-    side = " a side" if built.ends == 2 else ""
-    return f" ({' + '.join(f'{plate:g}' for plate in built.plates)}{side})"
+    """(20 + 10 + 1.25 a side), led by a blank; empty without plates."""
+    return f" ({plates_words(built)})" if built.plates else ""
+
+
+def plates_words(built: Built) -> str:
+    """20 + 10 + 1.25 a side; without the side where they hang on one end, empty without plates."""
+    side = " a side" if built.plates and built.ends == 2 else ""
+    return f"{' + '.join(f'{plate:g}' for plate in built.plates)}{side}"

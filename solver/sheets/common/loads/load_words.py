@@ -1,4 +1,4 @@
-"""The loads of a week in words: on each line, on its ramp-up sets, and what a sheet says once about them all."""
+"""Loads in words: on a line, on its ramp-up sets, and what a sheet says once about them all."""
 
 from __future__ import annotations
 
@@ -9,8 +9,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import LiftAsk
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.loads.built_words import load_said
-from setwright.solver.sheets.common.loads.ramp import Step, ramp_ups
-from setwright.solver.uses.loads.buildable import Bar
+from setwright.solver.sheets.common.loads.ramp import Step
+from setwright.solver.uses.loads.buildable import Bar, Kit
 from setwright.solver.uses.loads.week_loads import LineLoad, adds_to_the_body, done_set, week_loads
 from setwright.solver.uses.loads.working_load import ramp_loads
 
@@ -32,23 +32,12 @@ A_START: Final = (
 def line_load_words(evaluated: EvaluatedWeek) -> Words:
     """What stands as the load of each line; lines without a load to choose are absent, all where no lifts are said."""
     unit = evaluated.resolved.brief.client.unit
-    return {at: _line_words(load, unit) for at, load in week_loads(evaluated).items()}
+    return {at: line_words(load, unit) for at, load in week_loads(evaluated).items()}
 
 
-def ramp_load_words(evaluated: EvaluatedWeek) -> Words:
-    """The ramp-up sets of each line whose working load is known: 40 kg x 8, 55 kg x 5."""
-    unit = evaluated.resolved.brief.client.unit
-    found = {}
-    for (day, place), load in week_loads(evaluated).items():
-        steps = ramp_ups(evaluated, day).get(place)
-        if steps and load.built is not None:
-            found[day, place] = ramp_set_words(load, load.built.load, steps, unit)
-    return found
-
-
-def ramp_set_words(load: LineLoad, working: float, steps: Iterable[Step], unit: str) -> str:
-    """The ramp-up sets before a working load of a line, on loads that can be built and are lighter."""
-    sets = ramp_loads(working, load.kit, steps)
+def ramp_set_words(kit: Kit, working: float, steps: Iterable[Step], unit: str) -> str:
+    """The ramp-up sets before a working load, on loads that can be built and are lighter: 40 kg x 8, 55 kg x 5."""
+    sets = ramp_loads(working, kit, steps)
     if not sets:
         return f"without load x {', '.join(str(reps) for _, reps in steps)}"
     return ", ".join(f"{load_said(built.load, unit)} x {reps}" for built, reps in sets)
@@ -75,7 +64,8 @@ def notes_on_loads(words: Iterable[str | None]) -> tuple[str, ...]:
     return (*((A_START,) if said - {FIND_IT} else ()), *((FIRST_SESSION,) if FIND_IT in said else ()))
 
 
-def _line_words(load: LineLoad, unit: str) -> str:
+def line_words(load: LineLoad, unit: str) -> str:
+    """The load of one line as its card says it, or that it is to be found, or that nothing so light can be built."""
     if not load.known:
         return FIND_IT
     if load.built is None:

@@ -124,5 +124,7 @@ def finding_words(finding: LogFinding, catalogue: Catalogue) -> str:
             return f"{name}, set {finding.number}: {scale * amount:g} {noun}, asked {asked}"
         case "sides":
             return f"{name}: left {some_sets(amount)}, right {some_sets(limit[0])}"
+        case "missing":
+            return f"session {finding.number} of the week is not in the log ({counted(round(amount), 'lift')} planned)"
         case _:
             assert_never(finding.kind)

@@ -8,7 +8,8 @@ from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.loads.load_words import FIND_IT, Words, load_on_a_line
+from setwright.solver.sheets.common.loads.load_words import FIND_IT, load_on_a_line
+from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_load
 from setwright.solver.sheets.common.words import day_name, page_width, wrapped
 from setwright.solver.sheets.screen.progress.amounts import built_words, day_month, load_words, one_aim, sets_words
 from setwright.solver.sheets.screen.progress.why_words import BY_REPS_ALONE, why_sentence
@@ -75,8 +76,8 @@ def _notes(targets: Sequence[NextTarget], catalogue: Catalogue) -> Iterator[str]
     yield f"Caution: {CAUTION}"
 
 
-def card_loads(evaluated: EvaluatedWeek, targets: Sequence[NextTarget]) -> Words:
-    """(day, place) -> what the card says as the load of each line: 62.5 kg x 8, find it, 9 reps."""
+def card_loads(evaluated: EvaluatedWeek, targets: Sequence[NextTarget]) -> SaidLoads:
+    """What the card says of each line's load: 62.5 kg x 8, find it, 9 reps."""
     lines = [line for day in evaluated.on for line in day]
     said = {}
     for line, target in zip(lines, targets, strict=True):
@@ -87,7 +88,8 @@ def card_loads(evaluated: EvaluatedWeek, targets: Sequence[NextTarget]) -> Words
             words = FIND_IT
         else:
             words = f"{aims} reps"
-        said[line.day.index, line.place] = words
+        load = None if target.load is None else target.load.load
+        said[line.day.index, line.place] = said_load(words, line, load, evaluated)
     return said
 
 
