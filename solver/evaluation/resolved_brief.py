@@ -15,6 +15,8 @@ from setwright.solver.evaluation.finding import UNITS
 SOUGHT = ("priority", "normal")
 OF_LIMIT = ("novice", "long-day", "efficiency")
 """Thresholds that are a rule's limit under another name, so that a brief's number stands for them too."""
+LIFTS_LESS = frozenset(("novice", "older"))
+"""The clients whose loads are lighter, so that dumbbells are light for them later."""
 NO_CAP = 40.0
 """Fractional sets that no muscle reaches in a day: the day's cap where the brief turns it off."""
 
@@ -242,7 +244,8 @@ class ResolvedBrief:
         """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
         if exercise.load != "dumbbell" or exercise.light_below is None or day.dumbbell_max is None:
             return False
-        share = self.number("light-novice-share") if self.experience == "novice" else 1.0
+        lifts_less = not self._of_client.isdisjoint(LIFTS_LESS)
+        share = self.number("light-novice-share") if lifts_less else 1.0
         return day.dumbbell_max < share * exercise.light_below
 
     def ramps_lightly(self, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -250,18 +253,22 @@ class ResolvedBrief:
         return (exercise.fatigue == "low" and not exercise.barbell) or self.light(exercise, day)
 
     def rank(self, exercise: Exercise, day: ResolvedDay) -> int:
-        """The exercise's rank on that day: where loads are light, one-limb forms come first."""
-        if (
-            exercise.limb != "both"
-            and exercise.rank in (2, 3)
-            and exercise.multi_joint
-            and exercise.load == "dumbbell"
-            and day.dumbbell_max is not None
-        ):
-            twins = (e for e in self.catalogue.exercises.values() if e.movement == exercise.movement)
-            if any(day.items.issuperset(e.needs) and self.light(e, day) for e in twins):
-                return 1
+        """The exercise's rank on that day: one-limb forms come first where dumbbells are all there is, and light."""
+        one_limb = exercise.limb != "both" and exercise.multi_joint and exercise.load == "dumbbell"
+        if one_limb and exercise.rank in (2, 3) and exercise.movement in self._light_movements[day.index]:
+            return 1
         return exercise.rank
+
+    @cached_property
+    def _light_movements(self) -> tuple[frozenset[str], ...]:
+        """For each day the movements with dumbbells too light for a lift, and no bar or machine of rank 1 or 2."""
+        found = []
+        for day in self.days:
+            here = [e for e in self.catalogue.exercises.values() if e.multi_joint and day.items.issuperset(e.needs)]
+            light = {e.movement for e in here if self.light(e, day)}
+            heavy = {e.movement for e in here if e.rank <= 2 and e.load in ("barbell", "plates", "stack")}
+            found.append(frozenset(light - heavy))
+        return tuple(found)
 
     def second_choice(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether the day's kit has a better-ranked exercise of the same movement."""
