@@ -15,6 +15,10 @@ from setwright.solver.evaluation.finding import UNITS
 SOUGHT = ("priority", "normal")
 OF_LIMIT = ("novice", "long-day", "efficiency")
 """Thresholds that are a rule's limit under another name, so that a brief's number stands for them too."""
+STAND_IN = 3
+"""The rank from which an exercise only stands in for a better one."""
+HEAVY_LOADS = ("barbell", "plates", "stack")
+"""Loads that reach further than a pair of light dumbbells."""
 LIFTS_LESS = frozenset(("novice", "older"))
 """The clients whose loads are lighter, so that dumbbells are light for them later."""
 NO_CAP = 40.0
@@ -253,21 +257,21 @@ class ResolvedBrief:
         return (exercise.fatigue == "low" and not exercise.barbell) or self.light(exercise, day)
 
     def rank(self, exercise: Exercise, day: ResolvedDay) -> int:
-        """The exercise's rank on that day: one-limb forms come first where dumbbells are all there is, and light."""
+        """The exercise's rank on that day: where dumbbells are light, a bar or machine comes first, else one limb."""
+        light, loaded = self._light_and_loaded[day.index]
+        if exercise.movement in loaded:
+            return max(exercise.rank, STAND_IN) if self.light(exercise, day) else exercise.rank
         one_limb = exercise.limb != "both" and exercise.multi_joint and exercise.load == "dumbbell"
-        if one_limb and exercise.rank in (2, 3) and exercise.movement in self._light_movements[day.index]:
-            return 1
-        return exercise.rank
+        return 1 if one_limb and exercise.rank in (2, 3) and exercise.movement in light else exercise.rank
 
     @cached_property
-    def _light_movements(self) -> tuple[frozenset[str], ...]:
-        """For each day the movements with dumbbells too light for a lift, and no bar or machine of rank 1 or 2."""
+    def _light_and_loaded(self) -> tuple[tuple[frozenset[str], frozenset[str]], ...]:
+        """For each day the movements where dumbbells are too light for a lift, and those with a bar or machine."""
         found = []
         for day in self.days:
             here = [e for e in self.catalogue.exercises.values() if e.multi_joint and day.items.issuperset(e.needs)]
-            light = {e.movement for e in here if self.light(e, day)}
-            heavy = {e.movement for e in here if e.rank <= 2 and e.load in ("barbell", "plates", "stack")}
-            found.append(frozenset(light - heavy))
+            light = frozenset(e.movement for e in here if self.light(e, day))
+            found.append((light, frozenset(e.movement for e in here if e.rank < STAND_IN and e.load in HEAVY_LOADS)))
         return tuple(found)
 
     def second_choice(self, exercise: Exercise, day: ResolvedDay) -> bool:

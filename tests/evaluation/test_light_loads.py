@@ -46,6 +46,13 @@ def test_one_leg_comes_first_only_where_light_dumbbells_are_all_there_is(kit: li
     assert resolved.rank(lift, resolved.days[0]) == rank
 
 
+def test_light_dumbbells_stand_in_for_a_bar_only() -> None:
+    lift = CATALOGUE.exercises["dumbbell-romanian-deadlift"]
+    for kit, rank in ((["dumbbell", "bench"], 2), (["dumbbell", "bench", "smith"], 3)):
+        resolved = resolved_with(kit, {})
+        assert resolved.rank(lift, resolved.days[0]) == rank, kit
+
+
 def resolved_with(kit: list[str], client: dict[str, Any]) -> ResolvedBrief:
     """A day of 40 minutes with dumbbells up to 20 kg."""
     raw = {
