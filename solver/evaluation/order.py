@@ -28,17 +28,21 @@ def in_order(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]
 
 
 def parted(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:
-    """The blocks with one moved, where that parts two that hinder each other and passes no more than one class."""
+    """The blocks with one moved, where that parts two that hinder each other and passes no more than one class.
+
+    Nothing but a squat or leg press is moved before a heavy lift.
+    """
     found = done
     if not hindered(found):
         return found
     classes = [key(resolved, block)[0] for block in done]
     for place, block in enumerate(done):
         rest = [*done[:place], *done[place + 1 :]]
+        squat = block[0].main_lift and block[0].movement == "knee"
         for target in range(place if heavy(block) else len(done)):
             between = slice(min(place, target), max(place, target) + 1)
             near = all(abs(passed - classes[place]) <= 1 for passed in classes[between])
-            near = near and not (target < place and any(heavy(p) for p in done[between][:-1]))
+            near = near and (squat or not (target < place and any(heavy(p) for p in done[between][:-1])))
             trial = [*rest[:target], block, *rest[target:]]
             if near and hindered(trial) < hindered(found):
                 found = trial
@@ -90,25 +94,36 @@ def group(resolved: ResolvedBrief, exercise: Exercise) -> int:
     return 3 if priority else 4
 
 
-def key(resolved: ResolvedBrief, block: Block) -> tuple[int, int, str]:
-    """What blocks are sorted by: class, then load on the spine (most first), then id."""
-    known = groups(resolved)
-    best = min(known[e.id] for e in block)
-    return best, -max(e.axial for e in block), block[0].id
+def key(resolved: ResolvedBrief, block: Block) -> tuple[int, bool, bool, int, str]:
+    """What blocks are sorted by: class, lower body first, both limbs before one, load on the spine, then id."""
+    upper, one_limb = (e.region != "lower" for e in block), (e.limb != "both" for e in block)
+    best = min(groups(resolved)[e.id] for e in block)
+    return best, all(upper), all(one_limb), -max(e.axial for e in block), block[0].id
 
 
 def next_block(resolved: ResolvedBrief, waiting: list[Block], last: Exercise | None) -> Block:
-    """The first waiting block of the best class that does not tire what the last exercise tired."""
+    """The first waiting block of the best class that does not tire what the last exercise tired.
+
+    Where there is none, a block of the next class may go between two that hinder each other, and a large lift of it
+    between two large ones of a region, such as two presses.
+    """
     first = waiting[0]
     if last is None:
         return first
-    near = [block for block in waiting if key(resolved, block)[0] <= key(resolved, first)[0] + 1]
-    same_class = [block for block in waiting if key(resolved, block)[0] == key(resolved, first)[0]]
-    for candidates, clash in ((same_class, tires), (near, hinders)):
-        fresh = [block for block in candidates if not clash(last, block[0])]
-        if fresh and (candidates is same_class or hinders(last, first[0])):
-            return fresh[0]
-    return first
+    best = key(resolved, first)[0]
+    near = [block for block in waiting if key(resolved, block)[0] <= best + 1]
+    fresh = [block for block in near if key(resolved, block)[0] == best and not tires(last, block[0])]
+    if not fresh and may_wait(resolved, last, first):
+        fresh = [block for block in near if block[0].multi_joint and not tires(last, block[0])]
+    if not fresh and hinders(last, first[0]):
+        fresh = [block for block in near if not hinders(last, block[0])]
+    return fresh[0] if fresh else first
+
+
+def may_wait(resolved: ResolvedBrief, last: Exercise, first: Block) -> bool:
+    """Whether a large lift waits for one of another region to go between: not a heavy or a priority one."""
+    priority = any(m in resolved.priorities for e in first for m in e.direct)
+    return first[0].multi_joint and last.region == first[0].region and not priority and not heavy(first)
 
 
 def tires(last: Exercise, following: Exercise) -> bool:

@@ -43,19 +43,31 @@ class Prescription:
 
 
 def reps_of(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
-    """The repetitions printed: the catalogue's range, moved by liking, light loads, or a caution that asks for more."""
-    low, high = _usual_reps(resolved, exercise, day)
-    least = 0 if exercise.timed else resolved.client_limits.reps_least
-    return (low, high) if low >= least else next(r for r in RANGES if r[0] >= least)
+    """The repetitions printed: the catalogue's range, moved for a novice, by liking, light loads, or a caution."""
+    usual = _wished_reps(resolved, exercise, day)
+    return usual if exercise.timed else _from(resolved.client_limits.reps_least, usual)
 
 
-def _usual_reps(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
-    """The catalogue's range, moved by the client's liking or by light loads."""
+def _wished_reps(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> tuple[int, int]:
+    """The usual range of the client's experience, moved by liking or by light loads."""
     if resolved.light(exercise, day):
         return LIGHT_REPS
     shift = {"lower": -1, "usual": 0, "higher": 1}[resolved.brief.reps]
-    place = RANGES.index(exercise.reps) + shift
+    place = RANGES.index(_usual_reps(resolved, exercise)) + shift
     return RANGES[min(max(place, 0), len(RANGES) - 1)]
+
+
+def _usual_reps(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, int]:
+    """The catalogue's range; a novice's begins higher, but for lifts by body weight, whose load is as it is."""
+    by_body_weight = exercise.load == "bodyweight"
+    if resolved.experience != "novice" or exercise.timed or by_body_weight or exercise.movement == "explosive":
+        return exercise.reps
+    return _from(round(resolved.number("novice-reps-least")), exercise.reps)
+
+
+def _from(least: int, reps: tuple[int, int]) -> tuple[int, int]:
+    """A range, or the first one that begins at no fewer repetitions than the least."""
+    return reps if reps[0] >= least else next(r for r in RANGES if r[0] >= least)
 
 
 def usual_rir(resolved: ResolvedBrief, exercise: Exercise) -> int:

@@ -15,6 +15,12 @@ from setwright.solver.evaluation.finding import UNITS
 SOUGHT = ("priority", "normal")
 OF_LIMIT = ("novice", "long-day", "efficiency")
 """Thresholds that are a rule's limit under another name, so that a brief's number stands for them too."""
+STAND_IN = 3
+"""The rank from which an exercise only stands in for a better one."""
+HEAVY_LOADS = ("barbell", "plates", "stack")
+"""Loads that reach further than a pair of light dumbbells."""
+LIFTS_LESS = frozenset(("novice", "older"))
+"""The clients whose loads are lighter, so that dumbbells are light for them later."""
 NO_CAP = 40.0
 """Fractional sets that no muscle reaches in a day: the day's cap where the brief turns it off."""
 
@@ -242,7 +248,8 @@ class ResolvedBrief:
         """Whether the day's heaviest dumbbell is too light for the exercise's usual repetitions."""
         if exercise.load != "dumbbell" or exercise.light_below is None or day.dumbbell_max is None:
             return False
-        share = self.number("light-novice-share") if self.experience == "novice" else 1.0
+        lifts_less = not self._of_client.isdisjoint(LIFTS_LESS)
+        share = self.number("light-novice-share") if lifts_less else 1.0
         return day.dumbbell_max < share * exercise.light_below
 
     def ramps_lightly(self, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -250,18 +257,22 @@ class ResolvedBrief:
         return (exercise.fatigue == "low" and not exercise.barbell) or self.light(exercise, day)
 
     def rank(self, exercise: Exercise, day: ResolvedDay) -> int:
-        """The exercise's rank on that day: where loads are light, one-limb forms come first."""
-        if (
-            exercise.limb != "both"
-            and exercise.rank in (2, 3)
-            and exercise.multi_joint
-            and exercise.load == "dumbbell"
-            and day.dumbbell_max is not None
-        ):
-            twins = (e for e in self.catalogue.exercises.values() if e.movement == exercise.movement)
-            if any(day.items.issuperset(e.needs) and self.light(e, day) for e in twins):
-                return 1
-        return exercise.rank
+        """The exercise's rank on that day: where dumbbells are light, a bar or machine comes first, else one limb."""
+        light, loaded = self._light_and_loaded[day.index]
+        if exercise.movement in loaded:
+            return max(exercise.rank, STAND_IN) if self.light(exercise, day) else exercise.rank
+        one_limb = exercise.limb != "both" and exercise.multi_joint and exercise.load == "dumbbell"
+        return 1 if one_limb and exercise.rank in (2, 3) and exercise.movement in light else exercise.rank
+
+    @cached_property
+    def _light_and_loaded(self) -> tuple[tuple[frozenset[str], frozenset[str]], ...]:
+        """For each day the movements where dumbbells are too light for a lift, and those with a bar or machine."""
+        found = []
+        for day in self.days:
+            here = [e for e in self.catalogue.exercises.values() if e.multi_joint and day.items.issuperset(e.needs)]
+            light = frozenset(e.movement for e in here if self.light(e, day))
+            found.append((light, frozenset(e.movement for e in here if e.rank < STAND_IN and e.load in HEAVY_LOADS)))
+        return tuple(found)
 
     def second_choice(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether the day's kit has a better-ranked exercise of the same movement."""

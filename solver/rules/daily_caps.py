@@ -27,25 +27,22 @@ class DailyCap:
     """The most units above in a day that the model can hold; 0 for a rule that forbids."""
 
 
-def _most_exercises(resolved: ResolvedBrief, day: ResolvedDay) -> float:
+def _by_length(rule: str, resolved: ResolvedBrief, day: ResolvedDay) -> float:
+    """The most of something that a day holds: less for a novice, more on a long day."""
     if resolved.experience == "novice":
-        return resolved.limit("exercise-count", "novice")
-    long = day.minutes > resolved.limit("exercise-count", "long-day-minutes")
-    return resolved.limit("exercise-count", "long-day" if long else None)
+        return resolved.limit(rule, "novice")
+    long = day.minutes > resolved.limit(rule, "long-day-minutes")
+    return resolved.limit(rule, "long-day" if long else None)
 
 
 def _most_techniques(resolved: ResolvedBrief, day: ResolvedDay) -> float:
     return resolved.limit("technique-cap", "efficiency" if resolved.goal == "efficiency" else None)
 
 
-def _most_high_fatigue(resolved: ResolvedBrief, day: ResolvedDay) -> float:
-    return resolved.limit("high-fatigue-sets", "novice" if resolved.experience == "novice" else None)
-
-
 CAPS = {
     cap.rule: cap
     for cap in (
-        DailyCap("exercise-count", lambda e, p: 1, _most_exercises),
+        DailyCap("exercise-count", lambda e, p: 1, partial(_by_length, "exercise-count")),
         DailyCap(
             "seventh",
             lambda e, p: 1,
@@ -53,7 +50,11 @@ CAPS = {
             lambda resolved, day: day.minutes <= resolved.limit("seventh", "minutes"),
             room=4,
         ),
-        DailyCap("high-fatigue-sets", lambda e, p: p.sets if e.main_lift else 0, _most_high_fatigue),
+        DailyCap(
+            "high-fatigue-sets",
+            lambda e, p: p.sets if e.main_lift else 0,
+            partial(_by_length, "high-fatigue-sets"),
+        ),
         DailyCap("axial-load", lambda e, p: p.sets * e.axial, lambda resolved, day: resolved.limit("axial-load")),
         DailyCap("technique-cap", lambda e, p: 1 if p.technique != "straight" else 0, _most_techniques),
         DailyCap(
@@ -114,7 +115,7 @@ RULES = (
     ),
     _rule(
         "high-fatigue-sets",
-        "A day has at most {limit:g} sets of high-fatigue multi-joint lifts; {novice:g} for a novice.",
+        "A day has at most {limit:g} sets of high-fatigue multi-joint lifts; {long_day:g} when it is longer than {long_day_minutes:g} minutes; {novice:g} for a novice.",
         "swap one for a machine or a single-joint lift",
         "{day} has {amount} high-fatigue sets, at most {limit}",
     ),

@@ -172,7 +172,15 @@ def test_a_bent_knee_calf_raise_is_less_than_half_of_a_straight_one(catalogue):
 
 def test_hammer_and_reverse_curls_train_forearms_directly(catalogue):
     for exercise in in_slots(catalogue, "curl-neutral"):
-        assert parts(exercise) == {"biceps": 100, "forearms": 100}, exercise.id
+        biceps = 50 if "reverse" in exercise.id else 100
+        assert parts(exercise) == {"biceps": biceps, "forearms": 100}, exercise.id
+
+
+def test_a_week_of_one_curl_has_the_palms_up(catalogue):
+    """Common practice, no source: neutral and overhand curls come after a curl with the palms up."""
+    best = {slot: min(e.rank for e in in_slots(catalogue, slot)) for slot in ("curl", "curl-neutral")}
+    assert best["curl"] < best["curl-neutral"]
+    assert all(e.rank > 2 for e in in_slots(catalogue, "curl-neutral") if "reverse" in e.id)
 
 
 def test_a_contribution_is_whole_or_half_or_says_why(catalogue):

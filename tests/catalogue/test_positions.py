@@ -24,7 +24,8 @@ def held(catalogue: Catalogue, position: str) -> set[str]:
 SAYS = {
     "face-down": r"face down|prone|on the belly|on the stomach",
     "on-the-back": r"^on the back,|flat bench|lie on the floor|lie along|lying on the back|\bsupine",
-    "head-down": r"decline|head between the arms|head down",
+    "head-down": r"decline|head between the arms|head down|chest on the thighs|wheel|handstand|burpee",
+    "hips-raised": r"bridge\b|hips up",
     "belly-pressure": r"over the hips|chest on the pad|at the breastbone|face down|chest against",
     "loaded-twist": r"\btwist|woodchop|rotary|russian",
 }
@@ -48,6 +49,9 @@ def test_what_a_setting_says_is_in_the_position(catalogue: Catalogue, position: 
         ("face-down", "lying-leg-curl superman chest-supported-dumbbell-row", "seated-leg-curl push-up plank"),
         ("belly-pressure", "barbell-hip-thrust lying-leg-curl", "close-grip-seated-cable-row seated-leg-curl"),
         ("head-down", "pike-push-up feet-raised-pike-push-up", "push-up barbell-romanian-deadlift"),
+        ("head-down", "decline-barbell-bench-press decline-dumbbell-press decline-sit-up", "leg-press crunch"),
+        ("head-down", "seated-dumbbell-rear-raise ab-wheel-rollout back-extension", "dead-bug hanging-knee-raise"),
+        ("hips-raised", "floor-glute-bridge slider-leg-curl heel-walkout-leg-curl", "barbell-hip-thrust crunch"),
         ("long-hold", "plank side-plank dumbbell-farmers-carry", "dead-bug cable-crunch"),
         ("loaded-bend", "cable-crunch dumbbell-side-bend", "plank dead-bug barbell-romanian-deadlift back-extension"),
         ("loaded-twist", "cable-woodchop rotary-torso", "cable-anti-rotation-press band-anti-rotation-press"),
@@ -60,6 +64,14 @@ def test_known_exercises(catalogue: Catalogue, position: str, inside: str, outsi
     there = held(catalogue, position)
     assert set(inside.split()) <= there
     assert not set(outside.split()) & there
+
+
+@pytest.mark.parametrize("tag", ["heart-disease", "high-blood-pressure", "chest-symptoms", "eye-disease", "reflux"])
+def test_what_a_low_head_harms_closes_it_and_tells_of_raised_hips(catalogue: Catalogue, tag: str) -> None:
+    """Common practice, no source: pressure in the head, the eye and the gullet rises with the head below the heart."""
+    limits = catalogue.cautions[tag].limits
+    assert "head-down" in limits.closes_positions
+    assert "hips-raised" in limits.closes_positions | limits.warns_positions
 
 
 def test_every_hold_and_every_lift_that_can_trap_is_in_its_position(catalogue: Catalogue) -> None:

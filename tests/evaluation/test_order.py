@@ -40,6 +40,34 @@ def test_a_heavy_squat_is_never_put_off_to_part_two_grip_limited_lifts() -> None
     assert in_order(terms_of(), lone(overtaken))[0].id == "barbell-back-squat"
 
 
+@pytest.mark.parametrize(
+    ("lifts", "due"),
+    [
+        (
+            "dumbbell-bench-press seated-dumbbell-shoulder-press dumbbell-front-squat",
+            "dumbbell-bench-press dumbbell-front-squat seated-dumbbell-shoulder-press",
+        ),
+        (
+            "hack-squat dumbbell-bench-press seated-dumbbell-shoulder-press machine-chest-supported-row dumbbell-curl",
+            "hack-squat dumbbell-bench-press machine-chest-supported-row seated-dumbbell-shoulder-press dumbbell-curl",
+        ),
+        ("barbell-row-to-chest hack-squat dumbbell-curl", "hack-squat barbell-row-to-chest dumbbell-curl"),
+        ("dumbbell-rear-foot-elevated-split-squat hack-squat", "hack-squat dumbbell-rear-foot-elevated-split-squat"),
+        ("barbell-romanian-deadlift hack-squat leg-press", "hack-squat barbell-romanian-deadlift leg-press"),
+        ("barbell-deadlift hack-squat dumbbell-bench-press", "barbell-deadlift dumbbell-bench-press hack-squat"),
+    ],
+)  # fmt: skip
+def test_legs_first_and_two_presses_or_two_squats_apart(lifts: str, due: str) -> None:
+    """Common practice, no source: large before small, and a lift of another region between two of one."""
+    assert [e.id for e in in_order(terms_of(), lone(lifts))] == due.split()
+
+
+def test_two_presses_for_a_priority_stand_together_at_the_front() -> None:
+    lifts = "dumbbell-bench-press incline-dumbbell-press machine-chest-supported-row"
+    due = in_order(terms_of(muscles={"chest": "priority"}), lone(lifts))
+    assert {e.id for e in due[:2]} == {"dumbbell-bench-press", "incline-dumbbell-press"}
+
+
 BRIEFS = {
     "plain": {},
     "pairs": {"pairs": True},
@@ -88,8 +116,9 @@ def test_priority_work_stands_in_the_first_two_blocks(name) -> None:
             for i, e in enumerate(due[: serving[0]]):
                 early += not (i and partners[e.id] == due[i - 1].id)
             first = due[serving[0]]
-            # Curls and grip work wait for the hinges and main pulls that need fresh arms.
-            spoilt = first.region == "arms" or first.grip_limited
+            # Curls and grip work, and what is done in turn with them, wait for the hinges and main pulls.
+            block = [first, *(e for e in due if partners[first.id] == e.id)]
+            spoilt = any(e.region == "arms" or e.grip_limited for e in block)
             waits = [i for i, e in enumerate(due[: serving[0]]) if spoilt and needs_grip(e)]
             early -= max(waits, default=0)
             assert early <= 1 or (partners[first.id] == due[serving[0] - 1].id and early <= 2)

@@ -122,7 +122,7 @@ def test_a_limit_is_off_with_its_rule() -> None:
         "caution-sets",
     )
     off = terms_of(days=days("mon", 60), client=both, goal="efficiency", rules=dict.fromkeys(rules, "off"))
-    assert off.client_limits == ClientLimits()
+    assert off.client_limits == ClientLimits(warns_positions=frozenset({"hips-raised"}))
     assert off.pairs and off.techniques
 
 

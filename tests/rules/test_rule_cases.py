@@ -687,6 +687,26 @@ def test_a_number_is_the_new_limit(case: Case) -> None:
     assert not outside(case, **{case.rule: wider})
 
 
+@pytest.mark.parametrize(
+    ("minutes", "experience", "sets", "broken"),
+    [
+        (60, "advanced", 12, False),
+        (60, "advanced", 13, True),
+        (61, "advanced", 16, False),
+        (61, "advanced", 17, True),
+        (90, "novice", 9, False),
+        (90, "novice", 10, True),
+    ],
+)
+def test_a_long_day_holds_more_hard_sets_but_for_a_novice(
+    minutes: int, experience: str, sets: int, broken: bool
+) -> None:
+    """Common practice, no source: four big lifts of four sets in an hour and a half, so that no pattern is left out."""
+    resolved = terms_of(days=days("mon", minutes), client={"experience": experience})
+    result = audited(resolved, (f"leg-press {sets}",))
+    assert bool(found(result, "high-fatigue-sets")) is broken
+
+
 def test_a_wider_movement_limit_gives_no_more_than_it_says() -> None:
     """One number overrides the limit, not the days and minutes from which a second press is allowed."""
     resolved = terms_of(days=days("mon", 30), rules={"movement-once": 2.0})
@@ -749,6 +769,33 @@ def test_light_dumbbells_move_the_repetitions_up() -> None:
     squat = CATALOGUE.exercises["goblet-squat"]
     assert reps_of(heavy, squat, heavy.days[0]) == squat.reps
     assert reps_of(light, squat, light.days[0]) > squat.reps
+
+
+@pytest.mark.parametrize(
+    ("lift", "usual", "novice"),
+    [
+        ("barbell-back-squat", (6, 8), (8, 10)),
+        ("barbell-deadlift", (5, 8), (8, 10)),
+        ("barbell-romanian-deadlift", (6, 10), (8, 10)),
+        ("barbell-bench-press", (6, 10), (8, 10)),
+        ("hack-squat", (8, 12), (8, 12)),
+        ("feet-assisted-chin-up", (6, 10), (6, 10)),
+        ("power-clean", (5, 5), (5, 5)),
+        ("plank", (10, 15), (10, 15)),
+    ],
+)
+def test_a_novice_begins_at_eight_repetitions(lift: str, usual: tuple[int, int], novice: tuple[int, int]) -> None:
+    """ACSM 2009, Med Sci Sports Exerc 41:687: loads of an 8-12 repetition maximum for novices."""
+    exercise = CATALOGUE.exercises[lift]
+    for experience, due in (("intermediate", usual), ("novice", novice)):
+        resolved = terms_of(client={"experience": experience})
+        assert reps_of(resolved, exercise, resolved.days[0]) == due, experience
+    fewer = terms_of(client={"experience": "novice"}, reps="lower")
+    squats = [e for e in CATALOGUE.exercises.values() if e.main_lift and e.movement in ("knee", "hinge")]
+    for e in (e for e in squats if e.load != "bodyweight" and e.rank < 5):
+        low, high = reps_of(fewer, e, fewer.days[0])
+        assert low >= 6
+        assert high <= 12
 
 
 def test_the_turn_of_the_week_is_a_night_too() -> None:

@@ -12,7 +12,7 @@ from setwright.solver.evaluation.week import Entry
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.foreign.rows.cells import hold_seconds
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.common.words import breaths, held_seconds, sets_by_reps
+from setwright.solver.sheets.common.words import SHORTEST_WARM_UP, breaths, held_seconds, sets_by_reps, warm_up_words
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.html.exercise_plan import line_plan
@@ -30,6 +30,11 @@ def test_a_hold_is_printed_in_seconds(name: str, words: str) -> None:
 def test_what_is_lifted_is_printed_in_repetitions() -> None:
     exercise = CATALOGUE.exercises["barbell-back-squat"]
     assert sets_by_reps(Entry(exercise.id, 3, (6, 8), 2, 120), exercise) == "3 x 6-8"
+
+
+def test_a_warm_up_of_seconds_is_left_to_the_first_lift() -> None:
+    assert warm_up_words(SHORTEST_WARM_UP) == "0:30 easy whole-body movement"
+    assert warm_up_words(2) == "the first lift's own lighter sets"
 
 
 def test_nothing_timed_is_taken_to_its_last_repetition_by_a_technique() -> None:

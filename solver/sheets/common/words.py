@@ -21,11 +21,20 @@ BREATH = 3
 """Seconds of one slow breath, by which holds and carries are counted (convention)."""
 TIDY = 5
 """Seconds to which a hold is rounded, so that a clock on the wall will do."""
+SHORTEST_WARM_UP = 30
+"""Seconds below which a general warm-up is not worth its line (convention)."""
 
 
 def clock(seconds: int) -> str:
     """Seconds as minutes and seconds, 90 -> 1:30."""
     return f"{seconds // 60}:{seconds % 60:02d}"
+
+
+def warm_up_words(seconds: int) -> str:
+    """A session's general warm-up; one that is too short to be any is left to the first lift's lighter sets."""
+    if seconds < SHORTEST_WARM_UP:
+        return "the first lift's own lighter sets"
+    return f"{clock(seconds)} easy whole-body movement"
 
 
 def whole_minutes(seconds: int) -> int:

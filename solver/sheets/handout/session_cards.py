@@ -17,6 +17,7 @@ from setwright.solver.sheets.common.words import (
     listed,
     note,
     one_set,
+    warm_up_words,
     whole_minutes,
 )
 from setwright.solver.sheets.document.card_labels import LineLabel, line_labels
@@ -38,7 +39,7 @@ def session_of(evaluated: EvaluatedWeek, day: ResolvedDay, coach: Coach, said: W
         given=day.minutes,
         seconds=seconds if busy else 0,
         place=place_words(evaluated.resolved, day.index),
-        warm_up=f"{clock(evaluated.warm_up(day.index))} easy whole-body movement" if busy else "",
+        warm_up=warm_up_words(evaluated.warm_up(day.index)) if busy else "",
         lines=_card_lines(evaluated, day.index, coach, said),
         seconds_by_kind=tuple(kinds.items()),
     )

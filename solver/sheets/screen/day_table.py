@@ -8,7 +8,16 @@ from setwright.solver.sheets.common.labels import LABELS
 from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups
 from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_loads
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
-from setwright.solver.sheets.common.words import clock, day_name, listed, note, sets_by_reps, whole_minutes, wrapped
+from setwright.solver.sheets.common.words import (
+    clock,
+    day_name,
+    listed,
+    note,
+    sets_by_reps,
+    warm_up_words,
+    whole_minutes,
+    wrapped,
+)
 from setwright.solver.sheets.document.card_labels import line_labels
 from setwright.solver.uses.edits.card_swaps import CardSwaps
 
@@ -63,7 +72,7 @@ def _warm_up_lines(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: 
     """The general warm-up, then each lift's ramp-up sets."""
     done, planned = evaluated.warm_up(day), evaluated.resolved.days[day].warm_up
     cut = f" (cut from {clock(planned)} to fit the day)" if done < planned else ""
-    lines = [f"Warm-up: {clock(done)} easy whole-body movement{cut}"]
+    lines = [f"Warm-up: {warm_up_words(done)}{cut}"]
     for place, sets in ramp_ups(evaluated, day).items():
         exercise = evaluated.on[day][place].exercise
         said = loads.get((day, place))
