@@ -105,7 +105,7 @@ def plan_faults(place: Path, acknowledged: set[int], tried: int) -> Iterator[str
     from setwright.catalogue.load import load_catalogue
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.opened import open_book
-    from setwright.solver.cli.blocks.kept_block import blocks_of
+    from setwright.solver.records.kept_blocks import blocks_of
 
     with open_book(place) as book:
         blocks = blocks_of(book, client_of(book, "M"), load_catalogue())
