@@ -42,7 +42,7 @@ def erase(book: Book, client: Client) -> None:
     """Delete all rows of a client, their bytes overwritten and the file packed: nothing of them is left in it."""
     with book.writing() as connection:
         connection.execute("INSERT INTO erasing VALUES (?)", (client.id,))
-        for table in ("session", "import", "block", "week", "brief"):
+        for table in ("act", "session", "import", "block", "week", "brief"):
             connection.execute(f"DELETE FROM {table} WHERE client = ?", (client.id,))
         connection.execute("DELETE FROM client WHERE id = ?", (client.id,))
     with told(book.path):

@@ -31,7 +31,7 @@ class Desk:
     @contextmanager
     def book(self) -> Iterator[Book]:
         """The book, open for one request; raises SetwrightError."""
-        with open_book(self.place) as book:
+        with open_book(self.place, through="the desk") as book:
             yield book
 
     def task(self, name: str, **arguments: object) -> Task:
