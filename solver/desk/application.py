@@ -11,11 +11,13 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import clients, weeks
+from setwright.solver.desk import changes, clients, weeks
+from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
 from setwright.solver.desk.pages import DATA, environment, refused
 from setwright.solver.desk.searches import addresses as searches
+from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_field
 
 
 def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Starlette:
@@ -30,13 +32,16 @@ def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Star
     app = Starlette(
         routes=[
             *clients.ROUTES,
+            *changes.ROUTES,
             *weeks.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],
-        middleware=[Middleware(Guard, desk.keys, hosts, secure)],
-        exception_handlers={SetwrightError: refused},
+        middleware=[Middleware(Guard, desk.keys, hosts, secure), Middleware(Stamping)],
+        exception_handlers={Conflict: conflicting, SetwrightError: refused},
         lifespan=lifespan,
     )
     app.state.desk, app.state.house = desk, environment()
+    app.state.house.globals |= {"page_state": page_state, "stamp_field": stamp_field}
+    app.state.ending = lambda: False
     return app

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
+from threading import Lock
 
 from starlette.requests import Request
 
@@ -27,6 +29,13 @@ class Desk:
     keys: Keys
     overlay: str | None = None
     """The path of the coach's own catalogue file."""
+    _turns: defaultdict[str, Lock] = field(default_factory=lambda: defaultdict(Lock))
+
+    @contextmanager
+    def turn(self, code: str) -> Iterator[None]:
+        """The turn of one who acts on a client: the acts of two windows come one after the other."""
+        with self._turns[code.casefold()]:
+            yield
 
     @contextmanager
     def book(self) -> Iterator[Book]:

@@ -30,8 +30,10 @@ def serve(desk: Desk, port: int | None, ready: Callable[[str, str], None]) -> No
     taken = listener.getsockname()[1]
     hosts = frozenset(f"{name}:{taken}" for name in (LOOPBACK, "localhost"))
     said = f"port {port} is in use; this is port {taken}" if port and taken != port else ""
-    config = uvicorn.Config(application(desk, hosts), log_level="warning", access_log=False, lifespan="on")
+    app = application(desk, hosts)
+    config = uvicorn.Config(app, log_level="warning", access_log=False, lifespan="on")
     server = _Server(config, lambda: ready(f"http://{LOOPBACK}:{taken}/?{TOKEN}={desk.keys.token}", said))
+    app.state.ending = lambda: server.should_exit
     asyncio.run(server.serve([listener]))
 
 
