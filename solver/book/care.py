@@ -6,11 +6,18 @@ import os
 import sqlite3
 from contextlib import closing, suppress
 from pathlib import Path
+from typing import Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.trouble import told
+
+BEYOND: Final = (
+    "what this cannot reach: backups, exports and sheets written before, copies that your system or a service made, "
+    "and what a disk keeps of files it has moved"
+)
+"""What is left of an erased client elsewhere."""
 
 
 def backup(book: Book, target: Path) -> None:

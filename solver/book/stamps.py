@@ -11,6 +11,8 @@ from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.undone import journal_of
 
+EMPTY: Final = "0.0.0.0.0"
+"""A stamp that has seen nothing."""
 TABLES: Final = ("act", "change", "pace", "import")
 """Tables to which each write on a client adds a row, but for a client's own row."""
 
