@@ -11,7 +11,7 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import changes, clients, weeks
+from setwright.solver.desk import brief, changes, clients, weeks
 from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
@@ -33,6 +33,7 @@ def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Star
         routes=[
             *clients.ROUTES,
             *changes.ROUTES,
+            *brief.ROUTES,
             *weeks.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),

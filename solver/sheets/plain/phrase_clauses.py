@@ -8,7 +8,7 @@ from typing import Final
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief import defaults
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED
-from setwright.solver.brief.schema import Brief, MuscleAsk, Pin
+from setwright.solver.brief.schema import Brief, MuscleAsk, OtherActivity, Pin
 from setwright.solver.sheets.plain.phrase_names import family_names, item_name, lift_name, place_words
 
 LED: Final = {"priority": "grow", "hold": "hold", "normal": "normal", "none": "no"}
@@ -106,12 +106,12 @@ def _choices(brief: Brief, catalogue: Catalogue) -> Iterator[tuple[str, str]]:
     if brief.pins:
         yield "pins", ", ".join(pin_words(pin, catalogue) for pin in brief.pins)
     if brief.other:
-        yield (
-            "other",
-            ", ".join(
-                f"sport {sport.name or 'sport'} on {sport.weekday} {' '.join(sport.regions)}" for sport in brief.other
-            ),
-        )
+        yield "other", ", ".join(sport_words(sport) for sport in brief.other)
+
+
+def sport_words(sport: OtherActivity) -> str:
+    """Other activity as a clause: sport football on tue lower."""
+    return f"sport {sport.name or 'sport'} on {sport.weekday} {' '.join(sport.regions)}"
 
 
 def _each(word: str, names: Iterable[str]) -> str:
