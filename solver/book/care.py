@@ -6,12 +6,19 @@ import os
 import sqlite3
 from contextlib import closing, suppress
 from pathlib import Path
+from typing import Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
 from setwright.solver.book.migrations import steps, version_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.trouble import told
+
+BEYOND: Final = (
+    "what this cannot reach: backups, exports and sheets written before, copies that your system or a service made, "
+    "and what a disk keeps of files it has moved"
+)
+"""What is left of an erased client elsewhere."""
 
 
 def backup(book: Book, target: Path) -> None:
@@ -60,7 +67,7 @@ def erase(book: Book, client: Client) -> None:
     """Delete all rows of a client, their bytes overwritten and the file packed: nothing of them is left in it."""
     with book.writing() as connection:
         connection.execute("INSERT INTO erasing VALUES (?)", (client.id,))
-        for table in ("session", "import", "block", "week", "brief"):
+        for table in ("act", "session", "import", "block", "week", "brief"):
             connection.execute(f"DELETE FROM {table} WHERE client = ?", (client.id,))
         connection.execute("DELETE FROM client WHERE id = ?", (client.id,))
     with told(book.path):

@@ -10,6 +10,7 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean
+from setwright.solver.book.journal import left_out, note_row
 from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 from setwright.solver.brief.schema import PRIVATE, Unit
@@ -28,7 +29,7 @@ class Client:
     added: str
     resting_since: date | None
     brief: Mapping[str, Any]
-    """The newest version, as a raw table without age, cautions and clearance."""
+    """The version that holds, as a raw table without age, cautions and clearance."""
     version: int
 
     @property
@@ -86,7 +87,7 @@ def keep_brief(book: Book, client: Client, raw: Mapping[str, Any], said: str) ->
     if dict(raw) == brief_of(book, client):
         return client
     with book.writing():
-        _keep_version(book, client.id, raw)
+        note_row(book, client.id, "brief", _keep_version(book, client.id, raw), said)
         note_change(book, client, said)
     return client_of(book, client.code)
 
@@ -119,8 +120,8 @@ def changes(book: Book, client: Client) -> tuple[tuple[str, str], ...]:
     return tuple((row["made"], row["said"]) for row in rows)
 
 
-def _keep_version(book: Book, client: int, raw: Mapping[str, Any]) -> None:
-    """The next version of a client's (row's) brief, its health notes in their own table."""
+def _keep_version(book: Book, client: int, raw: Mapping[str, Any]) -> int:
+    """The row of the next version of a client's (row's) brief, its health notes in their own table."""
     asked = {**raw, "client": {k: v for k, v in raw.get("client", {}).items() if k not in PRIVATE}}
     health = {k: v for k, v in raw.get("client", {}).items() if k in PRIVATE and v}
     newest = "SELECT coalesce(max(version), 0) + 1 FROM brief WHERE client = ?"
@@ -132,6 +133,7 @@ def _keep_version(book: Book, client: int, raw: Mapping[str, Any]) -> None:
     if health:
         values = (written.lastrowid, json.dumps(health, sort_keys=True))
         book.connection.execute("INSERT INTO health (brief, document) VALUES (?, ?)", values)
+    return written.lastrowid or 0
 
 
 def _client_row(book: Book, code: str) -> Any:
@@ -146,8 +148,9 @@ def _client_row(book: Book, code: str) -> Any:
 
 
 def _client(book: Book, row: Any) -> Client:
-    """A row as a client with the newest version of the brief."""
-    brief = book.rows("SELECT * FROM brief WHERE client = ? ORDER BY version DESC LIMIT 1", row["id"])[0]
+    """A row as a client with the newest version of the brief that was not taken back."""
+    query = f"SELECT * FROM brief WHERE client = ? AND id NOT IN ({left_out('brief')}) ORDER BY version DESC LIMIT 1"
+    brief = book.rows(query, row["id"])[0]
     resting = None if row["resting_since"] is None else date.fromisoformat(row["resting_since"])
     document = json.loads(brief["document"])
     return Client(row["id"], row["code"], row["name"], row["added"], resting, document, brief["version"])

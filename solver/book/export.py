@@ -12,6 +12,7 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.paces import paces
 from setwright.solver.book.planned import blocks, kept_weeks
 from setwright.solver.book.sessions import sessions_of, unread_of
+from setwright.solver.book.undone import journal_of
 
 SCHEMA: Final = "setwright.client/1"
 COLUMNS: Final = ("date", "week", "session", "exercise", "set", "load", "unit", "reps", "rir", "side", "ended")
@@ -26,7 +27,7 @@ def exported(book: Book, client: Client) -> dict[str, bytes]:
 
 
 def _document(book: Book, client: Client) -> dict[str, Any]:
-    """Briefs in every version, weeks, blocks, paces, notes of changes and remarks of sessions; no health notes."""
+    """Briefs in every version, weeks, blocks, paces, acts, notes of changes, remarks of sessions; no health notes."""
     versions = book.rows("SELECT version, made, document FROM brief WHERE client = ? ORDER BY version", client.id)
     return {
         "schema": SCHEMA,
@@ -52,6 +53,7 @@ def _document(book: Book, client: Client) -> dict[str, Any]:
             for s in sessions_of(book, client)
         ],
         "unread": [{"place": u.place, "text": u.text, "why": u.why} for u in unread_of(book, client)],
+        "acts": [{"made": a.moment, "through": a.through, "said": a.said} for a in journal_of(book, client).all],
         "changes": [{"made": made, "said": said} for made, said in changes(book, client)],
     }
 

@@ -20,6 +20,9 @@ OTHERS: Final = stat.S_IRWXG | stat.S_IRWXO
 """The permissions of everyone but the owner."""
 WAIT_SECONDS: Final = 10.0
 """How long a write waits for another process before it says so."""
+OUTER: Final = ("BEGIN IMMEDIATE", "COMMIT", ("ROLLBACK",))
+INNER: Final = ("SAVEPOINT part", "RELEASE part", ("ROLLBACK TO part", "RELEASE part"))
+"""How a transaction, and a part of one, begins, ends and is undone."""
 LEAST_SQLITE: Final = (3, 37, 0)
 """The first SQLite with strict tables."""
 
@@ -27,21 +30,33 @@ LEAST_SQLITE: Final = (3, 37, 0)
 class Book:
     """An open book; its reads see whole transactions only, and its writes stand inside `writing`."""
 
-    def __init__(self, connection: sqlite3.Connection, path: Path) -> None:
+    def __init__(self, connection: sqlite3.Connection, path: Path, through: str = "") -> None:
         self.connection = connection
         self.path = path
+        self.through = through
+        """By which way what is written comes: the desk, a command."""
+        self.acts: dict[int, int] = {}
+        """Row of a client -> the act that the transaction at hand is for them."""
 
     @contextmanager
     def writing(self) -> Iterator[sqlite3.Connection]:
-        """All that is written inside, or nothing; on the disk when this ends. Raises SetwrightError."""
+        """All that is written inside, or nothing; on the disk when this ends, or the `writing` around it.
+
+        Raises SetwrightError.
+        """
+        inner = self.connection.in_transaction
+        begin, end, undo = INNER if inner else OUTER
         with told(self.path):
-            self.connection.execute("BEGIN IMMEDIATE")
+            self.connection.execute(begin)
+            before = dict(self.acts) if inner else {}
+            self.acts = dict(before)
             try:
                 yield self.connection
-                self.connection.execute("COMMIT")
+                self.connection.execute(end)
             except BaseException:
-                if self.connection.in_transaction:
-                    self.connection.execute("ROLLBACK")
+                self.acts = before
+                for statement in undo if self.connection.in_transaction else ():
+                    self.connection.execute(statement)
                 raise
 
     def rows(self, query: str, *values: object) -> list[sqlite3.Row]:
@@ -51,8 +66,8 @@ class Book:
 
 
 @contextmanager
-def open_book(path: Path, wait: float = WAIT_SECONDS) -> Iterator[Book]:
-    """The book at a path, made where there is none yet; `wait` in seconds.
+def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "") -> Iterator[Book]:
+    """The book at a path, made where there is none yet; `wait` in seconds, `through` says by which way it is written.
 
     Raises SetwrightError where others can read the file, or it is no book, of a newer version, damaged, or cannot be
     written.
@@ -65,7 +80,7 @@ def open_book(path: Path, wait: float = WAIT_SECONDS) -> Iterator[Book]:
         with closing(sqlite3.connect(path, timeout=wait, isolation_level=None)) as connection:
             connection.row_factory = sqlite3.Row
             _prepare(connection, path)
-            yield Book(connection, path)
+            yield Book(connection, path, through)
 
 
 def _make_private(path: Path) -> None:

@@ -9,6 +9,7 @@ from datetime import date
 from typing import Any
 
 from setwright.solver.book.clients import Client
+from setwright.solver.book.journal import left_out, note_row
 from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 
@@ -36,13 +37,16 @@ class KeptBlock:
 def keep_week(book: Book, client: Client, starts: date, document: Mapping[str, Any], why: str = "") -> None:
     """Keep a week of a client; the newest of a Monday holds."""
     values = (client.id, starts.isoformat(), moment(), why, _written(document))
+    fields = "client, starts, made, why, document"
     with book.writing() as connection:
-        connection.execute("INSERT INTO week (client, starts, made, why, document) VALUES (?, ?, ?, ?, ?)", values)
+        written = connection.execute(f"INSERT INTO week ({fields}) VALUES (?, ?, ?, ?, ?)", values)
+        note_row(book, client.id, "week", written.lastrowid or 0)
 
 
 def kept_weeks(book: Book, client: Client) -> tuple[KeptWeek, ...]:
-    """Every week that was kept, in the order in which they were."""
-    rows = book.rows("SELECT * FROM week WHERE client = ? ORDER BY id", client.id)
+    """Every week that was kept, those taken back left out, in the order in which they were."""
+    query = f"SELECT * FROM week WHERE client = ? AND id NOT IN ({left_out('week')}) ORDER BY id"
+    rows = book.rows(query, client.id)
     return tuple(KeptWeek(r["id"], date.fromisoformat(r["starts"]), r["why"], json.loads(r["document"])) for r in rows)
 
 
@@ -54,18 +58,20 @@ def week_starting(book: Book, client: Client, starts: date) -> KeptWeek | None:
 def keep_block(book: Book, client: Client, starts: date, ends: date, document: Mapping[str, Any]) -> None:
     """Keep a block; it says which it replaces where it begins on the same day as one before it."""
     with book.writing() as connection:
-        held = "SELECT max(id) FROM block WHERE client = ? AND starts = ?"
-        replaces = connection.execute(held, (client.id, starts.isoformat())).fetchone()[0]
+        replaces = max((block.id for block in blocks(book, client) if block.starts == starts), default=None)
         values = (client.id, starts.isoformat(), ends.isoformat(), moment(), _written(document), replaces)
         fields = "client, starts, ends, made, document, replaces"
-        connection.execute(f"INSERT INTO block ({fields}) VALUES (?, ?, ?, ?, ?, ?)", values)
+        written = connection.execute(f"INSERT INTO block ({fields}) VALUES (?, ?, ?, ?, ?, ?)", values)
+        note_row(book, client.id, "block", written.lastrowid or 0)
 
 
 def blocks(book: Book, client: Client) -> tuple[KeptBlock, ...]:
-    """The blocks that hold, those that were replaced left out, in the order of their first days."""
-    query = """
-        SELECT * FROM block WHERE client = ? AND id NOT IN (SELECT replaces FROM block WHERE replaces IS NOT NULL)
-        ORDER BY starts, id
+    """The blocks that hold, those replaced or taken back left out, in the order of their first days."""
+    out = left_out("block")
+    query = f"""
+        SELECT * FROM block WHERE client = ? AND id NOT IN ({out}) AND id NOT IN (
+            SELECT replaces FROM block WHERE replaces IS NOT NULL AND id NOT IN ({out})
+        ) ORDER BY starts, id
     """
     return tuple(_block(row) for row in book.rows(query, client.id))
 

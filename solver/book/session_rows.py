@@ -28,8 +28,8 @@ def import_row(connection: sqlite3.Connection, client: Client, source: bytes, un
 
 def write_session(
     connection: sqlite3.Connection, client: Client, session: LoggedSession, imported: int | None, replaces: int | None
-) -> None:
-    """One session with its sets."""
+) -> int:
+    """One session with its sets; its row comes back."""
     fields = "client, made, import, replaces, held_on, week, number, unit, started, ended, minutes, how_hard, note"
     values = (
         client.id,
@@ -47,7 +47,7 @@ def write_session(
         session.note,
     )
     marks = ", ".join("?" * len(values))
-    row = connection.execute(f"INSERT INTO session ({fields}) VALUES ({marks})", values).lastrowid
+    row = connection.execute(f"INSERT INTO session ({fields}) VALUES ({marks})", values).lastrowid or 0
     connection.executemany(
         "INSERT INTO set_done VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         (
@@ -55,6 +55,7 @@ def write_session(
             for place, s in enumerate(session.sets, 1)
         ),
     )
+    return row
 
 
 def session_of(row: Any, sets: Iterable[LoggedSet]) -> LoggedSession:

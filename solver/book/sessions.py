@@ -8,6 +8,7 @@ from datetime import date, datetime
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
+from setwright.solver.book.journal import left_out, note_row
 from setwright.solver.book.opened import Book
 from setwright.solver.book.session_rows import import_row, session_of, set_of, write_session
 from setwright.solver.log.unread import UnreadRow
@@ -45,13 +46,14 @@ def log_sessions(
         imported = None if source is None else import_row(connection, client, source, unread)
         for session, before in zip(sessions, known, strict=True):
             if before is None or before[0] != session:
-                write_session(connection, client, session, imported, before and before[1])
+                row = write_session(connection, client, session, imported, before and before[1])
+                note_row(book, client.id, "session", row)
     there = sum(1 for s, k in zip(sessions, known, strict=True) if k is not None and k[0] == s)
     return Kept(len(sessions) - there, there, len(clashes))
 
 
 def sessions_of(book: Book, client: Client) -> tuple[LoggedSession, ...]:
-    """A client's sessions as they hold, those that were replaced left out, in the order of their dates."""
+    """A client's sessions as they hold, those replaced or taken back left out, in the order of their dates."""
     return tuple(session for _, session in _standing(book, client))
 
 
@@ -68,9 +70,11 @@ def unread_of(book: Book, client: Client) -> tuple[UnreadRow, ...]:
 
 def _standing(book: Book, client: Client) -> list[tuple[int, LoggedSession]]:
     """(row, session) of those that hold."""
-    query = """
-        SELECT * FROM session WHERE client = ? AND id NOT IN (SELECT replaces FROM session WHERE replaces IS NOT NULL)
-        ORDER BY held_on, coalesce(started, ''), coalesce(number, 0), id
+    out = left_out("session")
+    query = f"""
+        SELECT * FROM session WHERE client = ? AND id NOT IN ({out}) AND id NOT IN (
+            SELECT replaces FROM session WHERE replaces IS NOT NULL AND id NOT IN ({out})
+        ) ORDER BY held_on, coalesce(started, ''), coalesce(number, 0), id
     """
     held = "SELECT s.* FROM set_done s JOIN session ON session.id = s.session WHERE client = ? ORDER BY session, place"
     sets: dict[int, list[LoggedSet]] = {}

@@ -51,7 +51,7 @@ def the_book() -> Iterator[Book]:
     """The command's book, open; raises SetwrightError."""
     from setwright.solver.book.opened import open_book
 
-    with open_book(named_book()) as book:
+    with open_book(named_book(), through="a command") as book:
         yield book
 
 

@@ -14,11 +14,13 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import clients, entrance, weeks
+from setwright.solver.desk import brief, changes, clients, entrance, weeks
+from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
 from setwright.solver.desk.pages import DATA, environment, missing, refused
 from setwright.solver.desk.searches import addresses as searches
+from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_field
 
 UNWATCHED_SECONDS: Final = 20.0
 """How long a search goes on after its last page went away."""
@@ -39,15 +41,19 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
         routes=[
             *entrance.ROUTES,
             *clients.ROUTES,
+            *changes.ROUTES,
+            *brief.ROUTES,
             *weeks.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],
-        middleware=[Middleware(Guard, desk.keys, hosts)],
-        exception_handlers={SetwrightError: refused, HTTPException: missing},
+        middleware=[Middleware(Guard, desk.keys, hosts), Middleware(Stamping)],
+        exception_handlers={Conflict: conflicting, SetwrightError: refused, HTTPException: missing},
         lifespan=lifespan,
     )
     app.state.desk, app.state.house = desk, environment()
+    app.state.house.globals |= {"page_state": page_state, "stamp_field": stamp_field}
+    app.state.ending = lambda: False
     return app
 
 

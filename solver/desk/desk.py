@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
+from threading import Lock
 
 from starlette.requests import Request
 
@@ -29,11 +31,18 @@ class Desk:
     entrance: Entrance = field(default_factory=lambda: Entrance(None))
     overlay: str | None = None
     """The path of the coach's own catalogue file."""
+    _turns: defaultdict[str, Lock] = field(default_factory=lambda: defaultdict(Lock))
+
+    @contextmanager
+    def turn(self, code: str) -> Iterator[None]:
+        """The turn of one who acts on a client: the acts of two windows come one after the other."""
+        with self._turns[code.casefold()]:
+            yield
 
     @contextmanager
     def book(self) -> Iterator[Book]:
         """The book, open for one request; raises SetwrightError."""
-        with open_book(self.place) as book:
+        with open_book(self.place, through="the desk") as book:
             yield book
 
     def task(self, name: str, **arguments: object) -> Task:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date
+from datetime import date, datetime
 from pathlib import Path
 from typing import Any, Final
 
@@ -26,7 +26,7 @@ def environment() -> Environment:
         autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
     )
     house.globals |= {"number": number, "version": own_version(), "today": date.today}
-    house.filters |= {"clock": clock, "day": day_words}
+    house.filters |= {"clock": clock, "day": day_words, "at": moment_words}
     return house
 
 
@@ -77,6 +77,12 @@ def fault_part(fault: Fault) -> dict[str, str]:
 def clock(seconds: float) -> str:
     """Seconds as minutes and seconds: 1:30."""
     return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
+
+
+def moment_words(moment: str) -> str:
+    """A moment of the book (UTC) as this computer's clock has it: Mon 30 Nov 2026, 18:05."""
+    found = datetime.fromisoformat(moment).astimezone()
+    return f"{day_words(found.date())}, {found:%H:%M}"
 
 
 def day_words(day: date | str) -> str:

@@ -35,8 +35,9 @@ def serve(desk: Desk, access: Access, port: int | None, ready: Ready) -> None:
             held.enter_context(noted(desk.place, address))
             ready(address, taken)
 
+        app = application(desk, access.hosts(taken))
         config = uvicorn.Config(
-            application(desk, access.hosts(taken)),
+            app,
             log_level="warning",
             access_log=False,
             server_header=False,
@@ -44,8 +45,10 @@ def serve(desk: Desk, access: Access, port: int | None, ready: Ready) -> None:
             ssl_certfile=access.certificate,
             ssl_keyfile=access.key,
         )
+        server = _Server(config, answering)
+        app.state.ending = lambda: server.should_exit
         with suppress(KeyboardInterrupt):  # Ctrl-C is how a desk is closed
-            asyncio.run(_Server(config, answering).serve([listener]))
+            asyncio.run(server.serve([listener]))
 
 
 class _Server(uvicorn.Server):

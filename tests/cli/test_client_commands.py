@@ -140,3 +140,20 @@ def test_a_unit_is_not_changed_under_logged_sets(run: Run, added: None, place: P
         log_sessions(book, client_of(book, "M"), [done])
     result = run("client", "set", "@M", "--unit", "lb")
     assert result.exit_code == 2 and "never mixed" in result.stderr
+
+
+def test_the_last_acts_on_a_client_are_taken_back_one_by_one_and_done_again(run: Run, added: None) -> None:
+    run("client", "set", "@M", "--experience", "advanced", "--age", "65")
+    run("client", "set", "@M", "2 days x 30 min, hotel gym")
+    listed = run("book", "undo", "@M", "--list").stdout
+    assert [line[12:] for line in listed.splitlines()] == ["brief: a new brief", "brief: experience advanced"]
+    assert "taken back: brief: a new brief" in run("book", "undo", "@M").stderr
+    assert "3 days x 40 min" in run("client", "show", "@M").stdout
+    assert run("book", "undo", "@M").exit_code == 0
+    assert "Intermediate" in run("client", "show", "@M").stdout
+    assert run("book", "undo", "@M").exit_code == 2
+    for _ in range(2):
+        assert run("book", "undo", "@M", "--again").exit_code == 0
+    assert "2 days x 30 min" in run("client", "show", "@M").stdout
+    assert run("book", "undo", "@M", "--again").exit_code == 2
+    assert run("book", "undo", "@M", "--again", "--list").exit_code == 2

@@ -13,11 +13,6 @@ from setwright.solver.cli.console.output import cannot_write, there_already
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import FILE
 
-BEYOND = (
-    "what this cannot reach: backups, exports and sheets written before, copies that your system or a service made, "
-    "and what a disk keeps of files it has moved"
-)
-
 
 @click.command("export", cls=PrintingCommand)
 @click.argument("code")
@@ -50,7 +45,7 @@ def export_command(code: str, folder: Path, force: bool) -> None:
 @book_option
 def erase_command(code: str, yes: bool) -> None:
     """Erase CODE from the book for ever: briefs, health notes, weeks, blocks, sessions."""
-    from setwright.solver.book.care import erase
+    from setwright.solver.book.care import BEYOND, erase
     from setwright.solver.book.clients import client_of
 
     with the_book() as book:

@@ -1,4 +1,4 @@
-"""`setwright book`: where it is, a backup, a check, a client's data handed out or erased."""
+"""`setwright book`: where it is, a backup, a check, an act taken back, a client's data handed out or erased."""
 
 from __future__ import annotations
 
@@ -39,6 +39,12 @@ def _erase() -> click.Command:
     return erase_command
 
 
+def _undo() -> click.Command:
+    from setwright.solver.cli.book.undo import undo_command
+
+    return undo_command
+
+
 class BookGroup(LazyGroup):
     """The group's commands, each imported when it is called."""
 
@@ -48,6 +54,7 @@ class BookGroup(LazyGroup):
             "backup": LazyCommand("Copy the whole book to a new file.", _backup),
             "check": LazyCommand("Check the whole file.", _check),
             "export": LazyCommand("Write all that is known of a client: JSON and CSV.", _export),
+            "undo": LazyCommand("Take back the last act on a client, or do it again.", _undo),
             "erase": LazyCommand("Erase a client from the book.", _erase),
         }
     )

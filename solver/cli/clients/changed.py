@@ -19,12 +19,7 @@ from setwright.solver.cli.options import catalogue_option, open_catalogue
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
-    from setwright.solver.book.clients import Client
-    from setwright.solver.book.opened import Book
     from setwright.solver.brief.schema import Brief
-
-PERSONAL = ("client", "owned", "clock", "lifts")
-"""What stays with the person where a new brief says nothing of it."""
 
 
 @click.command("set", cls=PrintingCommand)
@@ -62,6 +57,7 @@ def set_command(
     setwright client set @M --experience advanced
     """
     from setwright.solver.book.clients import client_of, keep_brief, set_name
+    from setwright.solver.records.changed_brief import refuse_another_unit
 
     catalogue = open_catalogue(overlay)
     facts = {key: value for key, value in (("unit", unit), ("experience", experience), ("age", age)) if value}
@@ -72,7 +68,7 @@ def set_command(
     raw = _changed(before, " ".join(brief), facts, known, catalogue)
     with the_book() as book:
         client = client_of(book, code)
-        _refuse_another_unit(book, client, raw["client"]["unit"])
+        refuse_another_unit(book, client, raw["client"]["unit"], "--unit")
         if name is not None:
             client = set_name(book, client, name)
         after = keep_brief(book, client, raw, _said(bool(brief), facts, known))
@@ -93,14 +89,13 @@ def _changed(
 ) -> dict[str, Any]:
     """The brief as a raw table after a change, understood once more; raises UsageFault."""
     from setwright.solver.brief.parsed_brief import parse_brief, raw_of
+    from setwright.solver.records.changed_brief import with_new_brief
     from setwright.solver.rulebook import RULES
 
     raw = raw_of(before)
     if brief:
         parsed = brief_from(brief, catalogue)
-        said = parsed.brief.model_dump(mode="json", exclude_none=True, exclude_defaults=True)
-        kept = {key: {**raw.get(key, {}), **said.get(key, {})} for key in PERSONAL if key in raw or key in said}
-        raw = {**raw_of(parsed.brief), **kept}
+        raw = with_new_brief(before, parsed.brief)
         for assumption in parsed.assumed:
             if assumption.kind != "health":
                 say(assumption.text)
@@ -112,22 +107,14 @@ def _changed(
     return raw_of(parsed.brief)
 
 
-def _refuse_another_unit(book: Book, client: Client, after: str) -> None:
-    """Raise UsageFault where weights are logged in the unit that would be left: kg and lb are never mixed."""
-    from setwright.solver.book.sessions import sessions_of
-
-    before = client.unit
-    if before != after and any(s.unit == before for s in sessions_of(book, client)):
-        said = f"{before} cannot become {after}: sets are logged in {before}, and kg and lb are never mixed"
-        raise UsageFault(Fault("--unit", said, "add the client under another code for the other unit"))
-
-
 def _said(brief: bool, facts: dict[str, Any], lifts: dict[str, str]) -> str:
     """What a note of the change says; an age is not among it."""
+    from setwright.solver.records.changed_brief import FACTS
+
     words = ["a new brief"] if brief else []
     words += [f"{key} {value}" for key, value in facts.items() if key != "age"]
     words += [f"{lift}: {known}" for lift, known in lifts.items()]
-    return ", ".join(words) or "the client's facts"
+    return ", ".join(words) or FACTS
 
 
 @click.command("rest", cls=PrintingCommand)

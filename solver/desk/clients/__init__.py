@@ -7,11 +7,17 @@ from typing import Final
 from starlette.routing import Route
 
 from setwright.solver.desk.clients.all_clients import add, show_all
-from setwright.solver.desk.clients.client import show
+from setwright.solver.desk.clients.book_file import download
+from setwright.solver.desk.clients.client import erasing, export, name, resting, show
 from setwright.solver.desk.forms import with_form
 
 ROUTES: Final = (
     Route("/", show_all),
     Route("/clients", with_form(add), methods=["POST"]),
+    Route("/book/backup", download),
     Route("/clients/{code}", show),
+    Route("/clients/{code}/name", with_form(name), methods=["POST"]),
+    Route("/clients/{code}/rest", with_form(resting), methods=["POST"]),
+    Route("/clients/{code}/export", export),
+    Route("/clients/{code}/erase", with_form(erasing), methods=["POST"]),
 )

@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.words import page_width, wrapped
+from setwright.solver.sheets.screen.over_time.due import Due
 
 SCHEMA: Final = "setwright.clients/1"
 
@@ -29,6 +30,7 @@ class Standing:
     sessions: int
     last: date | None
     changes: tuple[tuple[str, str], ...]
+    due: Due
 
 
 def clients_text(found: Sequence[Standing], width: int = 100) -> str:
@@ -95,6 +97,8 @@ def _plain(s: Standing) -> dict[str, Any]:
 def _written(value: Any) -> Any:
     if isinstance(value, date):
         return value.isoformat()
+    if isinstance(value, dict):
+        return {key: _written(part) for key, part in value.items()}
     if isinstance(value, list | tuple):
         return [_written(part) for part in value]
     return value
