@@ -13,6 +13,7 @@ from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.loads.load_words import Words
 from setwright.solver.sheets.document.provenance import evidence_digest
 from setwright.solver.sheets.document.solved_week import brief_and_week
+from setwright.solver.uses.edits.card_swaps import CardSwaps
 
 ENDED_BY = "changed by hand"
 NO_SEARCH: dict[str, str | int | float] = {
@@ -29,18 +30,23 @@ NO_SEARCH: dict[str, str | int | float] = {
 
 
 def changed_week_document(
-    document: Mapping[str, Any], parsed: ParsedBrief, audit: Audit, loads: Words | None = None
+    document: Mapping[str, Any],
+    parsed: ParsedBrief,
+    audit: Audit,
+    loads: Words | None = None,
+    swaps: CardSwaps | None = None,
 ) -> dict[str, Any]:
     """The changed week; cautions and clearance are in it only if they were in the document it came from.
 
     `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give.
+    `swaps` are those of the lines where they are known, or where none are to be looked for.
     """
     client = document.get("brief", {}).get("client")
     private = isinstance(client, Mapping) and any(client.get(key) for key in PRIVATE)
     resolved = audit.evaluated.resolved
     made_by = {"version": own_version(), "catalogue": resolved.catalogue.digest, "seed": 0, "limits": NO_SEARCH}
     return {
-        **brief_and_week(parsed, audit, private, loads),
+        **brief_and_week(parsed, audit, private, loads, swaps),
         "made_by": {"evidence": evidence_digest(resolved.catalogue), **made_by, **document.get("made_by", {})},
         "score": rounded(audit.score),
         "bound": None,

@@ -14,16 +14,18 @@ from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.common.loads.load_words import Words, line_load_words, ramp_load_words
 from setwright.solver.sheets.document.day_parts import day_part
-from setwright.solver.uses.edits.card_swaps import swaps_on_cards
+from setwright.solver.uses.edits.card_swaps import CardSwaps, swaps_on_cards
 
 
-def evaluated_part(audit: Audit, loads: Words | None = None) -> dict[str, Any]:
+def evaluated_part(audit: Audit, loads: Words | None = None, swaps: CardSwaps | None = None) -> dict[str, Any]:
     """The figures of an audited week; scores, costs and the week index in index points.
 
     `loads`, (day, place) from 0 to words with their unit, takes the place of the loads that the brief's lifts give.
+    `swaps` are those of the lines where they are known, or where none are to be looked for.
     """
     evaluated = audit.evaluated
-    swaps = swaps_on_cards(audit)
+    if swaps is None:
+        swaps = swaps_on_cards(audit)
     said = line_load_words(evaluated) if loads is None else loads
     ramps = ramp_load_words(evaluated) if loads is None else {}
     days = [day_part(evaluated, day.index, swaps, said, ramps) for day in evaluated.resolved.days]

@@ -18,6 +18,7 @@ from setwright.solver.sheets.document.day_parts import swaps_digest
 from setwright.solver.sheets.document.figures import evaluated_part
 from setwright.solver.sheets.document.provenance import made_by
 from setwright.solver.sheets.document.week_model import SCHEMA
+from setwright.solver.uses.edits.card_swaps import CardSwaps
 
 if TYPE_CHECKING:
     from setwright.solver.planning import Solved
@@ -45,10 +46,12 @@ def week_document(solved: Solved, private: bool = False, loads: Words | None = N
     }
 
 
-def brief_and_week(parsed: ParsedBrief, audit: Audit, private: bool, loads: Words | None = None) -> dict[str, Any]:
+def brief_and_week(
+    parsed: ParsedBrief, audit: Audit, private: bool, loads: Words | None = None, swaps: CardSwaps | None = None
+) -> dict[str, Any]:
     """What a week's document says of brief and week, whether it was solved or changed by hand."""
     resolved, client = audit.evaluated.resolved, parsed.brief.client
-    evaluated = evaluated_part(audit, loads)
+    evaluated = evaluated_part(audit, loads, swaps)
     lines = [[(line["exercise"], line["swaps"]) for line in day["entries"]] for day in evaluated["days"]]
     return {
         "schema": SCHEMA,
