@@ -38,6 +38,11 @@ def monday_of(day: date) -> date:
     return day - timedelta(days=day.weekday())
 
 
+def coming_monday(today: date) -> date:
+    """Today where it is a Monday, else the next one."""
+    return today + timedelta(days=-today.weekday() % 7)
+
+
 def week_at_hand(book: Book, client: Client, catalogue: Catalogue, day: date) -> WeekAtHand | None:
     """The week that a day stands in; None where none is planned."""
     kept = week_starting(book, client, monday_of(day))

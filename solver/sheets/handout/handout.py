@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.uncertainty import week_interval
@@ -71,6 +73,12 @@ def handout_of(
         any_order=brief.any_order,
         on_loads=() if brief.lifts is None else notes_on_loads(line.load for day in said.days for line in day.entries),
     )
+
+
+def private_document(document: Mapping[str, Any], brief: Brief) -> dict[str, Any]:
+    """A week's document with the brief that it was planned by, health notes included, by which its figures are
+    checked; the handout takes them out again."""
+    return {**document, "brief": raw_of(brief), "private_left_out": False}
 
 
 def _refuse_uncleared(said: WeekDocument, brief: Brief, catalogue: Catalogue, where: str) -> None:

@@ -12,7 +12,8 @@ def left_out(brief: Brief, exercise: str) -> Brief:
     """The brief that avoids an exercise; pins and likings of it are dropped."""
     pins = tuple(pin for pin in brief.pins if exercise not in (pin.exercise, pin.pair_with))
     like = tuple(word for word in brief.like if word != exercise)
-    return brief.model_copy(update={"avoid": (*brief.avoid, exercise), "pins": pins, "like": like})
+    avoid = tuple(dict.fromkeys((*brief.avoid, exercise)))
+    return brief.model_copy(update={"avoid": avoid, "pins": pins, "like": like})
 
 
 def emptied(found: Audit, exercise: str) -> Week:

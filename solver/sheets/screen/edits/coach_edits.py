@@ -10,12 +10,14 @@ from typing import Final
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.auditing import Audit
 from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.sheets.common.words import day_name, some_sets
 from setwright.solver.sheets.screen.addresses import address, day_at
 from setwright.solver.sheets.screen.edits.asked_swap import breaking_faults, possible_swap, refuse_closed
 from setwright.solver.sheets.screen.edits.differences import cut_words
 from setwright.solver.uses.edits.effects import Effect
+from setwright.solver.uses.edits.leaving_out import left_out
 from setwright.solver.uses.edits.line_edits import (
     against_rules,
     closed,
@@ -23,7 +25,9 @@ from setwright.solver.uses.edits.line_edits import (
     pinned,
     taken_out,
     unpinned,
+    with_pin_of,
     with_sets,
+    without_pins_of,
 )
 from setwright.solver.uses.edits.swaps import with_cut
 
@@ -61,6 +65,22 @@ def refuse_breaking(edit: CoachEdit) -> None:
     if broken:
         where = address(edit.effect.before.evaluated, edit.line)
         raise SetwrightError(breaking_faults(edit.effect, broken, where))
+
+
+def brief_edits(edit: CoachEdit, act: str) -> Callable[[Brief], Brief] | None:
+    """What an act changes in the brief that later weeks are planned by; None where it is about this week alone."""
+    exercise = edit.line.exercise.id
+    match act:
+        case "close":
+            return lambda brief: left_out(brief, exercise)
+        case "unpin":
+            return lambda brief: without_pins_of(brief, exercise)
+        case "pin":
+            pins = edit.effect.after.evaluated.resolved.brief.pins
+            weekday = next(pin.day for pin in reversed(pins) if pin.exercise == exercise)
+            return lambda brief: with_pin_of(brief, exercise, weekday)
+        case _:
+            return None
 
 
 # ---- the acts
