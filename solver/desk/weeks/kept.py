@@ -74,6 +74,8 @@ def shown(desk: Desk, week: WeekAtHand, request: Request) -> dict[str, Any]:
         "keys": [[line_key(line) for line in lines] for lines in evaluated.on],
         "charts": [_chart(session) for session in handout.sessions],
         "pinned": evaluated.resolved.pinned,
+        "changed": "",
+        "changed_day": None,
     }
 
 

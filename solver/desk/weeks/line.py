@@ -24,7 +24,7 @@ from setwright.solver.sheets.handout.handout import private_document
 from setwright.solver.sheets.screen.addresses import line_at
 from setwright.solver.sheets.screen.edits.coach_edits import CoachEdit, brief_edits, edit_asked, refuse_breaking
 from setwright.solver.sheets.screen.edits.edited_week import edit_document, edited_week_document
-from setwright.solver.sheets.screen.edits.line_choices import line_document
+from setwright.solver.sheets.screen.edits.line_choices import line_document, line_key
 
 
 def show(request: Request) -> Response:
@@ -82,7 +82,21 @@ def _answer(request: Request, desk: Desk, week: WeekAtHand, asked: CoachEdit) ->
     if not wants_json(request) and not request.headers.get("hx-request"):
         return go_to(request, f"/clients/{request.path_params['code']}/weeks/{monday_in(request)}")
     document = week_document_of(week, edit_document(asked.said, asked.effect))
-    return page(request, "weeks/week.html", document, **shown(desk, week, request))
+    more = {**shown(desk, week, request), "changed": _focused(asked), "changed_day": _changed_day(asked)}
+    return page(request, "weeks/week.html", document, **more)
+
+
+def _changed_day(asked: CoachEdit) -> int:
+    """The day at which is said what a change did."""
+    return asked.kept[0][0] if asked.kept else asked.line.day.index
+
+
+def _focused(asked: CoachEdit) -> str:
+    """What the keyboard goes on from where the button that was pressed is gone: the line, or its day's heading."""
+    lines = asked.effect.after.evaluated.on[_changed_day(asked)]
+    names = [exercise for _, exercise in asked.kept] or [asked.line.exercise.id]
+    there = next((line for line in lines if line.exercise.id == names[0]), None)
+    return line_key(there) if there else f"day-{asked.line.day.index + 1}"
 
 
 def _refusal(request: Request, fields: Fields, asked: CoachEdit, error: SetwrightError) -> Response:
@@ -100,7 +114,14 @@ def _settle(request: Request, desk: Desk, week: WeekAtHand, asked: CoachEdit) ->
     parsed = replace(week.parsed, brief=after.evaluated.resolved.brief)
     document = private_document(changed_week_document({}, parsed, after, swaps={}), parsed.brief)
     kept = [list(place) for place in asked.kept]
-    what = {"document": document, "before": week.document, "kept": kept, "why": asked.said, "starts": str(monday)}
+    what = {
+        "document": document,
+        "before": week.document,
+        "kept": kept,
+        "sets": asked.sets,
+        "why": asked.said,
+        "starts": str(monday),
+    }
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
     search = desk.crew.ask(client.code, desk.task("settle", **what))

@@ -18,7 +18,8 @@ from setwright.solver.uses.edits.fixed_lines import reoptimised_lines
 
 
 def settle(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telling) -> Mapping[str, Any]:
-    """The week of `document` with sets solved anew around the lines `kept`, and what changed against `before`.
+    """The week of `document` with sets solved anew around the lines `kept`, the first of them at `sets` if any
+    are named, and what changed against `before`.
 
     Both documents have the brief with its health notes; the one that comes out has none. Raises SetwrightError where
     no sets keep every rule.
@@ -27,7 +28,8 @@ def settle(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telling)
     _, before = read_week({**arguments["before"], "brief": arguments["document"]["brief"]}, catalogue)
     resolved = resolve(parsed.brief, catalogue)
     kept = tuple((day, exercise) for day, exercise in arguments["kept"])
-    found = reoptimised_lines(resolved, week, kept)
+    sets = {kept[0]: arguments["sets"]} if kept and arguments["sets"] else {}
+    found = reoptimised_lines(resolved, week, kept, sets)
     if found is None:
         said = f"no sets of the week's lines keep every rule: {arguments['why']}"
         raise SetwrightError(Fault("settle", said, "choose another change, or search anew with the lift pinned"))

@@ -17,10 +17,26 @@ document.addEventListener("htmx:afterSwap", (event) => {
   if (opener) opener.setAttribute("aria-expanded", String(event.target.hasChildNodes()));
 });
 
-document.addEventListener("htmx:afterRequest", (event) => {
-  const faults = document.getElementById("faults");
-  if (event.detail.successful && event.detail.target && event.detail.target.id === "week") faults.replaceChildren();
-  if (!event.detail.successful && faults.hasChildNodes()) faults.scrollIntoView({ block: "nearest" });
+document.addEventListener("htmx:afterSwap", (event) => {
+  if (event.target.id !== "week") return;
+  clear("faults");
+  const told = event.target.querySelector(".edit-said");
+  document.getElementById("said").textContent = told ? told.textContent : "";
+});
+
+let asked = null;
+document.addEventListener("htmx:beforeRequest", (event) => { asked = event.target; });
+
+function clear(id) {
+  document.getElementById(id).replaceChildren();
+}
+
+document.addEventListener("click", (event) => {
+  const clears = event.target.closest("[data-clears]");
+  if (!clears) return;
+  clear(clears.dataset.clears);
+  const back = asked && asked.isConnected && asked.querySelector("button:not([disabled])");
+  if (back) back.focus();
 });
 
 document.addEventListener("keydown", (event) => {

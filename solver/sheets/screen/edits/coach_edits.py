@@ -46,6 +46,8 @@ class CoachEdit:
     """Without a full stop: Cable curl in the place of Curl-bar curl on Monday."""
     kept: tuple[tuple[int, str], ...] = ()
     """(day, exercise id)."""
+    sets: int | None = None
+    """The sets at which the first of these stays, where the change is about them."""
 
 
 def edit_asked(audited: Audit, line: Line, act: str, value: str) -> CoachEdit:
@@ -102,7 +104,7 @@ def _sets(audited: Audit, line: Line, value: str) -> CoachEdit:
         said = f"got {value!r}, expected a whole number from 1 to {MOST_SETS}"
         raise UsageFault(Fault("sets", said, "to do without the line take it out"))
     said = f"{line.exercise.name} at {some_sets(sets)} instead of {line.sets} on {day_name(line.day)}"
-    return CoachEdit(line, with_sets(audited, line, sets), said, ((line.day.index, line.exercise.id),))
+    return CoachEdit(line, with_sets(audited, line, sets), said, ((line.day.index, line.exercise.id),), sets)
 
 
 def _out(audited: Audit, line: Line, value: str) -> CoachEdit:
