@@ -81,8 +81,8 @@ def shown(desk: Desk, week: WeekAtHand, request: Request) -> dict[str, Any]:
 
 def handout_for_coach(desk: Desk, week: WeekAtHand) -> Handout:
     """The week as cards show it, for the coach's own eyes: a clearance that is missing does not hold it back."""
-    document = private_document(week.document, week.parsed.brief)
-    return handout_of(document, desk.catalogue, DEFAULT_COACH, clearance_due=False)
+    document, resolved = private_document(week.document, week.parsed.brief), week.audit.evaluated.resolved
+    return handout_of(document, desk.catalogue, DEFAULT_COACH, clearance_due=False, resolved=resolved)
 
 
 def _chart(session: Session) -> Markup:

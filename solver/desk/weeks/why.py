@@ -13,8 +13,8 @@ from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.weeks.find import effort_said
 from setwright.solver.desk.weeks.kept import monday_in, week_of
+from setwright.solver.records.efforts import limits_of
 from setwright.solver.records.week_at_hand import WeekAtHand
-from setwright.solver.search.limits import DEFAULT
 from setwright.solver.sheets.handout.handout import private_document
 from setwright.solver.sheets.screen.addresses import line_at
 from setwright.solver.sheets.screen.explain.why import why_document
@@ -37,7 +37,8 @@ def show(request: Request) -> Response:
 def ask(request: Request, fields: Fields) -> Response:
     """Begin to solve a question; raises UsageFault where its value is none."""
     desk, week = desk_of(request), week_of(request)
-    question, value, effort = fields.get("question", ""), fields.get("value", "").strip(), effort_said(fields)
+    question, value = fields.get("question", ""), fields.get("value", "").strip()
+    effort = effort_said(fields) if fields.get("search") else limits_of(None, week.document).name
     if question not in QUESTIONS:
         raise UsageFault(Fault("question", f"got {question!r}, expected one of {', '.join(QUESTIONS)}"))
     _check(question, value, week, desk)
@@ -59,7 +60,7 @@ def others(request: Request, fields: Fields) -> Response:
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         raw = brief_of(book, client)
-    task = desk.task("others", brief=raw, count=int(count), search=effort or DEFAULT)
+    task = desk.task("others", brief=raw, count=int(count), search=effort)
     return go_to(request, f"/searches/{desk.crew.ask(client.code, task).id}")
 
 

@@ -11,6 +11,7 @@ from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
@@ -37,8 +38,11 @@ def handout_of(
     start: date | None = None,
     where: str = "week",
     clearance_due: bool = True,
+    resolved: ResolvedBrief | None = None,
 ) -> Handout:
     """The handout of a week's document; raises UsageFault with every fault.
+
+    `resolved` is its brief as it was resolved, where that is at hand.
 
     While its client needs a clearance that is not recorded it raises SetwrightError, unless `clearance_due` is
     False: for a copy that stays with the coach.
@@ -47,7 +51,7 @@ def handout_of(
     brief, said = read.parsed.brief, read.document
     if clearance_due:
         _refuse_uncleared(said, brief, catalogue, where)
-    evaluated = EvaluatedWeek(resolve(brief, catalogue), read.week)
+    evaluated = EvaluatedWeek(resolved or resolve(brief, catalogue), read.week)
     faults = foreign_figures(said, evaluated, where)
     if faults:
         raise UsageFault(faults)
