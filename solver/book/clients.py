@@ -82,6 +82,11 @@ def health_versions(book: Book, client: Client) -> dict[str, Any]:
     }
 
 
+def without_health(raw: Mapping[str, Any]) -> dict[str, Any]:
+    """A brief as a raw table without age, cautions and clearance."""
+    return {**raw, "client": {k: v for k, v in raw.get("client", {}).items() if k not in PRIVATE}}
+
+
 def keep_brief(book: Book, client: Client, raw: Mapping[str, Any], said: str) -> Client:
     """The client with a new version of the brief, and a note of what was changed; unchanged where it is the same."""
     if dict(raw) == brief_of(book, client):
@@ -122,7 +127,7 @@ def changes(book: Book, client: Client) -> tuple[tuple[str, str], ...]:
 
 def _keep_version(book: Book, client: int, raw: Mapping[str, Any]) -> int:
     """The row of the next version of a client's (row's) brief, its health notes in their own table."""
-    asked = {**raw, "client": {k: v for k, v in raw.get("client", {}).items() if k not in PRIVATE}}
+    asked = without_health(raw)
     health = {k: v for k, v in raw.get("client", {}).items() if k in PRIVATE and v}
     newest = "SELECT coalesce(max(version), 0) + 1 FROM brief WHERE client = ?"
     version = book.connection.execute(newest, (client,)).fetchone()[0]

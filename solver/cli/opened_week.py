@@ -14,7 +14,7 @@ from setwright.solver.cli.console.input import STANDARD_INPUT, bytes_of, place_o
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
-from setwright.solver.search.limits import DEFAULT, SEARCHES, Limits
+from setwright.solver.records.efforts import limits_of
 
 if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
@@ -129,11 +129,3 @@ def _planned(source: str, search: str | None, catalogue: Catalogue) -> OpenedWee
             raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
         case _:
             assert_never(end)
-
-
-def limits_of(search: str | None, document: dict[str, Any]) -> Limits:
-    """The limits of the search asked for, else of the one that the week was made with."""
-    made_by = document.get("made_by")
-    limits = made_by.get("limits") if isinstance(made_by, dict) else None
-    used = limits.get("search") if isinstance(limits, dict) else None
-    return SEARCHES[search or (used if isinstance(used, str) and used in SEARCHES else DEFAULT)]

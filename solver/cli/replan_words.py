@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, Final
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import WEEKDAYS
+from setwright.solver.brief.named import entry_named
 from setwright.solver.brief.schema import Pin
-from setwright.solver.cli.catalogue_words import entry_named
 from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.uses.replan.happened import DayChange, Happened, done_before
 

@@ -14,7 +14,7 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import blocks, week_starting
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.records.kept_blocks import read_kept, week_on
-from setwright.solver.rulebook import resolve
+from setwright.solver.records.resolved_once import resolved_once
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.uses.blocks.block import BlockWeek
@@ -36,6 +36,11 @@ class WeekAtHand:
 def monday_of(day: date) -> date:
     """The Monday of a day's week."""
     return day - timedelta(days=day.weekday())
+
+
+def coming_monday(today: date) -> date:
+    """Today where it is a Monday, else the next one."""
+    return today + timedelta(days=-today.weekday() % 7)
 
 
 def week_at_hand(book: Book, client: Client, catalogue: Catalogue, day: date) -> WeekAtHand | None:
@@ -67,4 +72,4 @@ def read_kept_week(book: Book, client: Client, document: Mapping[str, Any], cata
     brief = document["brief"]
     noted = {**brief, "client": {**brief.get("client", {}), **health_of(book, client)}}
     parsed, week = read_week({**document, "brief": noted}, catalogue, f"@{client.code}: week")
-    return WeekAtHand(parsed, audit(resolve(parsed.brief, catalogue), week), dict(document), None, "")
+    return WeekAtHand(parsed, audit(resolved_once(parsed.brief, catalogue), week), dict(document), None, "")

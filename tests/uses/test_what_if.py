@@ -9,12 +9,11 @@ from weeks import CATALOGUE, audited, days, terms_of
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import search
 from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.uses.edits.leaving_out import emptied, left_out
 from setwright.solver.uses.explain.reasons import reason_of
 from setwright.solver.uses.explain.what_if import (
     Answer,
     Excluded,
-    emptied,
-    left_out,
     more_minutes,
     solved_with,
     solved_without,

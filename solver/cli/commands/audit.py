@@ -14,7 +14,7 @@ from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
 from setwright.solver.cli.lazy_group import PrintingCommand
-from setwright.solver.cli.opened_week import OpenedWeek, limits_of, open_week
+from setwright.solver.cli.opened_week import OpenedWeek, open_week
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import (
     brief_option,
@@ -24,6 +24,7 @@ from setwright.solver.cli.options import (
     search_option,
     wants_json,
 )
+from setwright.solver.records.efforts import limits_of
 
 if TYPE_CHECKING:
     from setwright.solver.search.limits import Limits

@@ -132,12 +132,12 @@ def _week_document(source: Path, catalogue: Catalogue) -> Any:
 
     A client's has the health notes, by which its figures are checked; the handout takes them out again.
     """
-    from setwright.solver.brief.parsed_brief import raw_of
+    from setwright.solver.sheets.handout.handout import private_document
 
     if not is_code(str(source)):
         return _document_of(source)
     found = week_of_client(str(source), catalogue)
-    return {**found.document, "brief": raw_of(found.parsed.brief), "private_left_out": False}
+    return private_document(found.document, found.parsed.brief)
 
 
 def _document_of(source: Path) -> Any:

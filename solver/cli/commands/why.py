@@ -8,15 +8,15 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.named import exercise_named
 from setwright.solver.cli.books import book_option
-from setwright.solver.cli.catalogue_words import exercise_named
 from setwright.solver.cli.console.messages import columns, say, watched
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode
 from setwright.solver.cli.lazy_group import PrintingCommand
-from setwright.solver.cli.opened_week import limits_of, open_or_plan
+from setwright.solver.cli.opened_week import open_or_plan
 from setwright.solver.cli.option_types import WholeNumberType
 from setwright.solver.cli.options import (
     brief_option,
@@ -26,6 +26,7 @@ from setwright.solver.cli.options import (
     search_option,
     wants_json,
 )
+from setwright.solver.records.efforts import limits_of
 
 if TYPE_CHECKING:
     from setwright.solver.auditing import Audit

@@ -22,6 +22,9 @@ TICK: Final = 0.1
 BREATH: Final = 15.0
 """Seconds of silence after which a line is sent that keeps the connection open."""
 
+ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count")
+"""The arguments of a task that its page says again; briefs and weeks, which may hold health notes, are not of them."""
+
 
 def search_of(request: Request) -> Search:
     """The search that an address names; raises UsageFault where it is forgotten."""
@@ -72,7 +75,9 @@ async def news(request: Request) -> Response:
 def standing(search: Search) -> dict[str, object]:
     """How a search stands as a document."""
     told = {key: value for key, value in asdict(search.told).items() if key != "count"}
-    return {"schema": "setwright.search/1", "id": search.id, "client": search.asker, "task": search.task.name, **told}
+    about = {key: value for key, value in search.task.arguments.items() if key in ABOUT}
+    named = {"id": search.id, "client": search.asker, "task": search.task.name, "about": about}
+    return {"schema": "setwright.search/1", **named, **told}
 
 
 def _event(name: str, html: str) -> str:

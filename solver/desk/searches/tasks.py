@@ -15,4 +15,24 @@ def _week() -> Run:
     return find_week
 
 
-TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType({"week": _week})
+def _settle() -> Run:
+    from setwright.solver.desk.weeks.settle import settle
+
+    return settle
+
+
+def _others() -> Run:
+    from setwright.solver.desk.weeks.other_weeks import other_weeks
+
+    return other_weeks
+
+
+def _question() -> Run:
+    from setwright.solver.desk.weeks.questions import answer
+
+    return answer
+
+
+TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType(
+    {"week": _week, "settle": _settle, "others": _others, "question": _question}
+)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
+from datetime import date
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.records.week_at_hand import monday_of
+from setwright.solver.records.week_at_hand import coming_monday, monday_of
 
 
 def date_said(text: str, where: str = "date") -> date:
@@ -19,8 +19,3 @@ def date_said(text: str, where: str = "date") -> date:
 def monday_said(text: str) -> date:
     """The Monday of the week of a day, the coming one where nothing is said; raises UsageFault."""
     return monday_of(date_said(text, "starts")) if text else coming_monday(date.today())
-
-
-def coming_monday(today: date) -> date:
-    """Today where it is a Monday, else the next one."""
-    return today + timedelta(days=-today.weekday() % 7)

@@ -1,45 +1,123 @@
-"""A search for a client's week, and the act that keeps what it found."""
+"""A search for a client's week, and the acts on what it found: kept, or a concession made and searched again."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
+from typing import Any
 
 from starlette.requests import Request
 from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.book.clients import brief_of, client_of
+from setwright.solver.book.clients import Client, brief_of, client_of, health_of, keep_brief
+from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_week
-from setwright.solver.desk.desk import desk_of
+from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to
+from setwright.solver.desk.searches.crew import Search
 from setwright.solver.desk.weeks.dates import monday_said
+from setwright.solver.records.week_at_hand import read_kept_week
 from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.sheets.document.changed_week import NO_SEARCH, changed_week_document
 from setwright.solver.sheets.document.week_model import SCHEMA
+
+FOUND = "found on the desk"
 
 
 def find(request: Request, fields: Fields) -> Response:
     """Begin the search for the week of a client's newest brief, and go to its page."""
     desk = desk_of(request)
+    effort = effort_said(fields)
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        raw = brief_of(book, client)
-    effort = fields.get("search", DEFAULT)
-    if effort not in SEARCHES:
-        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
-    search = desk.crew.ask(client.code, desk.task("week", brief=raw, search=effort))
-    return go_to(request, f"/searches/{search.id}")
+        return _search(request, desk, book, client, effort)
 
 
 def keep(request: Request, fields: Fields) -> Response:
-    """Keep the week that a search found, from a Monday on; raises UsageFault where it found none."""
+    """Keep the week that a search found, from a Monday on; raises UsageFault where it found none.
+
+    `rank` names one of the alternatives that it found beside it.
+    """
     desk = desk_of(request)
-    search = desk.crew.search(fields.get("found", ""))
-    document = None if search is None else search.told.document
-    if document is None or document.get("schema") != SCHEMA:
+    search = _ended(desk, fields)
+    document = _chosen(search.told.document or {}, fields.get("rank", ""))
+    if document.get("schema") != SCHEMA:
         raise UsageFault(Fault("week", "there is none to keep", "find one first"))
     monday: date = monday_said(fields.get("starts", ""))
     with desk.book() as book:
-        client = client_of(book, request.path_params["code"])
-        keep_week(book, client, monday, document, "found on the desk")
+        client = _same_client(book, request, search)
+        why = search.task.arguments.get("why", FOUND)
+        keep_week(book, client, monday, _whole(book, client, document, desk), why)
     return go_to(request, f"/clients/{client.code}/weeks/{monday}")
+
+
+def concede(request: Request, fields: Fields) -> Response:
+    """Take up one of the changes that free a clash: a new version of the brief, and the search begun again."""
+    desk = desk_of(request)
+    effort = effort_said(fields)
+    search = _ended(desk, fields)
+    concessions = {str(one["rank"]): one for one in (search.told.document or {}).get("concessions", ())}
+    chosen = concessions.get(fields.get("rank", ""))
+    if chosen is None:
+        raise UsageFault(Fault("rank", f"got {fields.get('rank', '')!r}, expected one of {', '.join(concessions)}"))
+    with desk.book() as book:
+        client = _same_client(book, request, search)
+        if brief_of(book, client) != search.task.arguments["brief"]:
+            said = "the brief was changed since this search began"
+            raise UsageFault(Fault("brief", said, "search again: the changes on offer are those of the old brief"))
+        raw = {**chosen["brief"], "client": {**chosen["brief"]["client"], **health_of(book, client)}}
+        client = keep_brief(book, client, raw, f"so that a week is possible: {chosen['words']}")
+        return _search(request, desk, book, client, effort)
+
+
+def effort_said(fields: Fields) -> str:
+    """The name of the search that a form asks for; raises UsageFault."""
+    effort = fields.get("search") or DEFAULT
+    if effort not in SEARCHES:
+        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
+    return effort
+
+
+def _search(request: Request, desk: Desk, book: Book, client: Client, effort: str) -> Response:
+    """The search begun, and the way to its page."""
+    search = desk.crew.ask(client.code, desk.task("week", brief=brief_of(book, client), search=effort))
+    return go_to(request, f"/searches/{search.id}")
+
+
+def _ended(desk: Desk, fields: Fields) -> Search:
+    """The search that a form names, once it has ended; raises UsageFault."""
+    search = desk.crew.search(fields.get("found", ""))
+    if search is None:
+        raise UsageFault(Fault("week", "the search that found it is forgotten", "find one anew"))
+    if not search.told.ended:
+        raise UsageFault(Fault("week", "is still being searched for", "stop the search, or wait for its end"))
+    return search
+
+
+def _same_client(book: Book, request: Request, search: Search) -> Client:
+    """The client of an address; raises UsageFault where a search was another's."""
+    client = client_of(book, request.path_params["code"])
+    if search.asker != client.code:
+        raise UsageFault(Fault("week", f"was found for @{search.asker}, not for @{client.code}"))
+    return client
+
+
+def _chosen(document: Mapping[str, Any], rank: str) -> Mapping[str, Any]:
+    """The week itself, or the alternative of a rank in its place; raises UsageFault."""
+    if not rank:
+        return document
+    other = next((one for one in document.get("alternatives", ()) if str(one["rank"]) == rank), None)
+    if other is None:
+        raise UsageFault(Fault("rank", f"got {rank!r}, expected the rank of an alternative"))
+    own = {key: value for key, value in document.items() if key != "alternatives"}
+    return {**own, "days": other["days"], "made_by": {**document["made_by"], "limits": NO_SEARCH}}
+
+
+def _whole(book: Book, client: Client, document: Mapping[str, Any], desk: Desk) -> Mapping[str, Any]:
+    """A week's document as it is kept: one of no search, told in haste or chosen beside the first, is made anew."""
+    if document["made_by"]["limits"] != NO_SEARCH:
+        return {key: value for key, value in document.items() if key != "alternatives"}
+    read = read_kept_week(book, client, document, desk.catalogue)
+    return changed_week_document({}, read.parsed, read.audit)

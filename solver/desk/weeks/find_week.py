@@ -8,6 +8,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.solver.book.clients import without_health
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.desk.searches.task import Telling
 from setwright.solver.evaluation.finding import UNITS
@@ -33,10 +34,16 @@ def find_week(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telli
         case Solved() as solved:
             return week_document(solved)
         case Clash() as clash:
-            return clash_document(clash, relaxations_of(clash))
+            return _without_health(clash_document(clash, relaxations_of(clash)))
         case OutOfTime() as end:
             said = f"no week was found ({end.ended_by})"
             raise SetwrightError(Fault("search", said, "a wider brief, or a thorough search, may find one"))
+
+
+def _without_health(document: dict[str, Any]) -> dict[str, Any]:
+    """A clash whose concessions' briefs are without health notes: who takes one up puts them in again."""
+    concessions = [{**one, "brief": without_health(one["brief"])} for one in document["concessions"]]
+    return {**document, "concessions": concessions}
 
 
 class _Watch:
@@ -52,5 +59,5 @@ class _Watch:
         self._telling.progress(
             index=round(progress.best.stimulus, 1),
             gap=round(max(0.0, gap), 2) if math.isfinite(gap) else None,
-            document=changed_week_document({}, self._parsed, progress.best),
+            document=changed_week_document({}, self._parsed, progress.best, swaps={}),
         )

@@ -39,7 +39,7 @@ def changed_week_document(
     """The changed week; cautions and clearance are in it only if they were in the document it came from.
 
     `loads` takes the place of what is said of the loads that the brief's lifts give, `swaps` that of every line's
-    swaps.
+    swaps: where they are known, or none are to be looked for.
     """
     client = document.get("brief", {}).get("client")
     private = isinstance(client, Mapping) and any(client.get(key) for key in PRIVATE)

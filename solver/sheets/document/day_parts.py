@@ -31,7 +31,7 @@ def day_part(evaluated: EvaluatedWeek, day: int, swaps: CardSwaps, loads: SaidLo
         "seconds_by_kind": seconds_by_kind(evaluated, day),
         "entries": [
             {
-                **line_part(evaluated, line, swaps[day, line.place]),
+                **line_part(evaluated, line, swaps.get((day, line.place), ())),
                 "group": label.letter,
                 "place": label.place,
                 "ramp_up_sets": len(ramps.get(line.place, ())),

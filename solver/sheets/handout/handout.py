@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
@@ -35,8 +38,11 @@ def handout_of(
     start: date | None = None,
     where: str = "week",
     clearance_due: bool = True,
+    resolved: ResolvedBrief | None = None,
 ) -> Handout:
     """The handout of a week's document; raises UsageFault with every fault.
+
+    `resolved` is its brief as it was resolved, where that is at hand.
 
     While its client needs a clearance that is not recorded it raises SetwrightError, unless `clearance_due` is
     False: for a copy that stays with the coach.
@@ -45,7 +51,7 @@ def handout_of(
     brief, said = read.parsed.brief, read.document
     if clearance_due:
         _refuse_uncleared(said, brief, catalogue, where)
-    evaluated = EvaluatedWeek(resolve(brief, catalogue), read.week)
+    evaluated = EvaluatedWeek(resolved or resolve(brief, catalogue), read.week)
     faults = foreign_figures(said, evaluated, where)
     if faults:
         raise UsageFault(faults)
@@ -71,6 +77,12 @@ def handout_of(
         any_order=brief.any_order,
         on_loads=() if brief.lifts is None else notes_on_loads(line.load for day in said.days for line in day.entries),
     )
+
+
+def private_document(document: Mapping[str, Any], brief: Brief) -> dict[str, Any]:
+    """A week's document with the brief that it was planned by, health notes included, by which its figures are
+    checked; the handout takes them out again."""
+    return {**document, "brief": raw_of(brief), "private_left_out": False}
 
 
 def _refuse_uncleared(said: WeekDocument, brief: Brief, catalogue: Catalogue, where: str) -> None:

@@ -61,15 +61,22 @@ def _opening(found: tuple[Alternative, ...], asked: int, share: float) -> str:
 
 def _about(place: int, other: Alternative, width: int) -> list[str]:
     """One alternative's cost and differences."""
+    price, *differences = alternative_words(other)
+    lines = wrapped(f"Alternative {place}: score {other.audit.score:.1f}, {price}.", width)
+    for said in differences:
+        lines += wrapped(f"  {said}", width, "    ")
+    return lines
+
+
+def alternative_words(other: Alternative) -> tuple[str, ...]:
+    """What an alternative costs, then what it has instead, what it leaves out and whose weekly sets it changes."""
     catalogue = other.audit.evaluated.resolved.catalogue
-    lines = wrapped(f"Alternative {place}: score {other.audit.score:.1f}, {_price(other)}.", width)
-    for word, ids in (("Has instead", other.gains), ("Leaves out", other.lacks)):
-        if ids:
-            lines += wrapped(f"  {word}: {listed(catalogue.exercises[e].name for e in ids)}", width, "    ")
+    names = (("Has instead", other.gains), ("Leaves out", other.lacks))
+    found = [f"{word}: {listed(catalogue.exercises[e].name for e in ids)}" for word, ids in names if ids]
     if other.muscles:
         sets = listed(f"{more:+g} {muscle_name(catalogue, m)}" for m, more in other.muscles)
-        lines += wrapped(f"  Weekly sets: {sets}", width, "    ")
-    return lines
+        found.append(f"Weekly sets: {sets}")
+    return _price(other), *found
 
 
 def _price(other: Alternative) -> str:

@@ -23,8 +23,15 @@ Lines = Mapping[tuple[int, int], str]
 """(class, day) -> the exercise of that class that stands on the day."""
 
 
-def reoptimised_lines(resolved: ResolvedBrief, week: Week, keep: tuple[tuple[int, str], ...] = ()) -> Audit | None:
+def reoptimised_lines(
+    resolved: ResolvedBrief,
+    week: Week,
+    keep: tuple[tuple[int, str], ...] = (),
+    sets: Mapping[tuple[int, str], int] | None = None,
+) -> Audit | None:
     """The best week of these lines on these days; lines not in `keep`, (day, exercise id), may be left out.
+
+    `sets` holds the number of sets that a line of `keep` is done at, where it may not be another.
 
     None when no way of doing them, with `keep` among them, passes the audit. The same week gives the same answer.
     """
@@ -32,7 +39,7 @@ def reoptimised_lines(resolved: ResolvedBrief, week: Week, keep: tuple[tuple[int
     lines = _lines_of(instance, week)
     model = day_model(instance, _columns_of(instance, week, lines))
     for day, exercise in keep:
-        if (here := _columns_with(model, lines, day, exercise)) is None:
+        if (here := _columns_with(model, lines, day, exercise, (sets or {}).get((day, exercise)))) is None:
             return None
         model.constrain("kept", here, low=1)
     cp_sat = CpSatModel(model)
@@ -73,10 +80,14 @@ def _pairs_of(entries: tuple[Entry, ...]) -> Iterator[tuple[str, str]]:
             yield entry.exercise, entry.partner
 
 
-def _columns_with(model: LinearModel, lines: Lines, day: int, exercise: str) -> dict[int, int] | None:
-    """The columns that hold an exercise on a day, or None where there are none."""
+def _columns_with(model: LinearModel, lines: Lines, day: int, exercise: str, sets: int | None) -> dict[int, int] | None:
+    """The columns that hold an exercise on a day, at so many sets if any are named, or None where there are none."""
     mine = {key for key, name in lines.items() if name == exercise and key[1] == day}
-    here = {j: 1 for j, c in enumerate(model.columns) if any((a.cls, c.group) in mine for a in c.assignments)}
+    here = {
+        j: 1
+        for j, c in enumerate(model.columns)
+        if any((a.cls, c.group) in mine and sets in (None, a.prescription.sets) for a in c.assignments)
+    }
     return here or None
 
 

@@ -110,12 +110,12 @@ def ways(audited: Audit, line: Line, exercise: Exercise) -> Iterator[tuple[int, 
 def _with_room(audited: Audit, line: Line, exercises: Iterable[Exercise], most: int) -> list[Swap]:
     """Swaps that only the day's minutes forbid, each with the cut of another line that lets it fit at least cost."""
     full = (swap for swap in refused(audited, line, exercises) if rules_broken(swap) == (TIME,))
-    found = (_with_cut(line, swap) for swap in full)
+    found = (with_cut(line, swap) for swap in full)
     return list(islice((swap for swap in found if swap is not None), most))
 
 
-def _with_cut(line: Line, swap: Swap) -> Swap | None:
-    """A swap with room made for it."""
+def with_cut(line: Line, swap: Swap) -> Swap | None:
+    """A swap into a full day with the cut of another line that makes room; None where no cut does."""
     made = room_for(swap.effect.before, swap.effect.after, line.day.index, swap.exercise.id)
     return None if made is None else replace(swap, effect=made[1], room=made[0])
 

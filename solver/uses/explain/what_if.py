@@ -16,8 +16,8 @@ from setwright.solver.planning import Reoptimised, Unsolved, reoptimise
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import Limits
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.uses.edits.editing import without
 from setwright.solver.uses.edits.effects import Effect, effect
+from setwright.solver.uses.edits.leaving_out import emptied, left_out
 from setwright.solver.uses.edits.pinning import with_pin
 from setwright.solver.uses.edits.swaps import swapped
 from setwright.solver.uses.explain.bottlenecks import new_line
@@ -69,22 +69,6 @@ def solved_without(found: Audit, line: Line, limits: Limits, stopped: Stopped = 
 def _keeps_rules(before: Audit, after: Audit) -> bool:
     """Whether nothing but a pin is newly broken."""
     return all(f.rule == "pinned" for f in Effect(before, after).broken)
-
-
-def emptied(found: Audit, exercise: str) -> Week:
-    """The week without an exercise on any day, the rest as it is."""
-    now = found
-    while any(line.exercise.id == exercise for line in now.evaluated.lines):
-        line = next(line for line in now.evaluated.lines if line.exercise.id == exercise)
-        now = audit(now.evaluated.resolved, without(now.evaluated, line))
-    return now.evaluated.week
-
-
-def left_out(brief: Brief, exercise: str) -> Brief:
-    """The brief that avoids an exercise; pins and likings of it are dropped."""
-    pins = tuple(pin for pin in brief.pins if exercise not in (pin.exercise, pin.pair_with))
-    like = tuple(word for word in brief.like if word != exercise)
-    return brief.model_copy(update={"avoid": (*brief.avoid, exercise), "pins": pins, "like": like})
 
 
 # ---- with

@@ -101,7 +101,7 @@ def swaps_document(audited: Audit, found: tuple[RankedSwaps, ...]) -> dict[str, 
             {
                 "entry": address(audited.evaluated, one.line),
                 "exercise": one.line.exercise.id,
-                "swaps": [_swap_document(swap) for swap in one.swaps],
+                "swaps": [swap_document(swap) for swap in one.swaps],
                 "refused": [{"exercise": s.exercise.id, "breaks": list(rules_broken(s))} for s in one.refused],
             }
             for one in found
@@ -109,7 +109,7 @@ def swaps_document(audited: Audit, found: tuple[RankedSwaps, ...]) -> dict[str, 
     }
 
 
-def _swap_document(swap: Swap) -> dict[str, Any]:
+def swap_document(swap: Swap) -> dict[str, Any]:
     entry = swap.entry
     return {
         "exercise": swap.exercise.id,
