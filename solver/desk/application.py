@@ -11,7 +11,7 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import clients, weeks
+from setwright.solver.desk import clients, trade_offs, variants, weeks
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
 from setwright.solver.desk.pages import DATA, environment, refused
@@ -31,6 +31,8 @@ def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Star
         routes=[
             *clients.ROUTES,
             *weeks.ROUTES,
+            *trade_offs.ROUTES,
+            *variants.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],
@@ -39,4 +41,5 @@ def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Star
         lifespan=lifespan,
     )
     app.state.desk, app.state.house = desk, environment()
+    app.state.house.filters |= trade_offs.filters(desk.catalogue) | variants.FILTERS
     return app

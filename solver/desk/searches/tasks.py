@@ -15,4 +15,30 @@ def _week() -> Run:
     return find_week
 
 
-TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType({"week": _week})
+def _compare() -> Run:
+    from setwright.solver.desk.trade_offs.search_compare import compare_goals
+
+    return compare_goals
+
+
+def _curve() -> Run:
+    from setwright.solver.desk.trade_offs.search_curve import search_curve
+
+    return search_curve
+
+
+def _season() -> Run:
+    from setwright.solver.desk.trade_offs.search_season import search_season
+
+    return search_season
+
+
+def _variants() -> Run:
+    from setwright.solver.desk.variants.run_template import run_template
+
+    return run_template
+
+
+TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType(
+    {"week": _week, "compare": _compare, "curve": _curve, "season": _season, "variants": _variants}
+)

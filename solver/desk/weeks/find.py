@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
+from types import MappingProxyType
+from typing import Any, Final
 
 from starlette.requests import Request
 from starlette.responses import Response
@@ -16,6 +19,17 @@ from setwright.solver.desk.pages import go_to
 from setwright.solver.desk.weeks.dates import monday_said
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.sheets.document.week_model import SCHEMA
+from setwright.solver.sheets.html.beside import COMPARE, CURVE
+
+
+WHY: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        SCHEMA: "found on the desk",
+        COMPARE: "chosen among goals on the desk",
+        CURVE: "chosen by what time buys on the desk",
+    }
+)
+"""Schema of what a search found -> why a week of it was kept."""
 
 
 def find(request: Request, fields: Fields) -> Response:
@@ -35,11 +49,29 @@ def keep(request: Request, fields: Fields) -> Response:
     """Keep the week that a search found, from a Monday on; raises UsageFault where it found none."""
     desk = desk_of(request)
     search = desk.crew.search(fields.get("found", ""))
-    document = None if search is None else search.told.document
-    if document is None or document.get("schema") != SCHEMA:
+    whole = None if search is None else search.told.document
+    document = part_at(whole, fields.get("part", ""))
+    if document is None:
         raise UsageFault(Fault("week", "there is none to keep", "find one first"))
+    why = WHY.get(str(whole and whole.get("schema")), WHY[SCHEMA])
     monday: date = monday_said(fields.get("starts", ""))
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        keep_week(book, client, monday, document, "found on the desk")
+        keep_week(book, client, monday, document, why)
     return go_to(request, f"/clients/{client.code}/weeks/{monday}")
+
+
+def part_at(document: object, part: str) -> Mapping[str, Any] | None:
+    """The week that stands in a document at a part such as `cases/1/week`, the document itself where none is named.
+
+    None where there is none.
+    """
+    found = document
+    for step in part.split("/") if part else ():
+        if isinstance(found, Mapping):
+            found = found.get(step)
+        elif isinstance(found, list | tuple) and step.isdecimal() and int(step) < len(found):
+            found = found[int(step)]
+        else:
+            return None
+    return found if isinstance(found, Mapping) and found.get("schema") == SCHEMA else None

@@ -24,7 +24,10 @@ class VariantRow:
     index: float | None = None
     score: float | None = None
     gap_share: float | None = None
+    interval: tuple[int, int] | None = None
     minutes: int | None = None
+    """Minutes a week that are used, and those that are given."""
+    given: int | None = None
     exercises: tuple[str, ...] = ()
     extends: str = ""
     kept: int = 0
@@ -72,6 +75,8 @@ def _row_of(variant: Variant, data: bytes | None) -> VariantRow:
         score=week["score"],
         gap_share=week["gap_share"],
         minutes=sum(whole_minutes(day["seconds"]) for day in week["days"] if day["entries"]),
+        interval=(week["interval"][0], week["interval"][1]),
+        given=sum(day["minutes"] for day in week["brief"]["days"]),
         exercises=tuple(sorted({intern(e["exercise"]) for day in week["days"] for e in day["entries"]})),
         extends=kept["name"],
         kept=len(kept["kept"]),
@@ -105,7 +110,7 @@ def summary(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> str:
 
 
 def ended(row: VariantRow) -> str:
-    """How a variant ended, in a coach\'s word."""
+    """How a variant ended, in a coach's word."""
     return "impossible" if row.end == CLASH else row.end
 
 
