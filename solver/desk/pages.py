@@ -14,6 +14,7 @@ from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Re
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
 from setwright.solver.sheets.charts.drawing import number
+from setwright.solver.sheets.common.caution import CAUTION
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
@@ -24,7 +25,7 @@ def environment() -> Environment:
     house = Environment(
         autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
     )
-    house.globals |= {"number": number, "version": own_version(), "today": date.today}
+    house.globals |= {"number": number, "version": own_version(), "today": date.today, "caution": CAUTION}
     house.filters |= {"clock": clock, "day": day_words}
     return house
 

@@ -21,7 +21,6 @@ from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.sheets.document.week_model import SCHEMA
 from setwright.solver.sheets.html.beside import COMPARE, CURVE
 
-
 WHY: Final[Mapping[str, str]] = MappingProxyType(
     {
         SCHEMA: "found on the desk",
