@@ -1,4 +1,4 @@
-"""The run of a template, as a task of a search process: its variants one after the other, each stored as it is found."""
+"""A run of a template, as a task of a search process: variants one after the other, each stored as it is found."""
 
 from __future__ import annotations
 

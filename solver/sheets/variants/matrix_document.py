@@ -9,7 +9,7 @@ from statistics import mean
 from typing import Any, Final
 
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.variants.variant_rows import AxisStep, VariantRow, axis_steps, ended, line_words, summary
+from setwright.solver.sheets.variants.variant_rows import AxisStep, VariantRow, axis_steps, counted_ends, ended, line_words
 from setwright.solver.uses.variants.matrix import VariantMatrix, file_stem
 
 SCHEMA: Final = "setwright.matrix/1"
@@ -47,7 +47,7 @@ def matrix_document(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> dict
     return {
         "schema": SCHEMA,
         "title": matrix.title,
-        "summary": summary(matrix, rows),
+        "summary": counted_ends(rows),
         "share": matrix.share,
         "axes": [{"axis": axis, "labels": list(labels)} for axis, labels in matrix.axes],
         "across": list(axes.get(ACROSS, ("",))),

@@ -56,9 +56,15 @@ def _environment() -> Environment:
     house = Environment(
         autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
     )
-    house.globals |= {"number": number, "down_words": _down_words}
+    house.globals |= {"number": number, "down_words": _down_words, "scale_of": _scale_of}
     house.filters |= {"signed": lambda value: f"{value:+.1f}", "points": lambda value: f"{value:.1f}"}
     return house
+
+
+def _scale_of(document: Mapping[str, Any]) -> float:
+    """Parts of a hundred to an index point, so that every interval fits on a line of a hundred parts."""
+    fields = [field for grid in document["grids"] for row in grid["rows"] for field in row["fields"]]
+    return 100.0 / max([1.0, *(field["interval"][1] for field in fields if field and field["interval"])])
 
 
 def _down_words(label: str) -> str:

@@ -99,14 +99,19 @@ def axis_steps(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> Iterator[
 
 
 def summary(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> str:
+    """The title, and how many of which end."""
+    title = f"{matrix.title}: " if matrix.title else ""
+    return f"{title}{counted_ends(rows)}"
+
+
+def counted_ends(rows: tuple[VariantRow, ...]) -> str:
     """How many of which end."""
     ends = [row.end for row in rows]
     words = {CLASH: "impossible"}
     counted = [
         f"{ends.count(end)} {words.get(end, end)}" for end in dict.fromkeys(sorted(ends, key=lambda e: e != SOLVED))
     ]
-    title = f"{matrix.title}: " if matrix.title else ""
-    return f"{title}{len(rows)} variants, {listed(counted)}."
+    return f"{len(rows)} variant{'s' if len(rows) != 1 else ''}, {listed(counted)}."
 
 
 def ended(row: VariantRow) -> str:
