@@ -56,4 +56,3 @@ def asked(browser: TestClient, address: str) -> Task:
     crew.stop(search)
     task: Task = search.task
     return task
-

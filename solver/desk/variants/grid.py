@@ -11,10 +11,20 @@ from starlette.responses import Response
 
 from setwright.solver.sheets.variants.matrix_page import grid_css, grid_markup
 
+BESIDE: Final = ("pdf", "xlsx", "html")
+"""The sheets that each field leads to."""
+
 
 def variants_grid(document: Mapping[str, Any], name: str) -> Markup:
     """The grids and steps of a matrix's document."""
-    return grid_markup(document, lambda field: f"/templates/{name}/weeks/{field['file']}")
+
+    def week_page(field: Mapping[str, Any]) -> str:
+        return f"/templates/{name}/weeks/{field['file']}"
+
+    def sheets(field: Mapping[str, Any]) -> list[tuple[str, str]]:
+        return [(kind, f"{week_page(field)}/{kind}") for kind in BESIDE]
+
+    return grid_markup(document, week_page, sheets)
 
 
 def styles(request: Request) -> Response:

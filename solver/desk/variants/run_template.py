@@ -31,7 +31,7 @@ def run_template(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Te
     write_manifest(store, matrix)
 
     def document() -> dict[str, Any]:
-        return {**matrix_document(matrix, read_variant_rows(matrix, store)), "name": arguments["name"]}
+        return {**matrix_document(matrix, read_variant_rows(matrix, store)), "name": arguments["called"]}
 
     def tell(_: object = None) -> None:
         if telling.due():

@@ -6,6 +6,7 @@ import tomllib
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
+from unicodedata import normalize
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
@@ -14,12 +15,13 @@ from setwright.catalogue.toml_text import toml_tables
 from setwright.solver.atomic import write_file
 from setwright.solver.batch.planned_matrix import planned_matrix
 from setwright.solver.desk.desk import Desk
-from setwright.solver.uses.variants.matrix import VariantMatrix, file_stem
+from setwright.solver.uses.variants.matrix import VariantMatrix
 from setwright.solver.uses.variants.result_store import ResultStore
 from setwright.solver.uses.variants.template import MOST_BYTES, template_of
 
 ENDING: Final = ".toml"
-RESERVED: Final = ("grid-css",)
+MOST_LETTERS: Final = 60
+"""Of a template's name."""
 
 
 @dataclass(frozen=True)
@@ -87,7 +89,7 @@ def usual_name(text: str) -> str:
 
 
 def safe_name(said: str) -> str:
-    """A name as a file and an address take it; empty where nothing is left of it."""
-    stem = file_stem(said) if said.strip() else ""
-    plain = "".join(letter if letter.isascii() and letter.isalnum() else "-" for letter in stem).strip("-")[:60]
-    return "" if plain in RESERVED else plain
+    """A name as a file and an address take it: small Latin letters, digits and hyphens; empty where none is left."""
+    plain = normalize("NFKD", said).casefold().encode("ascii", "ignore").decode()
+    words = "".join(letter if letter.isalnum() else " " for letter in plain).split()
+    return "-".join(words)[:MOST_LETTERS].strip("-")

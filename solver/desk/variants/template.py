@@ -43,7 +43,7 @@ def show(request: Request) -> Response:
         plan, times = None, {}
         faults = [{"where": fault.where, "said": fault.said, "remedy": fault.remedy} for fault in error.faults]
     latest = desk.crew.latest(ASKER, "variants")
-    running = latest is not None and not latest.told.ended and latest.task.arguments["name"] == name
+    running = latest is not None and not latest.told.ended and latest.task.arguments["called"] == name
     document = {
         "schema": SCHEMA,
         "name": name,
@@ -79,7 +79,7 @@ def run(request: Request, fields: Fields) -> Response:
         said = f"makes {count} variants, at most {MOST_VARIANTS} are run here"
         remedy = "leave some out with [[exclude]], or run it with `setwright variants run`"
         raise UsageFault(Fault(f"template {name}", said, remedy))
-    arguments = {"name": name, "template": str(shelf.path(name)), "folder": str(shelf.results(name).folder)}
+    arguments = {"called": name, "template": str(shelf.path(name)), "folder": str(shelf.results(name).folder)}
     task = desk.task("variants", search=effort, overlay=desk.overlay, **arguments)
     return go_to(request, f"/searches/{desk.crew.ask(ASKER, task).id}")
 

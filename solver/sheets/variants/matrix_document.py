@@ -9,7 +9,14 @@ from statistics import mean
 from typing import Any, Final
 
 from setwright.solver.sheets.common.json_values import rounded
-from setwright.solver.sheets.variants.variant_rows import AxisStep, VariantRow, axis_steps, counted_ends, ended, line_words
+from setwright.solver.sheets.variants.variant_rows import (
+    AxisStep,
+    VariantRow,
+    axis_steps,
+    counted_ends,
+    ended,
+    line_words,
+)
 from setwright.solver.uses.variants.matrix import VariantMatrix, file_stem
 
 SCHEMA: Final = "setwright.matrix/1"

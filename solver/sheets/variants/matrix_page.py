@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
@@ -19,6 +19,8 @@ DATA: Final = Path(__file__).parents[1] / "data"
 NAMES: Final[Mapping[str, tuple[str, str]]] = {"days": ("day", "days"), "minutes": ("min", "min")}
 Link = Callable[[Mapping[str, Any]], str]
 """From a field of the document to the address of its week's page; empty where there is none."""
+Sheets = Callable[[Mapping[str, Any]], Sequence[tuple[str, str]]]
+"""From a field to (kind, address) of each of its week's sheets."""
 
 
 def matrix_page(document: Mapping[str, Any], link: Link = lambda field: "") -> bytes:
@@ -37,11 +39,11 @@ def matrix_page(document: Mapping[str, Any], link: Link = lambda field: "") -> b
     return UNFIT.sub("\ufffd", text).encode()
 
 
-def grid_markup(document: Mapping[str, Any], link: Link) -> Markup:
+def grid_markup(document: Mapping[str, Any], link: Link, sheets: Sheets = lambda field: ()) -> Markup:
     """The grids and steps alone, to stand on a page that loads `grid_css`; needs the extra `page`."""
     from markupsafe import Markup
 
-    return Markup(_environment().get_template("matrix_grid.html").render(d=document, link=link))
+    return Markup(_environment().get_template("matrix_grid.html").render(d=document, link=link, sheets=sheets))
 
 
 def grid_css() -> str:
