@@ -66,7 +66,8 @@ def _environment() -> Environment:
 def _scale_of(document: Mapping[str, Any]) -> float:
     """Parts of a hundred to an index point, so that every interval fits on a line of a hundred parts."""
     fields = [field for grid in document["grids"] for row in grid["rows"] for field in row["fields"]]
-    return 100.0 / max([1.0, *(field["interval"][1] for field in fields if field and field["interval"])])
+    highs = [float(field["interval"][1]) for field in fields if field and field["interval"]]
+    return 100.0 / max([1.0, *highs])
 
 
 def _down_words(label: str) -> str:
