@@ -17,6 +17,9 @@ from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.secondary.fewest_minutes import ShortestWeek
 from setwright.solver.search.stopping import EndedBy
 from setwright.solver.sheets.document.week_reader import read_week
+from setwright.solver.sheets.handout.coach import Coach
+from setwright.solver.sheets.handout.handout import handout_of
+from setwright.solver.sheets.handout.values import Handout
 from setwright.solver.sheets.screen.week_table import week_text
 from setwright.solver.uses.variants.matrix import Variant, VariantMatrix
 from setwright.solver.uses.variants.result_store import ResultStore
@@ -28,10 +31,26 @@ def week_texts(
 ) -> Iterator[tuple[Variant, str]]:
     """Each variant that has a week, with the week as text at most `width` letters wide."""
     for variant in matrix.variants:
-        data = store.read(variant.key)
-        found = read_result(data, variant.key) if data else None
-        if found is not None and found["week"] is not None:
-            yield variant, week_text(solved_again(found["week"], catalogue, variant.name), width)
+        week = stored_week(variant, store)
+        if week is not None:
+            yield variant, week_text(solved_again(week, catalogue, variant.name), width)
+
+
+def week_handouts(
+    matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, coach: Coach
+) -> Iterator[tuple[Variant, Handout]]:
+    """Each variant that has a week, with the week as a client is handed it."""
+    for variant in matrix.variants:
+        week = stored_week(variant, store)
+        if week is not None:
+            yield variant, handout_of(week, catalogue, coach, where=variant.name)
+
+
+def stored_week(variant: Variant, store: ResultStore) -> dict[str, Any] | None:
+    """A variant's week as a document; None where it has none."""
+    data = store.read(variant.key)
+    found = read_result(data, variant.key) if data else None
+    return None if found is None else found["week"]
 
 
 def solved_again(document: Mapping[str, Any], catalogue: Catalogue, where: str) -> Solved:

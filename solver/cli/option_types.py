@@ -5,21 +5,19 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 from datetime import date
-from typing import TYPE_CHECKING, Any, Final
+from typing import TYPE_CHECKING, Any
 
 import click
 
 from setwright.catalogue.faults import Fault
 from setwright.catalogue.near import did_you_mean
+from setwright.solver.uses.time_budget.ranges import MOST_AMOUNTS, amounts_from
 
 if TYPE_CHECKING:
     OptionType = click.ParamType[Any]
 else:
     # Generic in later versions of click only.
     OptionType = click.ParamType
-
-MOST_AMOUNTS: Final = 40
-"""Amounts in one range: each may cost a search."""
 
 
 class AmountsType(OptionType):
@@ -44,7 +42,7 @@ class AmountsType(OptionType):
             self.fail(f"{value!r} goes beyond {self.low} to {self.high}; {form}", param, ctx)
         if last < first or step < 1:
             self.fail(f"{value!r} does not rise; {form}", param, ctx)
-        amounts = tuple(dict.fromkeys((*range(first, last + 1, step), last)))
+        amounts = amounts_from(first, last, step)
         if len(amounts) > MOST_AMOUNTS:
             said = f"{value!r} asks for {len(amounts)} weeks, at most {MOST_AMOUNTS}"
             self.fail(f"{said}; take a longer step", param, ctx)

@@ -14,7 +14,7 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import brief, changes, clients, entrance, weeks
+from setwright.solver.desk import brief, changes, clients, entrance, trade_offs, variants, weeks
 from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
@@ -44,6 +44,8 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
             *changes.ROUTES,
             *brief.ROUTES,
             *weeks.ROUTES,
+            *trade_offs.ROUTES,
+            *variants.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],
@@ -53,6 +55,7 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     )
     app.state.desk, app.state.house = desk, environment()
     app.state.house.globals |= {"page_state": page_state, "stamp_field": stamp_field}
+    app.state.house.filters |= trade_offs.filters(desk.catalogue) | variants.FILTERS
     app.state.ending = lambda: False
     return app
 

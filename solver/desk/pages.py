@@ -16,6 +16,7 @@ from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
 from setwright.solver.records.week_at_hand import coming_monday
 from setwright.solver.sheets.charts.drawing import number
+from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.words import weekday_name
 
 DATA: Final = Path(__file__).parent / "data"
@@ -27,7 +28,8 @@ def environment() -> Environment:
     house = Environment(
         autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
     )
-    house.globals |= {"number": number, "version": own_version(), "today": date.today, "coming_monday": coming_monday}
+    house.globals |= {"number": number, "version": own_version(), "today": date.today}
+    house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
     house.filters |= {"clock": clock, "day": day_words, "weekday": weekday_name, "at": moment_words}
     return house
 

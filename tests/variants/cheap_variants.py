@@ -47,7 +47,9 @@ def cheap(task: VariantTask) -> bytes:
         return written_result(task, CLASH, "must vertical-pull", clash={"conflicts": []})
     days = [{"seconds": 60 * (number % 40), "entries": [{"exercise": f"lift-{number % 7}"}]}]
     kept = {"name": task.extends, "kept": ["mon a"], "dropped": [], "added": [], "change": 1, "given_up": 0.5}
-    week = {"stimulus": number % 1000 / 10, "score": number % 900 / 10, "gap_share": 0.01, "days": days}
+    index = number % 1000 / 10
+    week = {"stimulus": index, "score": number % 900 / 10, "gap_share": 0.01, "days": days}
+    week |= {"interval": [round(0.8 * index), round(1.2 * index)], "brief": json.loads(task.brief)}
     return written_result(task, SOLVED, extends=kept if task.previous else None, week=week)
 
 

@@ -20,6 +20,7 @@ from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import AmountsType
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, search_option, wants_json
 from setwright.solver.search.limits import SEARCHES
+from setwright.solver.uses.time_budget.ranges import RANGES
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -34,19 +35,19 @@ USUAL_MINUTES: Final = tuple(range(20, 121, 10))
 @click.argument("brief", nargs=-1, required=True)
 @click.option(
     "--minutes",
-    type=AmountsType(10, 240, 10),
+    type=AmountsType(*RANGES["minutes"]),
     metavar="FROM:TO:STEP",
     help="Minutes a session, such as 20:120:10; what is asked if unsaid.",
 )
 @click.option(
     "--weekly",
-    type=AmountsType(10, 1680, 30),
+    type=AmountsType(*RANGES["weekly"]),
     metavar="FROM:TO:STEP",
     help="Minutes a week over the brief's days, such as 60:240:30.",
 )
 @click.option(
     "--days",
-    type=AmountsType(1, 7, 1),
+    type=AmountsType(*RANGES["days"]),
     metavar="FROM:TO",
     help="Days a week of the brief's minutes, such as 2:6.",
 )

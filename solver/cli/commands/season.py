@@ -24,6 +24,7 @@ from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, GatheredType, SpanType, WholeNumberType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json
+from setwright.solver.uses.season.ranges import BLOCK_WEEKS, SEASON_WEEKS
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -31,10 +32,9 @@ if TYPE_CHECKING:
     from setwright.catalogue.entries import Catalogue
     from setwright.solver.brief.parsed_brief import ParsedBrief
     from setwright.solver.uses.season.season import Season
-    from setwright.solver.uses.season.season_weeks import CalendarRow, SeasonWeek
+    from setwright.solver.uses.season.season_asked import SeasonAsked
+    from setwright.solver.uses.season.season_weeks import CalendarRow
 
-LONGEST: Final = 60
-SHORTEST: Final = 8
 CALENDAR_BYTES: Final = 1_000_000
 NONE_FOUND: Final = "no season was found (stopped)"
 
@@ -52,13 +52,13 @@ NONE_FOUND: Final = "no season was found (stopped)"
 @click.option(
     "--weeks",
     "count",
-    type=GatheredType(WholeNumberType(SHORTEST, LONGEST)),
+    type=GatheredType(WholeNumberType(*SEASON_WEEKS)),
     metavar="N",
-    help=f"Weeks of the season, {SHORTEST} to {LONGEST}; a year if unsaid.",
+    help=f"Weeks of the season, {SEASON_WEEKS[0]} to {SEASON_WEEKS[1]}; a year if unsaid.",
 )
 @click.option(
     "--block-weeks",
-    type=GatheredType(SpanType(2, 12)),
+    type=GatheredType(SpanType(*BLOCK_WEEKS)),
     metavar="FROM-TO",
     help="Weeks that a block may have, its lighter week included, such as 4-6.",
 )
@@ -94,7 +94,6 @@ def command(
     setwright season client.toml --from 2026-01-05 --calendar days.csv --briefs blocks --plot season.svg
     """
     from setwright.solver.sheets.screen.over_time.season import season_text
-    from setwright.solver.uses.season.block_spans import checked_spans
 
     collector = FaultCollector()
     collector.add(gathered_faults(ctx))
@@ -103,15 +102,13 @@ def command(
     lengths = block_weeks or defaults.block_weeks
     count = count or defaults.weeks
     _check_places(collector, (target, plot), folder, _file_names(count // lengths[0]), force)
-    parsed, weeks, turns = _asked(collector, " ".join(brief), start, count, calendar, emphasis, catalogue)
-    if weeks:
-        collector.result_of(lambda: checked_spans(weeks, lengths, catalogue.defaults.block.lighter_sets))
+    parsed, asked = _asked(collector, " ".join(brief), start, count, lengths, calendar, emphasis, catalogue)
     collector.raise_all()
-    assert parsed is not None and turns is not None
+    assert parsed is not None and asked is not None
     say_cautions(parsed, catalogue, wants_json(as_json, target))
     try:
         with Stopping(SEASON_FOLLOWS) as stopping:
-            season = _searched(parsed, weeks, turns, lengths, catalogue, stopping)
+            season = _searched(parsed, asked, catalogue, stopping)
     except LeftBehind:
         say(NONE_FOUND)
         end_process(ExitCode.STOPPED)
@@ -155,13 +152,14 @@ def _asked(
     brief: str,
     start: date | None,
     count: int,
+    block_weeks: tuple[int, int],
     calendar: Path | None,
     emphasis: str | None,
     catalogue: Catalogue,
-) -> tuple[ParsedBrief | None, tuple[SeasonWeek, ...], dict[str, int] | None]:
+) -> tuple[ParsedBrief | None, SeasonAsked | None]:
     """The brief, its weeks by date and its turns, as far as they can be read; faults are collected."""
     from setwright.solver.foreign.season_calendar import read_calendar
-    from setwright.solver.uses.season.season_weeks import weeks_of
+    from setwright.solver.uses.season.season_asked import season_asked
     from setwright.solver.uses.season.turns import places_of, turns_of
 
     parsed = collector.result_of(lambda: brief_from(brief, catalogue))
@@ -179,17 +177,18 @@ def _asked(
         collector.add([Fault("--emphasis", "names no muscle", "write for example delts,quads")])
     if parsed is None:
         collector.result_of(lambda: places_of(words, catalogue))
-        return None, (), None
-    turns = collector.result_of(lambda: turns_of(parsed.brief, words, catalogue))
-    weeks = () if start is None else weeks_of(parsed.brief, start, count, rows)
-    return parsed, weeks, None if turns is None else dict(turns)
+        return None, None
+    if start is None:
+        collector.result_of(lambda: turns_of(parsed.brief, words, catalogue))
+        return parsed, None
+    return parsed, collector.result_of(
+        lambda: season_asked(parsed.brief, start, count, block_weeks, rows, words, catalogue)
+    )
 
 
 def _searched(
     parsed: ParsedBrief,
-    weeks: tuple[SeasonWeek, ...],
-    turns: dict[str, int],
-    lengths: tuple[int, int],
+    asked: SeasonAsked,
     catalogue: Catalogue,
     stopping: Stopping,
 ) -> Season | None:
@@ -205,6 +204,7 @@ def _searched(
         line = ProgressLine()
         try:
             options, tell = SolveOptions(stopped=stopping), _on_progress_line(line)
+            weeks, turns, lengths = asked.weeks, asked.turns, asked.block_weeks
             return done_or_left(lambda: season_of(parsed, weeks, turns, lengths, catalogue, options, tell), stopping)
         except NoReferenceWeek as error:
             raise NoWeekError(error.faults, ExitCode.CLASH) from None

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import click
 
@@ -19,11 +18,7 @@ from setwright.solver.cli.options import (
     search_option,
     wants_json,
 )
-from setwright.solver.search.limits import DEFAULT, SEARCHES
-
-if TYPE_CHECKING:
-    from setwright.catalogue.entries import Catalogue
-    from setwright.solver.uses.variants.matrix import VariantMatrix
+from setwright.solver.search.limits import DEFAULT
 
 
 @click.command("plan", cls=PrintingCommand)
@@ -42,6 +37,7 @@ def command(
     force: bool,
 ) -> None:
     """Show the variants a TEMPLATE makes, how many there are and how long they may take."""
+    from setwright.solver.batch.planned_matrix import matrix_in
     from setwright.solver.sheets.variants.plan_screen import plan_document, plan_text
     from setwright.solver.uses.variants.expected_time import expected_seconds
     from setwright.solver.uses.variants.workers import usable_cores
@@ -54,13 +50,3 @@ def command(
         deliver(plan_document(matrix, search, workers, seconds), target, force)
     else:
         deliver(plan_text(matrix, search, workers, seconds, columns()), target, force)
-
-
-def matrix_in(template: Path, catalogue: Catalogue, search: str) -> VariantMatrix:
-    """The matrix of a template's file; raises UsageFault with every fault of the template."""
-    from setwright.solver.batch.stamp import stamp_of
-    from setwright.solver.rulebook import RULES
-    from setwright.solver.uses.variants.matrix import matrix_of
-    from setwright.solver.uses.variants.template import read_template
-
-    return matrix_of(read_template(template), catalogue, stamp_of(catalogue, SEARCHES[search]), tuple(RULES))

@@ -15,11 +15,11 @@ from setwright.solver.cli.exit_codes import ExitCode
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import ShardType, WholeNumberType
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, search_option
-from setwright.solver.cli.variants.plan import matrix_in
 from setwright.solver.cli.variants.run_words import RunProgress, end_words
 from setwright.solver.search.limits import DEFAULT
 
 if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
     from setwright.solver.uses.variants.dask_workers import TlsFiles
     from setwright.solver.uses.variants.matrix import VariantMatrix
     from setwright.solver.uses.variants.result_store import ResultStore
@@ -63,6 +63,7 @@ def command(
     overlay: Path | None,
 ) -> None:
     """Solve every variant of a TEMPLATE that FOLDER does not hold yet, and write its matrix."""
+    from setwright.solver.batch.planned_matrix import matrix_in
     from setwright.solver.batch.worker import solve_task
     from setwright.solver.uses.variants.manifest import read_earlier, write_manifest
     from setwright.solver.uses.variants.result_store import ResultStore
@@ -70,7 +71,8 @@ def command(
 
     tls = (tls_ca, tls_cert, tls_key)
     _check_workers(cluster, tls, workers)
-    matrix = matrix_in(template, open_catalogue(overlay), search)
+    catalogue = open_catalogue(overlay)
+    matrix = matrix_in(template, catalogue, search)
     store = ResultStore(folder)
     store.open()
     _tell_of_another(read_earlier(folder), matrix, folder, tidy)
@@ -89,7 +91,7 @@ def command(
             crew.close(at_once)
     if tidy and shard == (1, 1):
         _remove_earlier(store, matrix)
-    _finish(matrix, store, tally, shard)
+    _finish(matrix, store, catalogue, tally, shard)
     unfinished = tally.troubled or tally.left
     ctx.exit(ExitCode.STOPPED if stopping.asked else ExitCode.ERROR if unfinished else ExitCode.DONE)
 
@@ -146,17 +148,19 @@ def _remove_earlier(store: ResultStore, matrix: VariantMatrix) -> None:
         say(f"{len(old)} results that the template no longer asks for were removed")
 
 
-def _finish(matrix: VariantMatrix, store: ResultStore, tally: Tally, shard: tuple[int, int]) -> None:
+def _finish(
+    matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, tally: Tally, shard: tuple[int, int]
+) -> None:
     """The matrix in the folder and on standard output; a shard writes it only when it finds every variant there."""
-    from setwright.solver.sheets.variants.matrix_export import matrix_files
+    from setwright.solver.batch.matrix_folder import write_matrix
     from setwright.solver.sheets.variants.matrix_screen import matrix_text
     from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 
     rows = read_variant_rows(matrix, store)
     whole = shard == (1, 1)
     if whole or not any(row.end == "to do" for row in rows):
-        for name, data in matrix_files(matrix, rows).items():
-            store.put(store.folder / name, data)
+        for said in write_matrix(matrix, rows, store, catalogue):
+            say(said)
     if whole:
         print_text(matrix_text(matrix, rows, columns()))
     say(end_words(tally, shard))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -108,33 +107,20 @@ def _write_formats(
 
     Raises UsageFault before anything is written, and SetwrightError where a week cannot be written in a format.
     """
-    from setwright.solver.sheets.formats import FORMATS
+    from setwright.solver.batch.stored_weeks import week_handouts
+    from setwright.solver.sheets.formats import FORMATS, written
     from setwright.solver.uses.variants.matrix import file_stem
 
     endings = [FORMATS[name].ending for name in formats]
     files = tuple(f"{file_stem(variant.name)}.{ending}" for variant in matrix.variants for ending in endings)
     _raise([*undated_faults(formats, coach), *folder_faults(target, files, force)])
     count = 0
-    for name, contents in _files_of_each(matrix, store, catalogue, formats, coach):
-        deliver_all({f"{file_stem(name)}.{ending}": data for ending, data in contents.items()}, target, force, True)
+    for variant, handout in week_handouts(matrix, store, catalogue, coach):
+        stem = file_stem(variant.name)
+        contents = {f"{stem}.{FORMATS[name].ending}": written(name, handout) for name in formats}
+        deliver_all(contents, target, force, True)
         count += 1
     return count
-
-
-def _files_of_each(
-    matrix: VariantMatrix, store: ResultStore, catalogue: Catalogue, formats: tuple[str, ...], coach: Coach
-) -> Iterator[tuple[str, dict[str, bytes]]]:
-    """Each variant that has a week: its name, and ending -> bytes."""
-    from setwright.solver.sheets.formats import FORMATS, written
-    from setwright.solver.sheets.handout.handout import handout_of
-    from setwright.solver.uses.variants.results import read_result
-
-    for variant in matrix.variants:
-        data = store.read(variant.key)
-        found = read_result(data, variant.key) if data else None
-        if found is not None and found["week"] is not None:
-            handout = handout_of(found["week"], catalogue, coach, where=variant.name)
-            yield variant.name, {FORMATS[name].ending: written(name, handout) for name in formats}
 
 
 def _raise(faults: list[Fault]) -> None:

@@ -81,6 +81,12 @@ class Crew:
                 found.watched = time.monotonic()
             return found
 
+    def latest(self, asker: str, name: str) -> Search | None:
+        """The search of a kind that someone asked for last; None where there is none, or it is forgotten."""
+        with self._changed:
+            found = [search for search in self._searches.values() if (search.asker, search.task.name) == (asker, name)]
+            return found[-1] if found else None
+
     def after(self, search: Search, count: int, seconds: float) -> Told:
         """How a search stands, as soon as it has told more than `count` times, or when the seconds are over."""
         with self._changed:

@@ -33,6 +33,39 @@ def _question() -> Run:
     return answer
 
 
+def _compare() -> Run:
+    from setwright.solver.desk.trade_offs.search_compare import compare_goals
+
+    return compare_goals
+
+
+def _curve() -> Run:
+    from setwright.solver.desk.trade_offs.search_curve import search_curve
+
+    return search_curve
+
+
+def _season() -> Run:
+    from setwright.solver.desk.trade_offs.search_season import search_season
+
+    return search_season
+
+
+def _variants() -> Run:
+    from setwright.solver.desk.variants.run_template import run_template
+
+    return run_template
+
+
 TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType(
-    {"week": _week, "settle": _settle, "others": _others, "question": _question}
+    {
+        "week": _week,
+        "settle": _settle,
+        "others": _others,
+        "question": _question,
+        "compare": _compare,
+        "curve": _curve,
+        "season": _season,
+        "variants": _variants,
+    }
 )

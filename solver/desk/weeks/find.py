@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import date
-from typing import Any
+from types import MappingProxyType
+from typing import Any, Final
 
 from starlette.requests import Request
 from starlette.responses import Response
@@ -22,8 +23,16 @@ from setwright.solver.records.week_at_hand import read_kept_week
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.sheets.document.changed_week import NO_SEARCH, changed_week_document
 from setwright.solver.sheets.document.week_model import SCHEMA
+from setwright.solver.sheets.html.beside import COMPARE, CURVE
 
-FOUND = "found on the desk"
+WHY: Final[Mapping[str, str]] = MappingProxyType(
+    {
+        SCHEMA: "found on the desk",
+        COMPARE: "chosen among goals on the desk",
+        CURVE: "chosen by what time buys on the desk",
+    }
+)
+"""Schema of what a search found -> why a week of it was kept."""
 
 
 def find(request: Request, fields: Fields) -> Response:
@@ -38,17 +47,16 @@ def find(request: Request, fields: Fields) -> Response:
 def keep(request: Request, fields: Fields) -> Response:
     """Keep the week that a search found, from a Monday on; raises UsageFault where it found none.
 
-    `rank` names one of the alternatives that it found beside it.
+    `part` names a week inside what was found, `rank` one of the alternatives beside it.
     """
     desk = desk_of(request)
     search = _ended(desk, fields)
-    document = _chosen(search.told.document or {}, fields.get("rank", ""))
-    if document.get("schema") != SCHEMA:
-        raise UsageFault(Fault("week", "there is none to keep", "find one first"))
+    whole = search.told.document or {}
+    document = _chosen(whole, fields.get("part", ""), fields.get("rank", ""))
+    why = search.task.arguments.get("why") or WHY.get(str(whole.get("schema")), WHY[SCHEMA])
     monday: date = monday_said(fields.get("starts", ""))
     with desk.book() as book:
         client = _same_client(book, request, search)
-        why = search.task.arguments.get("why", FOUND)
         keep_week(book, client, monday, _whole(book, client, document, desk), why)
     return go_to(request, f"/clients/{client.code}/weeks/{monday}")
 
@@ -104,15 +112,34 @@ def _same_client(book: Book, request: Request, search: Search) -> Client:
     return client
 
 
-def _chosen(document: Mapping[str, Any], rank: str) -> Mapping[str, Any]:
-    """The week itself, or the alternative of a rank in its place; raises UsageFault."""
+def _chosen(document: Mapping[str, Any], part: str, rank: str) -> Mapping[str, Any]:
+    """The week at a part of what was found, or the alternative of a rank in its place; raises UsageFault."""
     if not rank:
-        return document
+        found = part_at(document, part)
+        if found is None:
+            raise UsageFault(Fault("week", "there is none to keep", "find one first"))
+        return found
     other = next((one for one in document.get("alternatives", ()) if str(one["rank"]) == rank), None)
     if other is None:
         raise UsageFault(Fault("rank", f"got {rank!r}, expected the rank of an alternative"))
     own = {key: value for key, value in document.items() if key != "alternatives"}
     return {**own, "days": other["days"], "made_by": {**document["made_by"], "limits": NO_SEARCH}}
+
+
+def part_at(document: object, part: str) -> Mapping[str, Any] | None:
+    """The week that stands in a document at a part such as `cases/1/week`, the document itself where none is named.
+
+    None where there is none.
+    """
+    found = document
+    for step in part.split("/") if part else ():
+        if isinstance(found, Mapping):
+            found = found.get(step)
+        elif isinstance(found, list | tuple) and step.isdecimal() and int(step) < len(found):
+            found = found[int(step)]
+        else:
+            return None
+    return found if isinstance(found, Mapping) and found.get("schema") == SCHEMA else None
 
 
 def _whole(book: Book, client: Client, document: Mapping[str, Any], desk: Desk) -> Mapping[str, Any]:

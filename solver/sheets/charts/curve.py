@@ -7,6 +7,8 @@ from collections.abc import Sequence
 from setwright.solver.sheets.charts.drawing import SMALL, ChartStyle, label, number, picture, rule, ticks
 
 TOP, DEEP, LEFT = 22.0, 190.0, 34.0
+ROOM = 26.0
+"""What a point's figure takes to its right."""
 
 
 def curve_chart(
@@ -51,7 +53,8 @@ def curve_chart(
     marks.append(f'<polyline class="curve" points="{joined}" fill="none" stroke="{style.ink}" stroke-width="2"/>')
     for x, y in spots:
         marks.append(f'<circle class="point" cx="{number(x_of(x))}" cy="{number(y_of(y))}" r="3"/>')
-        marks.append(label(x_of(x) + 6, y_of(y) + 13, f"{y:.0f}", size=SMALL))
+        side, shift = ("end", -6) if x_of(x) + ROOM > style.width else ("start", 6)
+        marks.append(label(x_of(x) + shift, y_of(y) + 13, f"{y:.0f}", side, SMALL))
     said = "; ".join(f"{x:g} {style.word(across)}: {style.word(up)} {y:g}" for x, y in spots)
     said += f"; {style.word('bend at')} {bend:g}" if bend is not None else ""
     return picture(style, foot + 34, style.word("What a week's minutes buy"), said, marks)

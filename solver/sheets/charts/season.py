@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from setwright.solver.engines.season.problem import HELD, SPECIALISED
 from setwright.solver.sheets.charts.drawing import SMALL, ChartStyle, box, clipped, label, number, picture, rule
 
 if TYPE_CHECKING:
+    from setwright.catalogue.entries import Catalogue
     from setwright.solver.uses.season.season import Season
 
 LEFT, RIGHT, HEAD = 96.0, 26.0, 34.0
@@ -71,6 +72,20 @@ def drawn_season(season: Season) -> str:
     return season_chart(
         names, blocks, season.start, len(season.weeks), ChartStyle("#000000", key="season", width=WIDTH)
     )
+
+
+def chart_of_document(document: Mapping[str, Any], catalogue: Catalogue) -> str:
+    """The same chart of a season's document, in the ink of the page that it stands on."""
+    start = date.fromisoformat(document["first"])
+    blocks = [
+        DrawnBlock(
+            (date.fromisoformat(block["first"]) - start).days // 7,
+            tuple((m["emphasis"], tuple(m["by_week"])) for m in block["muscles"]),
+        )
+        for block in document["blocks"]
+    ]
+    muscles = document["blocks"][0]["muscles"] if document["blocks"] else ()
+    return season_chart([catalogue.muscles[m["muscle"]].name for m in muscles], blocks, start, document["weeks"])
 
 
 def _block(style: ChartStyle, block: DrawnBlock, count: int, across: float, most: float, foot: float) -> list[str]:

@@ -1,22 +1,36 @@
-"""The matrix of variants as files: CSV for a spreadsheet, and one page."""
+"""The matrix of variants as files: CSV for a spreadsheet, and one page where Jinja2 is installed."""
 
 from __future__ import annotations
 
 import csv
 import io
-from html import escape
-from typing import Any
+from importlib.util import find_spec
+from typing import Any, Final
 
-from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.variants.variant_rows import VariantRow, axis_steps, ended, line_words, signed, summary
+from setwright.solver.sheets.variants.matrix_document import matrix_document
+from setwright.solver.sheets.variants.matrix_page import Link, matrix_page
+from setwright.solver.sheets.variants.variant_rows import VariantRow, axis_steps, ended, line_words, signed
 from setwright.solver.uses.variants.matrix import VariantMatrix
 
 TOLD = ("variant", "end", "index", "score", "gap_percent", "minutes", "extends", "lines_kept", "lines_of", "given_up")
 CHANGED = ("from", "to", "varies", "index", "score", "minutes", "exercises_in_common", "exercises")
 
 
-def matrix_files(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> dict[str, bytes]:
-    """matrix.csv, changes.csv and matrix.html, the same bytes for the same results."""
+PAGE: Final = "matrix.html"
+
+
+def page_can_be_written() -> bool:
+    """Whether Jinja2 is installed, the extra `page`."""
+    return find_spec("jinja2") is not None
+
+
+def matrix_files(
+    matrix: VariantMatrix, rows: tuple[VariantRow, ...], link: Link = lambda field: ""
+) -> dict[str, bytes]:
+    """matrix.csv and changes.csv, and matrix.html where Jinja2 is installed; the same bytes for the same results.
+
+    `link` says where a field's week has its page.
+    """
     told = [
         [
             r.variant.name,
@@ -41,11 +55,10 @@ def matrix_files(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> dict[st
         for c in axis_steps(matrix, rows)
     ]  # fmt: skip
     heads = [*TOLD, "dropped", "why_no_week"]
-    return {
-        "matrix.csv": _separated(heads, told),
-        "changes.csv": _separated(list(CHANGED), changed),
-        "matrix.html": _page(matrix, rows, (heads, told), (list(CHANGED), changed)),
-    }
+    files = {"matrix.csv": _separated(heads, told), "changes.csv": _separated(list(CHANGED), changed)}
+    if page_can_be_written():
+        files[PAGE] = matrix_page(matrix_document(matrix, rows), link)
+    return files
 
 
 def _percent(row: VariantRow) -> float | None:
@@ -71,43 +84,3 @@ def _harmless(value: Any) -> Any:
     if not isinstance(value, str) or not value.startswith(("=", "+", "-", "@", "\t", "\r")):
         return "" if value is None else value
     return value if value[1:].replace(".", "", 1).isdigit() else f"'{value}"
-
-
-STYLE = (
-    "body{font-family:sans-serif;margin:2em;max-width:75em}table{border-collapse:collapse;margin:1em 0}"
-    "th,td{border:1px solid #777;padding:.25em .6em;text-align:left}td.n{text-align:right}"
-    "td:first-child{white-space:nowrap}th{background:#eee}"
-)
-
-
-def _page(
-    matrix: VariantMatrix,
-    rows: tuple[VariantRow, ...],
-    told: tuple[list[str], list[list[Any]]],
-    changed: tuple[list[str], list[list[Any]]],
-) -> bytes:
-    """One page that needs nothing else."""
-    title = escape(matrix.title or "Variants")
-    parts = [
-        f'<!DOCTYPE html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<title>{title}</title>',
-        '<meta name="viewport" content="width=device-width, initial-scale=1">',
-        f"<style>{STYLE}</style>\n</head>\n<body>\n<h1>{title}</h1>",
-        f"<p>{escape(summary(matrix, rows))}</p>",
-        _html_table(*told),
-        "<h2>Between neighbours</h2>",
-        _html_table(*changed),
-        f"<p>Caution: {escape(CAUTION)}</p>\n</body>\n</html>\n",
-    ]
-    return "\n".join(parts).encode()
-
-
-def _html_table(heads: list[str], rows: list[list[Any]]) -> str:
-    head = "".join(f"<th>{escape(name.replace('_', ' '))}</th>" for name in heads)
-    body = "\n".join(f"<tr>{''.join(_html_cell(value) for value in row)}</tr>" for row in rows)
-    return f"<table>\n<tr>{head}</tr>\n{body}\n</table>"
-
-
-def _html_cell(value: Any) -> str:
-    said = "" if value is None else f"{value:.1f}" if isinstance(value, float) and abs(value) >= 10 else str(value)
-    plain = said.lstrip("+-").replace(".", "", 1).isdigit()
-    return f'<td class="n">{escape(said)}</td>' if plain else f"<td>{escape(said)}</td>"

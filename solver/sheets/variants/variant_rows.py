@@ -24,7 +24,10 @@ class VariantRow:
     index: float | None = None
     score: float | None = None
     gap_share: float | None = None
+    interval: tuple[int, int] | None = None
     minutes: int | None = None
+    """Minutes a week that are used, and those that are given."""
+    given: int | None = None
     exercises: tuple[str, ...] = ()
     extends: str = ""
     kept: int = 0
@@ -72,6 +75,8 @@ def _row_of(variant: Variant, data: bytes | None) -> VariantRow:
         score=week["score"],
         gap_share=week["gap_share"],
         minutes=sum(whole_minutes(day["seconds"]) for day in week["days"] if day["entries"]),
+        interval=(week["interval"][0], week["interval"][1]),
+        given=sum(day["minutes"] for day in week["brief"]["days"]),
         exercises=tuple(sorted({intern(e["exercise"]) for day in week["days"] for e in day["entries"]})),
         extends=kept["name"],
         kept=len(kept["kept"]),
@@ -94,18 +99,23 @@ def axis_steps(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> Iterator[
 
 
 def summary(matrix: VariantMatrix, rows: tuple[VariantRow, ...]) -> str:
+    """The title, and how many of which end."""
+    title = f"{matrix.title}: " if matrix.title else ""
+    return f"{title}{counted_ends(rows)}"
+
+
+def counted_ends(rows: tuple[VariantRow, ...]) -> str:
     """How many of which end."""
     ends = [row.end for row in rows]
     words = {CLASH: "impossible"}
     counted = [
         f"{ends.count(end)} {words.get(end, end)}" for end in dict.fromkeys(sorted(ends, key=lambda e: e != SOLVED))
     ]
-    title = f"{matrix.title}: " if matrix.title else ""
-    return f"{title}{len(rows)} variants, {listed(counted)}."
+    return f"{len(rows)} variant{'s' if len(rows) != 1 else ''}, {listed(counted)}."
 
 
 def ended(row: VariantRow) -> str:
-    """How a variant ended, in a coach\'s word."""
+    """How a variant ended, in a coach's word."""
     return "impossible" if row.end == CLASH else row.end
 
 

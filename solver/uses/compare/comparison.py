@@ -53,10 +53,14 @@ def compare(
     limits: Limits,
     watch: Watch | None = None,
     stopped: Callable[[], bool] = lambda: False,
+    found: Callable[[Comparison], None] = lambda so_far: None,
 ) -> Comparison:
-    """The briefs planned one after the other and set side by side."""
+    """The briefs planned one after the other and set side by side; `found` is told what stands after each."""
     options = SolveOptions(limits, watch=watch, stopped=stopped, pairs_note=False)
-    ends = tuple(plan(brief.parsed, catalogue, options) for brief in briefs)
+    ends: tuple[End, ...] = ()
+    for brief in briefs:
+        ends = (*ends, plan(brief.parsed, catalogue, options))
+        found(Comparison(tuple(briefs[: len(ends)]), ends, (), None, ()))
     solved = [(i, end) for i, end in enumerate(ends) if isinstance(end, Solved)]
     weeks = [end.audit.evaluated for _, end in solved]
     comparable = len(weeks) > 1 and all(weights(week) == weights(weeks[0]) for week in weeks)

@@ -25,6 +25,8 @@ WALL_LIMITS = 5.0
 """Times a search's own wall-clock limit: a curve is to be the same on a busy machine."""
 Tell = Callable[[int, int], None]
 """Told before each search: the amount, and how many amounts are left."""
+Found = Callable[[Callable[[], TimeCurve]], None]
+"""Told after each search: how the curve of the weeks so far is made, which takes an audit of each."""
 
 
 def curve_of(
@@ -35,6 +37,7 @@ def curve_of(
     limits: Limits,
     tell: Tell | None = None,
     stopped: Callable[[], bool] = lambda: False,
+    found: Found = lambda so_far: None,
 ) -> TimeCurve:
     """The curve over some rising amounts; the same brief, amounts and limits give the same curve.
 
@@ -46,13 +49,18 @@ def curve_of(
     briefs = [(amount, AMOUNTS[kind](parsed, amount)) for amount in amounts]
     states = [PointState(amount, brief, resolve(brief.brief, catalogue)) for amount, brief in briefs]
     options = SolveOptions(limits, wall_clock_limit=seconds, stopped=stopped)
-    found = CurveSearch(states, options, tell or (lambda *_: None))
+    search = CurveSearch(states, options, tell or (lambda *_: None))
+
+    def curve(some: Sequence[PointState]) -> TimeCurve:
+        points = tuple(_point_of(state, limits) for state in some)
+        return TimeCurve(kind, parsed, limits, points, search.searches, search.ended_by, seconds)
+
+    search.searched = lambda: found(lambda: curve([state for state in states if state.best is not None]))
     if kind == "days":
-        found.by_days()
+        search.by_days()
     else:
-        found.by_minutes()
-    points = tuple(_point_of(state, limits) for state in states)
-    return TimeCurve(kind, parsed, limits, points, found.searches, found.ended_by, seconds)
+        search.by_minutes()
+    return curve(states)
 
 
 @dataclass
@@ -94,6 +102,7 @@ class CurveSearch:
     tell: Tell
     searches: int = 0
     ended_by: EndedBy = EndedBy.WORK_LIMIT
+    searched: Callable[[], None] = lambda: None
 
     def by_days(self) -> None:
         """Search each by itself, then take the best of at most so many days."""
@@ -137,6 +146,7 @@ class CurveSearch:
             self.ended_by = outcome.ended_by
         if outcome.best is not None and (start is None or outcome.best.score_units > start.score_units):
             state.best, state.week_of = outcome.best, state.amount
+        self.searched()
 
 
 def _lighter(limits: Limits) -> Limits:

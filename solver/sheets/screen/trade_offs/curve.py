@@ -151,22 +151,23 @@ def drawn_curve(curve: TimeCurve) -> str:
 # ---- the document
 
 
-def curve_document(curve: TimeCurve) -> dict[str, Any]:
-    """The curve as JSON: each amount with its whole week."""
+def curve_document(curve: TimeCurve, weeks: bool = True) -> dict[str, Any]:
+    """The curve as JSON: each amount with its whole week, null everywhere where `weeks` are not wanted."""
     first = next((point.solved for point in curve.points if point.solved), None)
     return {
         "schema": SCHEMA,
         "made_by": None if first is None else made_by(first),
         "by": curve.kind,
-        "rows": [_point_document(curve, i) for i in range(len(curve.points))],
+        "rows": [_point_document(curve, i, weeks) for i in range(len(curve.points))],
         "bend": None if curve.knee is None else curve.points[curve.knee].amount,
         "bend_is": WHAT_BEND_IS,
+        "words": curve_sentences(curve),
         "searches": curve.searches,
         "ended_by": curve.ended_by,
     }
 
 
-def _point_document(curve: TimeCurve, place: int) -> dict[str, Any]:
+def _point_document(curve: TimeCurve, place: int, weeks: bool) -> dict[str, Any]:
     """One amount."""
     point, gain = curve.points[place], curve.gain(place)
     found = point.solved
@@ -182,5 +183,5 @@ def _point_document(curve: TimeCurve, place: int) -> dict[str, Any]:
         "gap": rounded(found.gap) if found is not None and proven else None,
         "gain_per_half_hour": None if gain is None else rounded(gain),
         "week_of": point.week_of,
-        "week": None if found is None else week_document(found),
+        "week": week_document(found) if found is not None and weeks else None,
     }

@@ -88,7 +88,7 @@ def _open(curve: TimeCurve) -> str:
         return ""
     gap, point = max(wide, key=lambda pair: pair[0])
     narrower = {"quick": "normal", "normal": "thorough"}.get(curve.limits.name)
-    advice = f"; --search {narrower} makes it narrower" if narrower else ""
+    advice = f"; a {narrower} search makes it narrower" if narrower else ""
     return (
         "Steps smaller than the gap may come from the search and not from the time: it is widest at "
         f"{point.amount} {UNIT[curve.kind]}, {gap:.1f} points{advice}."
@@ -100,7 +100,8 @@ def _none(curve: TimeCurve) -> str:
     none = [str(point.amount) for point in curve.points if point.solved is None]
     if not none:
         return ""
-    return f"No week was found at {listed(none)} {UNIT[curve.kind]}: `setwright week` on that brief says what clashes."
+    at = f"{listed(none)} {UNIT[curve.kind]}"
+    return f"No week was found at {at}: a search for the week of that brief says what clashes."
 
 
 def _how(curve: TimeCurve) -> list[str]:

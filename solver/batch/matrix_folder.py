@@ -1,0 +1,44 @@
+"""The matrix in the folder of its run: the tables, the page, and a page for each week that it leads to."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any, Final
+
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.batch.stored_weeks import week_handouts
+from setwright.solver.sheets.formats import written
+from setwright.solver.sheets.handout.coach import DEFAULT_COACH
+from setwright.solver.sheets.variants.matrix_export import PAGE, matrix_files, page_can_be_written
+from setwright.solver.sheets.variants.variant_rows import VariantRow
+from setwright.solver.uses.variants.matrix import VariantMatrix, file_stem
+from setwright.solver.uses.variants.result_store import ResultStore
+
+WEEKS: Final = "weeks"
+MOST_WEEKS: Final = 400
+"""Weeks that are given a page each: more than a person leafs through (convention)."""
+
+
+def write_matrix(
+    matrix: VariantMatrix, rows: tuple[VariantRow, ...], store: ResultStore, catalogue: Catalogue
+) -> list[str]:
+    """Write matrix.csv, changes.csv, matrix.html and weeks/NAME.html; what was left out, in words.
+
+    Raises SetwrightError where the folder cannot be written.
+    """
+    paged = page_can_be_written() and len(rows) <= MOST_WEEKS
+    for name, data in matrix_files(matrix, rows, _week_page if paged else lambda field: "").items():
+        store.put(store.folder / name, data)
+    if paged:
+        for variant, handout in week_handouts(matrix, store, catalogue, DEFAULT_COACH):
+            store.put(store.folder / WEEKS / f"{file_stem(variant.name)}.html", written("html", handout))
+        return []
+    if page_can_be_written():
+        said = f"{PAGE} leads to no pages of weeks, because there are more than {MOST_WEEKS} variants"
+        return [f"{said}; `setwright variants sheets` writes them"]
+    return [f"{PAGE} is left out: it needs jinja2, pip install 'setwright[page]'"]
+
+
+def _week_page(field: Mapping[str, Any]) -> str:
+    """The address of a field's week beside the page."""
+    return f"{WEEKS}/{field['file']}.html"

@@ -1,0 +1,95 @@
+"""The templates of a desk: TOML files in a folder beside the book, each with the folder of its results."""
+
+from __future__ import annotations
+
+import tomllib
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Final
+from unicodedata import normalize
+
+from setwright.catalogue.entries import Catalogue
+from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.catalogue.near import did_you_mean
+from setwright.catalogue.toml_text import toml_tables
+from setwright.solver.atomic import write_file
+from setwright.solver.batch.planned_matrix import planned_matrix
+from setwright.solver.desk.desk import Desk
+from setwright.solver.uses.variants.matrix import VariantMatrix
+from setwright.solver.uses.variants.result_store import ResultStore
+from setwright.solver.uses.variants.template import MOST_BYTES, template_of
+
+ENDING: Final = ".toml"
+MOST_LETTERS: Final = 60
+"""Of a template's name."""
+
+
+@dataclass(frozen=True)
+class Shelf:
+    """The folder of a desk's templates."""
+
+    folder: Path
+    catalogue: Catalogue
+
+    def names(self) -> tuple[str, ...]:
+        """The templates that are kept, in order."""
+        return tuple(sorted(path.stem for path in self.folder.glob(f"*{ENDING}")))
+
+    def text(self, name: str) -> str:
+        """A template as it was written; raises UsageFault where there is none of that name."""
+        self._check(name)
+        return self.path(name).read_text(encoding="utf-8")
+
+    def path(self, name: str) -> Path:
+        """A template's file."""
+        return self.folder / f"{name}{ENDING}"
+
+    def results(self, name: str) -> ResultStore:
+        """Where the results of a template are kept, or will be; raises UsageFault."""
+        self._check(name)
+        return ResultStore(self.folder / name)
+
+    def matrix(self, name: str, search: str) -> VariantMatrix:
+        """The variants of a template; raises UsageFault with every fault."""
+        return self.matrix_of_text(self.text(name), search, name)
+
+    def matrix_of_text(self, text: str, search: str, where: str = "template") -> VariantMatrix:
+        """The variants that a text makes; raises UsageFault with every fault."""
+        if len(text.encode()) > MOST_BYTES:
+            raise UsageFault(Fault(where, "is larger than 1 MB, expected a template of a page", "send the template"))
+        return planned_matrix(template_of(toml_tables(text, where, UsageFault), where), self.catalogue, search)
+
+    def keep(self, name: str, text: str) -> None:
+        """Write a template down, whole or not at all; raises SetwrightError."""
+        try:
+            self.folder.mkdir(parents=True, exist_ok=True)
+            write_file(self.path(name), text.encode(), replace=True, durable=True)
+        except OSError as error:
+            said = f"cannot be written: {error.strerror or error}"
+            raise SetwrightError(Fault(str(self.folder), said, "mend its permissions")) from None
+
+    def _check(self, name: str) -> None:
+        if name not in self.names():
+            remedy = did_you_mean(name, self.names()) or "write it down on the page of templates"
+            raise UsageFault(Fault(f"template {name!r}", "is not kept here", remedy))
+
+
+def shelf_of(desk: Desk) -> Shelf:
+    """The templates beside a desk's book."""
+    return Shelf(desk.place.with_suffix(".templates"), desk.catalogue)
+
+
+def usual_name(text: str) -> str:
+    """A name for a template's file by its title; `template` where it has none that can be read."""
+    try:
+        title = tomllib.loads(text).get("title", "")
+    except tomllib.TOMLDecodeError:
+        title = ""
+    return safe_name(title if isinstance(title, str) else "") or "template"
+
+
+def safe_name(said: str) -> str:
+    """A name as a file and an address take it: small Latin letters, digits and hyphens; empty where none is left."""
+    plain = normalize("NFKD", said).casefold().encode("ascii", "ignore").decode()
+    words = "".join(letter if letter.isalnum() else " " for letter in plain).split()
+    return "-".join(words)[:MOST_LETTERS].strip("-")

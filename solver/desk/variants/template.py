@@ -1,0 +1,91 @@
+"""One template: what it makes, how its variants stand, and the acts that change and run it."""
+
+from __future__ import annotations
+
+from typing import Any, Final
+
+from starlette.requests import Request
+from starlette.responses import Response
+
+from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.desk.desk import desk_of
+from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.pages import go_to, page
+from setwright.solver.desk.trade_offs.asking import effort_said
+from setwright.solver.desk.variants.shelf import Shelf, shelf_of
+from setwright.solver.search.limits import SEARCHES
+from setwright.solver.sheets.variants.matrix_document import matrix_document
+from setwright.solver.sheets.variants.plan_screen import duration, plan_document
+from setwright.solver.sheets.variants.variant_rows import read_variant_rows
+from setwright.solver.uses.variants.expected_time import expected_seconds
+from setwright.solver.uses.variants.manifest import read_earlier
+
+SCHEMA: Final = "setwright.template/1"
+ASKER: Final = "templates"
+"""Who asks for the runs of templates: they share a turn."""
+QUICK: Final = "quick"
+MOST_VARIANTS: Final = 400
+"""Variants that are run on the desk, one after the other (convention); the command runs any number."""
+
+
+def show(request: Request) -> Response:
+    """A template, its text and its grid as far as it was run."""
+    name: str = request.path_params["name"]
+    desk = desk_of(request)
+    shelf = shelf_of(desk)
+    text, faults = shelf.text(name), []
+    try:
+        matrix = shelf.matrix(name, QUICK)
+        every = range(len(matrix.variants))
+        plan: dict[str, Any] | None = plan_document(matrix, QUICK, 1, expected_seconds(matrix, every, QUICK, 1))
+        times = {effort: duration(expected_seconds(matrix, every, effort, 1)) for effort in SEARCHES}
+    except UsageFault as error:
+        plan, times = None, {}
+        faults = [{"where": fault.where, "said": fault.said, "remedy": fault.remedy} for fault in error.faults]
+    latest = desk.crew.latest(ASKER, "variants")
+    running = latest is not None and not latest.told.ended and latest.task.arguments["called"] == name
+    document = {
+        "schema": SCHEMA,
+        "name": name,
+        "template": text,
+        "faults": faults,
+        "plan": plan,
+        "expected": times,
+        "matrix": _standing(shelf, name),
+        "running": latest.id if latest is not None and running else None,
+    }
+    return page(request, "variants/template.html", document, efforts=tuple(SEARCHES))
+
+
+def save(request: Request, fields: Fields) -> Response:
+    """Change a template's text; raises UsageFault with every fault of it, and then keeps the old text."""
+    name: str = request.path_params["name"]
+    shelf = shelf_of(desk_of(request))
+    shelf.text(name)
+    text = fields.get("template", "").replace("\r\n", "\n")
+    shelf.matrix_of_text(text, QUICK, name)
+    shelf.keep(name, text)
+    return go_to(request, f"/templates/{name}")
+
+
+def run(request: Request, fields: Fields) -> Response:
+    """Begin to solve what a template's folder does not hold yet; raises UsageFault for too many variants."""
+    name: str = request.path_params["name"]
+    desk = desk_of(request)
+    shelf = shelf_of(desk)
+    effort = effort_said(fields.get("search", ""), QUICK)
+    count = len(shelf.matrix(name, effort).variants)
+    if count > MOST_VARIANTS:
+        said = f"makes {count} variants, at most {MOST_VARIANTS} are run here"
+        remedy = "leave some out with [[exclude]], or run it with `setwright variants run`"
+        raise UsageFault(Fault(f"template {name}", said, remedy))
+    arguments = {"called": name, "template": str(shelf.path(name)), "folder": str(shelf.results(name).folder)}
+    task = desk.task("variants", search=effort, overlay=desk.overlay, **arguments)
+    return go_to(request, f"/searches/{desk.crew.ask(ASKER, task).id}")
+
+
+def _standing(shelf: Shelf, name: str) -> dict[str, Any] | None:
+    """The matrix as it was run last; None before the first run."""
+    store = shelf.results(name)
+    matrix = read_earlier(store.folder)
+    return None if matrix is None else matrix_document(matrix, read_variant_rows(matrix, store))
