@@ -1,4 +1,4 @@
-"""Words of the command line looked up in the catalogue."""
+"""Words that a person writes, looked up in the catalogue: what each stands for, or the nearest known word."""
 
 from __future__ import annotations
 
