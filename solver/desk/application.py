@@ -11,7 +11,7 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import clients, weeks
+from setwright.solver.desk import blocks, clients, log, replan, weeks
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
 from setwright.solver.desk.pages import DATA, environment, refused
@@ -31,6 +31,9 @@ def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Star
         routes=[
             *clients.ROUTES,
             *weeks.ROUTES,
+            *blocks.ROUTES,
+            *log.ROUTES,
+            *replan.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],

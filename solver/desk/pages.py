@@ -14,6 +14,7 @@ from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Re
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
 from setwright.solver.sheets.charts.drawing import number
+from setwright.solver.sheets.common.words import weekday_name
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
@@ -25,7 +26,7 @@ def environment() -> Environment:
         autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
     )
     house.globals |= {"number": number, "version": own_version(), "today": date.today}
-    house.filters |= {"clock": clock, "day": day_words}
+    house.filters |= {"clock": clock, "day": day_words, "weekday": weekday_name}
     return house
 
 

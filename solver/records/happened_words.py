@@ -155,7 +155,7 @@ class _Reader:
         return f"name a day that is left: {', '.join(map(self._name, left))}" if left else "no day is left"
 
     def _minutes(self, named: list[tuple[int | None, int]], on: int | None, left: tuple[int, ...]) -> None:
-        """The minutes that days have now; an unnamed day is the one of `on`, or the next after what is done or missed."""
+        """The minutes that days have now; an unnamed one is that of `on`, or the next after what is done or missed."""
         known = self._said.done is not None or bool(self._said.missed)  # else nobody says where the week stands
         for (word, minutes), (day, _) in zip(self._said.today, named, strict=True):
             if word and day is not None and day not in left:

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.fault_collector import FaultCollector
-from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.faults import UsageFault
 from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.blocks.types_of_spans import SetsNowType, ShortType, SpanType, TravelType
 from setwright.solver.cli.books import book_option, is_code, the_book
@@ -241,14 +241,10 @@ def _planned(
 
 def _no_week(found: NoBlock) -> NoWeekError:
     from setwright.solver.planning import Clash
+    from setwright.solver.sheets.blocks.no_block import no_block_fault
 
-    where = "brief" if found.number is None else f"week {found.number}"
-    if isinstance(found.end, Clash):
-        rules = ", ".join(dict.fromkeys(member.rule for member in found.end.conflicts))
-        remedy = "`setwright week` names what clashes" if found.number is None else "give it more time or other kit"
-        return NoWeekError(Fault(where, f"no week is possible ({rules})", remedy), ExitCode.CLASH)
-    fault = Fault(where, f"no week was found ({found.end.ended_by})", "try --search thorough")
-    return NoWeekError(fault, ExitCode.OUT_OF_TIME)
+    code = ExitCode.CLASH if isinstance(found.end, Clash) else ExitCode.OUT_OF_TIME
+    return NoWeekError(no_block_fault(found), code)
 
 
 def _drawn(block: Block) -> str:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import date
 from pathlib import Path
-from typing import TYPE_CHECKING
 
 import click
 
@@ -15,15 +14,8 @@ from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json
 
-if TYPE_CHECKING:
-    from setwright.solver.log.values import LoggedSession
-
 MOST_TABLES = 10
 """So many sessions are printed as tables; more as a list."""
-
-
-def _between(sessions: tuple[LoggedSession, ...], first: date | None, last: date | None) -> list[LoggedSession]:
-    return [s for s in sessions if (first is None or s.on >= first) and (last is None or s.on <= last)]
 
 
 @click.command("show", cls=PrintingCommand)
@@ -45,6 +37,7 @@ def show_command(
     """Show the sessions of CODE: up to ten as tables, more as a list."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import sessions_of, unread_of
+    from setwright.solver.records.written_log import between
     from setwright.solver.sheets.document.progress.log_model import log_document
     from setwright.solver.sheets.screen.over_time.log import session_text, sessions_text
 
@@ -52,7 +45,7 @@ def show_command(
     catalogue = open_catalogue(overlay)
     with the_book() as book:
         client = client_of(book, code)
-        found, unread = _between(sessions_of(book, client), first, last), unread_of(book, client)
+        found, unread = between(sessions_of(book, client), first, last), unread_of(book, client)
     if wants_json(as_json, target):
         deliver(log_document(found, unread), target, force)
     elif 0 < len(found) <= MOST_TABLES:
@@ -69,15 +62,10 @@ def show_command(
 def check_command(code: str, first: date | None, overlay: Path | None) -> None:
     """Show what in the log of CODE looks like a slip, and what is unlike the block's weeks."""
     from setwright.solver.book.clients import client_of
-    from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.records.kept_blocks import audit_on, blocks_of
+    from setwright.solver.records.checked_log import checked_log
     from setwright.solver.sheets.screen.over_time.log import findings_text
-    from setwright.solver.uses.log.log_checks import check_log
 
     catalogue = open_catalogue(overlay)
     with the_book() as book:
-        client = client_of(book, code)
-        sessions = _between(sessions_of(book, client), first, None)
-        kept = tuple(blocks_of(book, client, catalogue).values())
-    findings = check_log(sessions, lambda day: audit_on(kept, day))
+        findings = checked_log(book, client_of(book, code), catalogue, first)
     deliver(findings_text(findings, catalogue, columns()), None, False)

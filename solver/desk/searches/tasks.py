@@ -15,4 +15,16 @@ def _week() -> Run:
     return find_week
 
 
-TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType({"week": _week})
+def _block() -> Run:
+    from setwright.solver.desk.blocks.find_block import find_block
+
+    return find_block
+
+
+def _replan() -> Run:
+    from setwright.solver.desk.replan.find_replan import find_replan
+
+    return find_replan
+
+
+TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType({"week": _week, "block": _block, "replan": _replan})

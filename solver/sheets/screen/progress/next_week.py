@@ -23,7 +23,8 @@ def next_week_text(found: NextWeek, width: int = 100) -> str:
 def drawn_maxima(found: NextWeek) -> dict[str, str]:
     """Exercise -> SVG of its estimated maximum, for the lifts that were done twice or more."""
     resolved = found.evaluated.resolved
+    exercises = resolved.catalogue.exercises
     return {
-        exercise: drawn_maximum(course, resolved.catalogue.exercises[exercise].name, resolved.brief.client.unit)
+        exercise: drawn_maximum(course, exercises[exercise].name, resolved.brief.client.unit, f"maximum-{exercise}")
         for exercise, course in maximum_courses(found).items()
     }
