@@ -1,6 +1,7 @@
 // Rows added to a form, and the fields of a row that its kind does not ask for put away.
 "use strict";
 
+(() => {
 const NEEDS = { travel: ["for-travel", "for-sessions"], short: ["for-sessions"] };
 
 function fit(row) {
@@ -34,3 +35,4 @@ addEventListener("DOMContentLoaded", () => {
     button.addEventListener("click", () => addRow(button));
   }
 });
+})();

@@ -1,6 +1,7 @@
 // A session in the gym: what is typed is kept in this browser until the book has it, also while there is no connection.
 "use strict";
 
+(() => {
 const DRAFT = `setwright-draft:${location.pathname}`;
 const OUTBOX = "setwright-outbox";
 const FIRST_PAUSE = 2000, LONGEST_PAUSE = 60000, PATIENCE = 20000;
@@ -28,7 +29,8 @@ function mark() {
 
 function change(id, what) {
   const waiting = kept(OUTBOX, []).map((one) => (one.id === id ? { ...one, ...what } : one));
-  keep(OUTBOX, what === null ? waiting.filter((one) => one.id !== id) : waiting);
+  const left = what === null ? waiting.filter((one) => one.id !== id) : waiting;
+  keep(OUTBOX, left.length ? left : null);
   show();
 }
 
@@ -259,3 +261,4 @@ addEventListener("DOMContentLoaded", () => {
 for (const event of ["online", "pageshow"]) addEventListener(event, () => { pause = FIRST_PAUSE; send(); });
 addEventListener("offline", () => show());
 document.addEventListener("visibilitychange", () => { if (!document.hidden) send(); });
+})();
