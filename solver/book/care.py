@@ -9,6 +9,7 @@ from pathlib import Path
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
+from setwright.solver.book.migrations import steps, version_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.trouble import told
 
@@ -28,6 +29,23 @@ def backup(book: Book, target: Path) -> None:
             with suppress(OSError):
                 target.unlink()
             raise
+
+
+def saved_before_migration(path: Path) -> Path | None:
+    """The copy that was made of a book of an older version, as it was; None where it is of this version, or not there.
+
+    Raises SetwrightError where the copy cannot be written. A copy that stands there already is left as it is.
+    """
+    if not path.is_file():
+        return None
+    with told(path), closing(sqlite3.connect(f"{path.absolute().as_uri()}?mode=ro", uri=True)) as connection:
+        version = version_of(connection)
+        if not 0 < version < len(steps()):
+            return None
+        copy = path.with_name(f"{path.stem}-version-{version}{path.suffix}")
+        if not copy.exists():
+            backup(Book(connection, path), copy)
+    return copy
 
 
 def check(book: Book) -> tuple[str, ...]:

@@ -2,33 +2,42 @@
 
 from __future__ import annotations
 
+import asyncio
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
+from typing import Final
 
 from starlette.applications import Starlette
+from starlette.exceptions import HTTPException
 from starlette.middleware import Middleware
 from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import blocks, clients, log, replan, weeks
+from setwright.solver.desk import blocks, clients, entrance, log, replan, weeks
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
-from setwright.solver.desk.pages import DATA, environment, refused
+from setwright.solver.desk.pages import DATA, environment, missing, refused
 from setwright.solver.desk.searches import addresses as searches
 
+UNWATCHED_SECONDS: Final = 20.0
+"""How long a search goes on after its last page went away."""
 
-def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Starlette:
+
+def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     """The application of a desk that answers under the names in `hosts`, each with its port."""
 
     @asynccontextmanager
     async def lifespan(app: Starlette) -> AsyncIterator[None]:
         desk.crew.start()
+        sweeping = asyncio.create_task(_stop_unwatched(desk))
         yield
+        sweeping.cancel()
         desk.crew.close()
 
     app = Starlette(
         routes=[
+            *entrance.ROUTES,
             *clients.ROUTES,
             *weeks.ROUTES,
             *blocks.ROUTES,
@@ -37,9 +46,17 @@ def application(desk: Desk, hosts: frozenset[str], secure: bool = False) -> Star
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],
-        middleware=[Middleware(Guard, desk.keys, hosts, secure)],
-        exception_handlers={SetwrightError: refused},
+        middleware=[Middleware(Guard, desk.keys, hosts)],
+        exception_handlers={SetwrightError: refused, HTTPException: missing},
         lifespan=lifespan,
     )
     app.state.desk, app.state.house = desk, environment()
     return app
+
+
+async def _stop_unwatched(desk: Desk) -> None:
+    """Stop, again and again, the searches that nobody looks at any more."""
+    while True:
+        await asyncio.sleep(UNWATCHED_SECONDS / 4)
+        for search in desk.crew.unwatched(UNWATCHED_SECONDS):
+            desk.crew.stop(search)

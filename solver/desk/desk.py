@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from starlette.requests import Request
@@ -12,6 +12,7 @@ from starlette.requests import Request
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.book.opened import Book, open_book
 from setwright.solver.desk.guard import Keys
+from setwright.solver.desk.passwords import Entrance
 from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.desk.searches.task import Task
 
@@ -25,6 +26,7 @@ class Desk:
     catalogue: Catalogue
     crew: Crew
     keys: Keys
+    entrance: Entrance = field(default_factory=lambda: Entrance(None))
     overlay: str | None = None
     """The path of the coach's own catalogue file."""
 

@@ -39,31 +39,35 @@ TOO_LARGE: Final = f"The file is larger than {MOST_BYTES // 1_000_000} MB; nothi
 class Keys:
     """The secrets of one desk: the token of its address, and those who came in by it or by another way."""
 
-    def __init__(self) -> None:
-        self.token = secrets.token_urlsafe(24)
-        self._sessions: set[str] = set()
+    def __init__(self, secure: bool = False) -> None:
+        """`secure` where the desk is served by TLS."""
+        self.token, self.secure = secrets.token_urlsafe(24), secure
+        self.cookie = f"setwright-{secrets.token_hex(4)}"
+        """Of this desk alone: browsers share cookies between the ports of a host."""
+        self._browsers: set[str] = set()
 
     def is_token(self, said: str) -> bool:
         """Whether a text is the desk's token."""
         return hmac.compare_digest(said.encode(), self.token.encode())
 
-    def let_in(self) -> str:
-        """A new secret for one browser's cookie."""
+    def admit(self, response: Response) -> Response:
+        """A response that lets its browser in from now on, until the desk is closed."""
         secret = secrets.token_urlsafe(24)
-        self._sessions.add(secret)
-        return secret
+        self._browsers.add(secret)
+        response.set_cookie(self.cookie, secret, httponly=True, samesite="strict", secure=self.secure, path="/")
+        return response
 
     def knows(self, secret: str) -> bool:
         """Whether a cookie's secret is of a browser that was let in."""
-        return any(hmac.compare_digest(secret.encode(), one.encode()) for one in self._sessions)
+        return any(hmac.compare_digest(secret.encode(), one.encode()) for one in self._browsers)
 
 
 class Guard:
     """Refuses what comes from another site, another host's name or without the cookie, and sets the headers."""
 
-    def __init__(self, app: ASGIApp, keys: Keys, hosts: frozenset[str], secure: bool) -> None:
-        """`hosts` are the names with port under which the desk answers; `secure` where it is served by TLS."""
-        self._app, self._keys, self._hosts, self._secure = app, keys, hosts, secure
+    def __init__(self, app: ASGIApp, keys: Keys, hosts: frozenset[str]) -> None:
+        """`hosts` are the names, with the port, under which the desk answers."""
+        self._app, self._keys, self._hosts = app, keys, hosts
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """Answer, or pass on; as ASGI has it."""
@@ -75,18 +79,6 @@ class Guard:
             await answer(scope, receive, _with_headers(send))
             return
         await self._app(scope, _bounded(receive), _with_headers(send))
-
-    def cookie_for(self, response: Response) -> Response:
-        """A response that lets its browser in from now on."""
-        response.set_cookie(
-            self.cookie_name, self._keys.let_in(), httponly=True, samesite="strict", secure=self._secure, path="/"
-        )
-        return response
-
-    @property
-    def cookie_name(self) -> str:
-        """Of this desk alone: browsers share cookies between the ports of a host."""
-        return f"setwright-{min(self._hosts).rpartition(':')[2]}"
 
     def _refusal(self, scope: Scope) -> Response | None:
         """The refusal of a request that is not from the desk's own page; None where it may go on."""
@@ -102,7 +94,7 @@ class Guard:
 
     def _is_own(self, headers: Mapping[str, str]) -> bool:
         """Whether a request that changes something says that it comes from the desk's own page."""
-        scheme = "https" if self._secure else "http"
+        scheme = "https" if self._keys.secure else "http"
         return headers.get("origin", "") in {f"{scheme}://{host}" for host in self._hosts}
 
     def _entrance(self, scope: Scope) -> Response | None:
@@ -110,10 +102,10 @@ class Guard:
         path: str = scope["path"]
         said = parse_qs(scope["query_string"].decode("latin-1")).get(TOKEN, [""])[0]
         if said and scope["method"] == "GET" and self._keys.is_token(said):
-            return self.cookie_for(RedirectResponse(path or "/", 303))
+            return self._keys.admit(RedirectResponse(path or "/", 303))
         if path.startswith(OPEN) or self._keys.knows(self._cookie(scope)):
             return None
-        return PlainTextResponse(REFUSED, 403)
+        return RedirectResponse("/enter", 303) if self._keys.secure else PlainTextResponse(REFUSED, 403)
 
     def _cookie(self, scope: Scope) -> str:
         jar = SimpleCookie()
@@ -123,7 +115,7 @@ class Guard:
                     jar.load(value.decode("latin-1"))
                 except CookieError:
                     return ""
-        found = jar.get(self.cookie_name)
+        found = jar.get(self._keys.cookie)
         return found.value if found else ""
 
 

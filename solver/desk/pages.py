@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 
@@ -61,6 +62,12 @@ def refused(request: Request, error: Exception) -> Response:
     faults = [fault_part(fault) for fault in error.faults]
     fragment = request.headers.get("hx-request") is not None
     return page(request, "faults.html" if fragment else "refused.html", {"faults": faults}, 422)
+
+
+def missing(request: Request, error: Exception) -> Response:
+    """The page of an address that leads nowhere, or of an act that it does not know."""
+    assert isinstance(error, HTTPException)
+    return page(request, "missing.html", {"faults": [fault_part(Fault("address", error.detail))]}, error.status_code)
 
 
 def fault_part(fault: Fault) -> dict[str, str]:

@@ -1,64 +1,83 @@
-"""The desk served: a free port found, the address printed and opened, one desk a book."""
+"""The desk served: a free port found, the address told as soon as requests are answered, one desk a book."""
 
 from __future__ import annotations
 
 import asyncio
 import socket
 from collections.abc import Callable
+from contextlib import ExitStack, suppress
 from typing import Final
 
 import uvicorn
 
 from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.solver.desk.access import Access
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import TOKEN
+from setwright.solver.desk.open_desks import noted
 
-LOOPBACK: Final = "127.0.0.1"
 USUAL_PORT: Final = 7348
 TRIED: Final = 20
-"""Ports that are tried after the one that was asked for."""
+"""Ports that are tried, from the one that was asked for on."""
+LAST_PORT: Final = 65_535
+Ready = Callable[[str, int], None]
+"""Told the address with its token and the port, as soon as requests are answered."""
 
 
-def serve(desk: Desk, port: int | None, ready: Callable[[str, str], None]) -> None:
-    """Serve a desk on this machine alone until it is told to end.
+def serve(desk: Desk, access: Access, port: int | None, ready: Ready) -> None:
+    """Serve a desk until it is told to end; raises SetwrightError where no port is free or the address is not here."""
+    with _listener(access, port or USUAL_PORT) as listener, ExitStack() as held:
+        taken: int = listener.getsockname()[1]
+        address = f"{access.scheme}://{access.host}:{taken}/?{TOKEN}={desk.keys.token}"
 
-    `ready` is told the address with its token, and a word on the port where another than the one asked for was taken,
-    as soon as requests are answered. Raises SetwrightError where no port is free.
-    """
-    listener = _listener(port)
-    taken = listener.getsockname()[1]
-    hosts = frozenset(f"{name}:{taken}" for name in (LOOPBACK, "localhost"))
-    said = f"port {port} is in use; this is port {taken}" if port and taken != port else ""
-    config = uvicorn.Config(application(desk, hosts), log_level="warning", access_log=False, lifespan="on")
-    server = _Server(config, lambda: ready(f"http://{LOOPBACK}:{taken}/?{TOKEN}={desk.keys.token}", said))
-    asyncio.run(server.serve([listener]))
+        def answering() -> None:
+            held.enter_context(noted(desk.place, address))
+            ready(address, taken)
+
+        config = uvicorn.Config(
+            application(desk, access.hosts(taken)),
+            log_level="warning",
+            access_log=False,
+            server_header=False,
+            timeout_graceful_shutdown=1,
+            ssl_certfile=access.certificate,
+            ssl_keyfile=access.key,
+        )
+        with suppress(KeyboardInterrupt):  # Ctrl-C is how a desk is closed
+            asyncio.run(_Server(config, answering).serve([listener]))
 
 
 class _Server(uvicorn.Server):
     """A uvicorn server that says when it answers."""
 
-    def __init__(self, config: uvicorn.Config, ready: Callable[[], None]) -> None:
+    def __init__(self, config: uvicorn.Config, answering: Callable[[], None]) -> None:
         super().__init__(config)
-        self._ready = ready
+        self._answering = answering
 
     async def startup(self, sockets: list[socket.socket] | None = None) -> None:
         """As uvicorn has it, then a word to whoever waits."""
         await super().startup(sockets)
-        self._ready()
+        self._answering()
 
 
-def _listener(port: int | None) -> socket.socket:
-    """A listening socket on the port asked for or the next free one; raises SetwrightError."""
-    first = port or USUAL_PORT
-    for candidate in range(first, min(first + TRIED, 65_536)):
-        listener = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+def _listener(access: Access, first: int) -> socket.socket:
+    """A socket on the first free port from one on; raises SetwrightError."""
+    last = min(first + TRIED - 1, LAST_PORT)
+    try:
+        family = socket.getaddrinfo(access.host, first, type=socket.SOCK_STREAM)[0][0]
+    except OSError:
+        said = f"got {access.host!r}, which is no address of this machine"
+        raise SetwrightError(Fault("--host", said, "name this machine's own address")) from None
+    for port in range(first, last + 1):
+        listener = socket.socket(family, socket.SOCK_STREAM)
         listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         try:
-            listener.bind((LOOPBACK, candidate))
-        except OSError:
+            listener.bind((access.host, port))
+        except OSError as error:
             listener.close()
+            if isinstance(error, PermissionError):
+                raise SetwrightError(Fault("--port", f"{port} may not be used", "name one above 1023")) from None
             continue
         return listener
-    said = f"ports {first} to {first + TRIED - 1} are all in use"
-    raise SetwrightError(Fault("--port", said, "name another with --port"))
+    raise SetwrightError(Fault("--port", f"{first} to {last} are all in use", "name another"))

@@ -7,7 +7,6 @@ import os
 import secrets
 import threading
 import time
-from collections.abc import Callable
 from dataclasses import dataclass, field, replace
 from typing import Any, Final
 
@@ -86,6 +85,7 @@ class Crew:
         """How a search stands, as soon as it has told more than `count` times, or when the seconds are over."""
         with self._changed:
             self._changed.wait_for(lambda: search.told.count > count or self._closed, seconds)
+            search.watched = time.monotonic()
             return search.told
 
     def stop(self, search: Search) -> None:
@@ -105,10 +105,11 @@ class Crew:
             timer.daemon = True
             timer.start()
 
-    def running(self) -> int:
-        """How many searches run or wait."""
+    def unwatched(self, seconds: float) -> tuple[Search, ...]:
+        """The searches that go on though no page has looked at them for so many seconds."""
+        now = time.monotonic()
         with self._changed:
-            return sum(not search.told.ended for search in self._searches.values())
+            return tuple(s for s in self._searches.values() if not s.told.ended and now - s.watched > seconds)
 
     def close(self) -> None:
         """End all processes."""
@@ -201,12 +202,3 @@ def _ended_with(search: Search) -> dict[str, Any]:
         return {"state": "stopped"}
     fault = {"where": "search", "said": "its process ended", "remedy": "ask again; the desk's terminal may say why"}
     return {"state": "failed", "faults": (fault,)}
-
-
-def unwatched(crew: Crew, seconds: float, tell: Callable[[Search], None]) -> None:
-    """Call `tell` with each running search at which no page has looked for so many seconds."""
-    now = time.monotonic()
-    with crew._changed:
-        found = [s for s in crew._searches.values() if not s.told.ended and now - s.watched > seconds]
-    for search in found:
-        tell(search)
