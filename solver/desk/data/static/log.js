@@ -134,7 +134,7 @@ async function sendOne(one) {
     const said = (document_.faults || []).map((fault) => `${fault.where}: ${fault.said}${fault.remedy ? ` (${fault.remedy})` : ""}.`);
     change(one.id, { state: "refused", said: said.join(" ") });
   } else {
-    change(one.id, { said: answer.status === 403 ? UNKNOWN : "the desk did not take it; it is tried again" });
+    change(one.id, { said: answer.status === 403 || answer.redirected ? UNKNOWN : "the desk did not take it; it is tried again" });
     return false;
   }
   return true;
