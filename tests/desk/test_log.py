@@ -113,3 +113,14 @@ def timed(on: date) -> LoggedSession:
     sets = tuple(LoggedSet(lift, number, 8, 40.0, 2) for lift in lifts for number in (1, 2, 3))
     started = datetime(on.year, on.month, on.day, 18)
     return LoggedSession(on, sets, session=1, started=started, ended=started + timedelta(minutes=45))
+
+
+def test_a_file_with_another_session_of_the_day_is_refused_until_it_may_take_the_place(
+    coach: TestClient, desk: Desk
+) -> None:
+    coach.post("/clients/M/log/add", data={"sets": "bench press 50x8", "on": "2026-01-05"})
+    faults = read(coach, TABLE, act="write")["faults"]
+    assert isinstance(faults, list) and "may take the place" in faults[0]["remedy"]
+    assert [s.load for s in sessions(desk)[0].sets] == [50.0]
+    assert read(coach, TABLE, act="write", anew="on")["written"] is True
+    assert [s.load for s in sessions(desk)[0].sets] == [60.0, 60.0]

@@ -43,12 +43,11 @@ def keep(request: Request, fields: Fields) -> Response:
     desk = desk_of(request)
     search = desk.crew.search(fields.get("found", ""))
     document = None if search is None else search.told.document
-    code = request.path_params["code"]
-    if search is None or document is None or document.get("schema") != SCHEMA or search.asker != code:
-        raise UsageFault(Fault("block", "there is none to keep", "plan one first"))
-    first, last = (date.fromisoformat(document["weeks"][at][end]) for at, end in ((0, "starts"), (-1, "ends")))
     with desk.book() as book:
-        client = client_of(book, code)
+        client = client_of(book, request.path_params["code"])
+        if search is None or document is None or document.get("schema") != SCHEMA or search.asker != client.code:
+            raise UsageFault(Fault("block", "there is none to keep", "plan one first"))
+        first, last = (date.fromisoformat(document["weeks"][at][end]) for at, end in ((0, "starts"), (-1, "ends")))
         keep_block(book, client, first, last, document)
     return go_to(request, f"/clients/{client.code}/block?on={first}")
 
