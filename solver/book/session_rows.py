@@ -17,13 +17,22 @@ from setwright.solver.log.values import LoggedSession, LoggedSet
 def import_row(connection: sqlite3.Connection, client: Client, source: bytes, unread: Iterable[UnreadRow]) -> int:
     """The row of an import; the same file again has the same row."""
     digest = hashlib.sha256(source).hexdigest()
-    known = connection.execute("SELECT id FROM import WHERE client = ? AND digest = ?", (client.id, digest)).fetchone()
-    if known:
-        return int(known["id"])
+    if (known := _import_of(connection, client, digest)) is not None:
+        return known
     values = (client.id, moment(), digest)
     row = connection.execute("INSERT INTO import (client, made, digest) VALUES (?, ?, ?)", values).lastrowid or 0
     connection.executemany("INSERT INTO unread VALUES (?, ?, ?, ?)", ((row, u.place, u.text, u.why) for u in unread))
     return row
+
+
+def was_imported(connection: sqlite3.Connection, client: Client, source: bytes) -> bool:
+    """Whether a client has an import of the same bytes."""
+    return _import_of(connection, client, hashlib.sha256(source).hexdigest()) is not None
+
+
+def _import_of(connection: sqlite3.Connection, client: Client, digest: str) -> int | None:
+    row = connection.execute("SELECT id FROM import WHERE client = ? AND digest = ?", (client.id, digest)).fetchone()
+    return None if row is None else int(row["id"])
 
 
 def write_session(

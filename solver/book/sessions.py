@@ -10,7 +10,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
 from setwright.solver.book.journal import left_out, note_row
 from setwright.solver.book.opened import Book
-from setwright.solver.book.session_rows import import_row, session_of, set_of, write_session
+from setwright.solver.book.session_rows import import_row, session_of, set_of, was_imported, write_session
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 
@@ -31,13 +31,17 @@ def log_sessions(
     unread: Sequence[UnreadRow] = (),
     source: bytes | None = None,
     replace: bool = False,
+    once: bool = False,
 ) -> Kept:
     """Write sessions down, all of them or none; the same session twice is written once.
 
-    `source` is the file they were read from, None where they were typed. Raises UsageFault where another session
-    stands at the same date and number and is not to be replaced.
+    `source` is the file they were read from, None where they were typed; with `once` a source that was written down
+    before is not again, whatever stands there now. Raises UsageFault where another session stands at the same date and
+    number and is not to be replaced.
     """
     with book.writing() as connection:
+        if once and source is not None and was_imported(connection, client, source):
+            return Kept(0, len(sessions), 0)
         standing = {_place(s): (s, row) for row, s in _standing(book, client)}
         known = [standing.get(_place(s)) for s in sessions]
         clashes = [s for s, k in zip(sessions, known, strict=True) if k is not None and k[0] != s]
@@ -50,6 +54,11 @@ def log_sessions(
                 note_row(book, client.id, "session", row)
     there = sum(1 for s, k in zip(sessions, known, strict=True) if k is not None and k[0] == s)
     return Kept(len(sessions) - there, there, len(clashes))
+
+
+def was_taken(book: Book, client: Client, source: bytes) -> bool:
+    """Whether sessions of this source were written down before."""
+    return was_imported(book.connection, client, source)
 
 
 def sessions_of(book: Book, client: Client) -> tuple[LoggedSession, ...]:

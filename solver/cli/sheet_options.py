@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING, Any, Final, TypeVar
 
 import click
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault
 from setwright.solver.cli.console.input import bytes_of
-from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.option_types import DayType, GatheredType, WordsType
 from setwright.solver.cli.options import FILE
 from setwright.solver.sheets.formats import DATED, FORMATS

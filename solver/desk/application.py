@@ -14,7 +14,7 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import brief, changes, clients, entrance, trade_offs, variants, weeks
+from setwright.solver.desk import blocks, brief, changes, clients, entrance, log, replan, trade_offs, variants, weeks
 from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
@@ -46,6 +46,9 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
             *weeks.ROUTES,
             *trade_offs.ROUTES,
             *variants.ROUTES,
+            *blocks.ROUTES,
+            *log.ROUTES,
+            *replan.ROUTES,
             *searches.ROUTES,
             Mount("/static", StaticFiles(directory=DATA / "static")),
         ],

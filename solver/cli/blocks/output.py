@@ -21,22 +21,12 @@ def output_faults(folder: Path | None, formats: tuple[str, ...] | None, plot: Pa
         yield Fault("--plot", f"got {str(plot)!r}, expected a file that ends in .svg", "name an SVG file")
 
 
-def sheet_stem(number: int) -> str:
-    """week-01, without a name of any client."""
-    return f"week-{number:02d}"
-
-
 def sheets_of(block: Block, formats: tuple[str, ...], coach: Coach | None) -> dict[str, bytes]:
     """File name -> bytes of every week's sheets, all of them before any is written."""
-    from setwright.solver.sheets.blocks.handouts import block_handouts
-    from setwright.solver.sheets.formats import FORMATS, written
+    from setwright.solver.sheets.blocks.files import block_sheets
     from setwright.solver.sheets.handout.coach import DEFAULT_COACH
 
-    return {
-        f"{sheet_stem(number)}.{FORMATS[name].ending}": written(name, handout)
-        for number, handout in block_handouts(block, coach or DEFAULT_COACH)
-        for name in formats
-    }
+    return block_sheets(block, formats, coach or DEFAULT_COACH)
 
 
 def result_of(block: Block, as_document: bool, private: bool) -> str | dict[str, Any]:

@@ -11,8 +11,9 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
-from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.cli.blocks.output import output_faults, result_of, sheet_stem, sheets_of
+from setwright.catalogue.fault_collector import FaultCollector
+from setwright.catalogue.faults import UsageFault
+from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.blocks.types_of_spans import SetsNowType, ShortType, SpanType, TravelType
 from setwright.solver.cli.books import book_option, is_code, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
@@ -23,7 +24,6 @@ from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
-from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, GatheredType, gathered_faults
 from setwright.solver.cli.options import (
@@ -195,7 +195,7 @@ def _checked(
     force: bool,
 ) -> None:
     """Raise UsageFault for what is wrong with the ask, or with the files its sheets would be."""
-    from setwright.solver.sheets.formats import FORMATS
+    from setwright.solver.sheets.blocks.files import sheet_name
     from setwright.solver.uses.blocks.ask_faults import checked
     from setwright.solver.uses.blocks.calendar import calendar_of
 
@@ -203,7 +203,7 @@ def _checked(
     if folder is None or parsed is None:
         return
     weeks = [week.number for week in calendar_of(asked, parsed.brief, catalogue.defaults.block) if week.kind != "off"]
-    files = tuple(f"{sheet_stem(number)}.{FORMATS[name].ending}" for number in weeks for name in formats)
+    files = tuple(sheet_name(number, name) for number in weeks for name in formats)
     faults = folder_faults(folder, files, force)
     if faults:
         raise UsageFault(faults)
@@ -241,14 +241,10 @@ def _planned(
 
 def _no_week(found: NoBlock) -> NoWeekError:
     from setwright.solver.planning import Clash
+    from setwright.solver.sheets.blocks.no_block import no_block_fault
 
-    where = "brief" if found.number is None else f"week {found.number}"
-    if isinstance(found.end, Clash):
-        rules = ", ".join(dict.fromkeys(member.rule for member in found.end.conflicts))
-        remedy = "`setwright week` names what clashes" if found.number is None else "give it more time or other kit"
-        return NoWeekError(Fault(where, f"no week is possible ({rules})", remedy), ExitCode.CLASH)
-    fault = Fault(where, f"no week was found ({found.end.ended_by})", "try --search thorough")
-    return NoWeekError(fault, ExitCode.OUT_OF_TIME)
+    code = ExitCode.CLASH if isinstance(found.end, Clash) else ExitCode.OUT_OF_TIME
+    return NoWeekError(no_block_fault(found), code)
 
 
 def _drawn(block: Block) -> str:

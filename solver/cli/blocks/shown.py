@@ -7,11 +7,11 @@ from pathlib import Path
 
 import click
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.folder_output import deliver_all
 from setwright.solver.cli.console.output import check_target, deliver
-from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, gathered_faults
 from setwright.solver.cli.options import catalogue_option, open_catalogue, output_options, wants_json

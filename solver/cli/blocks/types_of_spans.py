@@ -10,11 +10,11 @@ import click
 
 from setwright.solver.cli.option_types import OptionType
 from setwright.solver.uses.blocks.ask import Sessions, Short, Span, Travel
+from setwright.solver.uses.blocks.sets_now import WRITE_SETS, sets_now_said
 
 DAYS: Final = "write FROM..TO, such as 2026-02-09..2026-02-15, or one day"
 _SPAN: Final = re.compile(r"(\d{4}-\d{2}-\d{2})(?:\.\.(\d{4}-\d{2}-\d{2}))?(?:\s+(.*))?", re.DOTALL)
 _SESSIONS: Final = re.compile(r"(\d{1,2})\s*x\s*(\d{1,3})")
-_NOW: Final = re.compile(r"(.+?)\s+(\d{1,3}(?:\.\d+)?)")
 
 
 class SpanType(OptionType):
@@ -88,13 +88,11 @@ class SetsNowType(OptionType):
         """(muscle in words, sets) of each; raises click.BadParameter that names every part amiss."""
         if isinstance(value, tuple):
             return value
-        parts = [part.strip() for part in value.split(",") if part.strip()]
-        found = [(part, _NOW.fullmatch(part)) for part in parts]
-        wrong = [part for part, said in found if said is None]
-        if wrong or not parts:
-            got = "\n".join(f"got {part!r}; write MUSCLE SETS, such as chest 6" for part in wrong or [value])
+        found, wrong = sets_now_said(value)
+        if wrong or not found:
+            got = "\n".join(f"got {part!r}; {WRITE_SETS}" for part in wrong or [value])
             self.fail(got, param, ctx)
-        return tuple((said[1], float(said[2])) for _, said in found if said)
+        return found
 
 
 def _sessions(text: str) -> Sessions | None:

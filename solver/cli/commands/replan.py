@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any, assert_never
 
 import click
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.cli.books import MARK, book_option, is_code, the_book
@@ -16,7 +17,6 @@ from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import Stopping
 from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
-from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import OpenedWeek, open_or_plan
 from setwright.solver.cli.option_types import DayMinutesType, DayType, GatheredType, gathered_faults
@@ -89,7 +89,7 @@ def command(
     setwright replan week.json --today thu=25 -o new.json
     setwright replan week.json --done mon --kit "hotel gym"
     """
-    from setwright.solver.cli.replan_words import SaidOptions, happened_of, why_words
+    from setwright.solver.records.happened_words import SaidHappened, happened_of, why_words
 
     check_target(target, force)
     faults = FaultCollector()
@@ -98,7 +98,7 @@ def command(
     ends = [day for day in (first, last) if day is not None]
     dates = (ends[0], ends[-1]) if ends else None
     week_of = week_of or next(iter(ends), None)
-    said = SaidOptions(
+    said = SaidHappened(
         done=done or None,
         missed=missed,
         today=minutes,
@@ -112,7 +112,7 @@ def command(
     )
     catalogue = faults.result_of(lambda: open_catalogue(overlay))
     found = catalogue and faults.result_of(lambda: open_or_plan(source, brief, None, catalogue, week_of))
-    happened = found and happened_of(said, found.audit.evaluated.resolved, faults)
+    happened = found and happened_of(said, found.audit.evaluated.resolved, faults, "--{}".format)
     faults.raise_all()
     assert found and happened
     if kit is not None:

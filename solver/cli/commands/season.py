@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 import click
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault
 from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from, say_cautions
@@ -20,7 +21,6 @@ from setwright.solver.cli.console.progress import ProgressLine
 from setwright.solver.cli.console.silence import silent_engines
 from setwright.solver.cli.console.stopping import SEASON_FOLLOWS, Stopping
 from setwright.solver.cli.exit_codes import ExitCode, NoWeekError
-from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.option_types import DayType, GatheredType, SpanType, WholeNumberType, gathered_faults
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue, output_options, wants_json

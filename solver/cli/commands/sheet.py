@@ -10,12 +10,12 @@ from typing import TYPE_CHECKING, Any
 
 import click
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.books import book_option, is_code
 from setwright.solver.cli.console.folder_output import deliver_all, folder_faults
 from setwright.solver.cli.console.input import bytes_of, place_of
 from setwright.solver.cli.console.messages import say
-from setwright.solver.cli.fault_collector import FaultCollector
 from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.opened_week import week_of_client
 from setwright.solver.cli.option_types import GatheredType, WholeNumberType, gathered_faults

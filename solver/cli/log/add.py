@@ -11,7 +11,6 @@ import click
 from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.messages import say
 from setwright.solver.cli.lazy_group import PrintingCommand
-from setwright.solver.cli.log.kept import say_kept
 from setwright.solver.cli.option_types import DayType
 from setwright.solver.cli.options import catalogue_option, open_catalogue
 
@@ -44,8 +43,8 @@ def command(
     setwright log add @M "bench press 60x8,8,7 @ 2 RIR" "pull-up bw x 8, 7" --on 2026-01-05
     """
     from setwright.solver.book.clients import client_of
-    from setwright.solver.book.sessions import log_sessions, session_at
     from setwright.solver.foreign.log.typed_session import typed_session
+    from setwright.solver.records.written_log import kept_words, write_on
 
     catalogue, today = open_catalogue(overlay), date.today()
     with the_book() as book:
@@ -54,6 +53,4 @@ def command(
         for said in found.notes:
             say(said)
         typed = replace(found.sessions[0], session=session, minutes=minutes, how_hard=how_hard, note=note)
-        standing = None if anew else session_at(book, client, typed)
-        whole = typed if standing is None else standing.followed_by(typed)
-        say_kept(client, log_sessions(book, client, [whole], replace=anew or standing is not None))
+        say(kept_words(client.code, write_on(book, client, typed, anew)))

@@ -7,7 +7,6 @@ from pathlib import Path
 
 import click
 
-from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.cli.books import book_option, the_book
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
@@ -30,26 +29,17 @@ def command(
 
     Sessions with the time at which each set ended tell most; starts and ends of sessions tell the whole alone.
     """
-    from setwright.solver.book.clients import brief_of, client_of, keep_brief
-    from setwright.solver.book.paces import keep_pace
-    from setwright.solver.book.sessions import sessions_of
-    from setwright.solver.records.kept_blocks import block_at
+    from setwright.solver.book.clients import client_of
+    from setwright.solver.records.paces import pace_of, take_pace
     from setwright.solver.sheets.document.progress.pace_document import pace_document
     from setwright.solver.sheets.screen.progress.pace_words import pace_text
-    from setwright.solver.uses.pace.client_pace import NotEnough
-    from setwright.solver.uses.pace.reading import client_pace
 
     check_target(target, force)
     catalogue = open_catalogue(overlay)
     with the_book() as book:
         client = client_of(book, code)
-        block = block_at(book, client, on or date.today(), catalogue)
-        pace = client_pace(block.base, sessions_of(book, client))
+        pace = pace_of(book, client, catalogue, on or date.today())
         if take:
-            if isinstance(pace, NotEnough):
-                raise UsageFault(Fault("--take", "too little is logged to tell a pace", "log more sessions with times"))
-            keep_pace(book, client, pace_document(pace))
-            clock = pace.clock.model_dump(exclude_none=True)
-            after = keep_brief(book, client, {**brief_of(book, client), "clock": clock}, "the pace from the log")
+            after = take_pace(book, client, pace, "--take")
             say(f"written down: @{after.code}, version {after.version} of the brief, with this pace")
     deliver(pace_document(pace) if wants_json(as_json, target) else pace_text(pace, columns()), target, force)

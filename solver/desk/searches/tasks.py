@@ -57,6 +57,18 @@ def _variants() -> Run:
     return run_template
 
 
+def _block() -> Run:
+    from setwright.solver.desk.blocks.find_block import find_block
+
+    return find_block
+
+
+def _replan() -> Run:
+    from setwright.solver.desk.replan.find_replan import find_replan
+
+    return find_replan
+
+
 TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType(
     {
         "week": _week,
@@ -67,5 +79,7 @@ TASKS: Final[Mapping[str, Callable[[], Run]]] = MappingProxyType(
         "curve": _curve,
         "season": _season,
         "variants": _variants,
+        "block": _block,
+        "replan": _replan,
     }
 )

@@ -11,7 +11,7 @@ from pydantic_core import core_schema
 from setwright.solver.brief.schema_json import brief_schema
 from setwright.solver.sheets.document.blocks.block_model import BlockDocument
 from setwright.solver.sheets.document.progress.log_model import LogDocument
-from setwright.solver.sheets.document.progress.next_document import NextDocument
+from setwright.solver.sheets.document.progress.next_week_document import NextWeekDocument
 from setwright.solver.sheets.document.progress.pace_document import PaceDocument
 from setwright.solver.sheets.document.season.season_model import SeasonDocument
 from setwright.solver.sheets.document.week_model import WeekDocument
@@ -70,7 +70,7 @@ def season_schema() -> dict[str, Any]:
 
 def next_schema() -> dict[str, Any]:
     """The schema of what `setwright block next --json` writes."""
-    return _written(NextDocument, "What is next for every line of a week")
+    return _written(NextWeekDocument, "What is next for every line of a week")
 
 
 def pace_schema() -> dict[str, Any]:

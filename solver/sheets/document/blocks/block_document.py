@@ -28,7 +28,7 @@ def block_document(block: Block, private: bool = False) -> dict[str, Any]:
     return {
         "schema": SCHEMA,
         "made_by": made_by,
-        "ask": _ask_part(block.ask, catalogue.defaults.block.lighter_every),
+        "ask": ask_part(block.ask, catalogue.defaults.block.lighter_every),
         "brief": brief_part(brief, private),
         "assumed": assumed_of(block.parsed, private),
         "unit": brief.client.unit,
@@ -42,7 +42,8 @@ def block_document(block: Block, private: bool = False) -> dict[str, Any]:
     }
 
 
-def _ask_part(ask: BlockAsk, usual: int) -> dict[str, Any]:
+def ask_part(ask: BlockAsk, usual: int) -> dict[str, Any]:
+    """What was asked as JSON; a lighter week comes every `usual` weeks where nothing is said."""
     return {
         "weeks": ask.weeks,
         "starts": None if ask.starts is None else ask.starts.isoformat(),

@@ -51,7 +51,7 @@ def read_block(document: Any, catalogue: Catalogue, where: str = "block") -> Blo
         said = BlockDocument.model_validate(document, context=ExerciseNames(catalogue))
     except ValidationError as error:
         raise UsageFault(model_faults(error, BlockDocument, document, where)) from None
-    ask = checked(_ask(said.ask), catalogue)
+    ask = checked(ask_of(said.ask), catalogue)
     parsed = _parsed(said.brief, said.assumed, catalogue, f"{where}: brief")
     calendar = calendar_of(ask, parsed.brief, catalogue.defaults.block)
     if [(w.number, w.kind) for w in calendar] != [(w.number, w.kind) for w in said.weeks]:
@@ -60,7 +60,9 @@ def read_block(document: Any, catalogue: Catalogue, where: str = "block") -> Blo
     return Block(ask, parsed, _audit(parsed, said.base, catalogue, f"{where}: base"), tuple(weeks))
 
 
-def _ask(said: BlockAskPart) -> BlockAsk:
+def ask_of(said: BlockAskPart) -> BlockAsk:
+    """What a document says was asked of its block."""
+
     def of(kind: str) -> list[SpanPart]:
         return [span for span in said.spans if span.kind == kind]
 

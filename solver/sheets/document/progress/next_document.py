@@ -77,11 +77,12 @@ class NextDocument(Part):
 
 def next_document(targets: Sequence[NextTarget], evaluated: EvaluatedWeek, unit: Unit, on: date) -> dict[str, Any]:
     """The targets as JSON values, in the week's order."""
-    lines = tuple(_line(target, evaluated) for target in targets)
+    lines = tuple(next_line(target, evaluated) for target in targets)
     return NextDocument(on=on.isoformat(), unit=unit, lines=lines).model_dump(mode="json", by_alias=True)
 
 
-def _line(target: NextTarget, evaluated: EvaluatedWeek) -> NextLine:
+def next_line(target: NextTarget, evaluated: EvaluatedWeek) -> NextLine:
+    """One target as a line of the document."""
     weekday: Any = evaluated.resolved.days[target.day].weekday
     return NextLine(
         day=target.day + 1,
@@ -92,13 +93,14 @@ def _line(target: NextTarget, evaluated: EvaluatedWeek) -> NextLine:
         reps=target.reps,
         rir=target.rir,
         aims=target.aims,
-        load=None if target.load is None else _load(target.load),
+        load=None if target.load is None else load_part(target.load),
         reason=_reason(target.reason),
         last=None if target.last is None else _last(target.last),
     )
 
 
-def _load(built: Built) -> NextLoad:
+def load_part(built: Built) -> NextLoad:
+    """A load that can be built as the document has it."""
     return NextLoad(load=built.load, plates_a_side=built.plates)
 
 

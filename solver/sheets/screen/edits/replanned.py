@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from typing import Any
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.line_changes import LineChange
@@ -51,6 +52,16 @@ def replanned_text(found: Replanned, width: int) -> str:
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
+def replanned_words(found: Replanned) -> dict[str, Any]:
+    """The same sentence by sentence: what happened, what changes, how the week ends."""
+    return {
+        "happened": _happened_words(found),
+        "title": _changes_title(found),
+        "changes": list(_changes(found)),
+        "ends": list(_end_words(found)),
+    }
+
+
 # ---- what happened
 
 
@@ -94,15 +105,19 @@ def _day_words(change: DayChange, evaluated: EvaluatedWeek) -> Iterator[str]:
 
 def _change_lines(found: Replanned, width: int) -> list[str]:
     """The missed sessions, then the changed lines of each day."""
+    changes = (line for said in _changes(found) for line in wrapped(f"  {said}", width, "    "))
+    return [_changes_title(found), *changes]
+
+
+def _changes(found: Replanned) -> Iterator[str]:
+    """What is let go with each missed session, then each changed line."""
     old = found.before.evaluated
-    lines = [_changes_title(found)]
     for day in sorted(day for day in found.happened.missed if old.on[day]):
         sets = sum(line.sets for line in old.on[day])
         gone = f"{day_name(old.resolved.days[day])}, missed: {counted(len(old.on[day]), 'line')} of {some_sets(sets)}"
-        lines += wrapped(f"  {gone} let go", width, "    ")
+        yield f"{gone} let go"
     for change in found.changes:
-        lines += wrapped(f"  {_change_words(change, found)}", width, "    ")
-    return lines
+        yield _change_words(change, found)
 
 
 def _changes_title(found: Replanned) -> str:

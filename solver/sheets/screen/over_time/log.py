@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import groupby
-from typing import assert_never
+from typing import Any, assert_never
 
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.defaults import WEEKDAYS
@@ -18,16 +18,21 @@ from setwright.solver.uses.log.log_checks import LogFinding
 def session_text(session: LoggedSession, catalogue: Catalogue, width: int = 100) -> str:
     """One session: its day and times, a row for each lift with its sets, its note."""
     width = page_width(width)
-    rows = [
-        (catalogue.exercises[lift].name, sets_words(tuple(sets), catalogue.exercises[lift]))
-        for lift, sets in groupby(session.sets, key=lambda done: done.exercise)
-    ]
+    rows = lift_rows(session, catalogue)
     names = max((len(name) for name, _ in rows), default=0)
-    lines = wrapped(f"{_title(session)}: {_facts(session)}", width)
+    lines = wrapped(f"{session_title(session)}: {session_facts(session)}", width)
     if rows:
         lines += grid(["Lift", f"Sets, loads in {session.unit}"], rows, "ll", [None, max(width - names - 2, 30)])
     lines += wrapped(f"Note: {isolated(session.note)}", width, "  ") if session.note else []
     return "\n".join(lines) + "\n"
+
+
+def lift_rows(session: LoggedSession, catalogue: Catalogue) -> list[tuple[str, str]]:
+    """(lift, its sets in words) in the order in which they were done."""
+    return [
+        (catalogue.exercises[lift].name, sets_words(tuple(sets), catalogue.exercises[lift]))
+        for lift, sets in groupby(session.sets, key=lambda done: done.exercise)
+    ]
 
 
 def sets_words(sets: Sequence[LoggedSet], exercise: Exercise) -> str:
@@ -42,7 +47,7 @@ def _run(side: str | None, load: float | None, rir: int | None, sets: Sequence[L
     return f"{led}{'' if load is None else f'{load:g} x '}{reps}{'' if rir is None else f' @ {rir} RIR'}"
 
 
-def _title(session: LoggedSession) -> str:
+def session_title(session: LoggedSession) -> str:
     """Monday 2026-01-05, week 2, session 1."""
     parts = [f"{weekday_name(WEEKDAYS[session.on.weekday()])} {session.on.isoformat()}"]
     parts += [f"week {session.week}"] if session.week is not None else []
@@ -50,7 +55,7 @@ def _title(session: LoggedSession) -> str:
     return ", ".join(parts)
 
 
-def _facts(session: LoggedSession) -> str:
+def session_facts(session: LoggedSession) -> str:
     """3 lifts, 9 sets, 18:03 to 18:55, 52 min, 7 of 10 hard."""
     parts = [counted(len({done.exercise for done in session.sets}), "lift"), some_sets(len(session.sets))]
     times = [f"{time:%H:%M}" for time in (session.started, session.ended) if time is not None]
@@ -88,6 +93,26 @@ def sessions_text(sessions: Sequence[LoggedSession]) -> str:
         )
     lines = grid(["Date", "Week", "Session", "Lifts", "Sets", "Minutes"], rows, "lrrrrr")
     return "\n".join([*lines, counted(len(sessions), "session")]) + "\n"
+
+
+def findings_document(findings: Sequence[LogFinding], catalogue: Catalogue) -> dict[str, Any]:
+    """The findings as JSON, each with its sentence."""
+    return {
+        "schema": "setwright.log-check/1",
+        "findings": [
+            {
+                "kind": one.kind,
+                "on": one.on.isoformat(),
+                "exercise": one.exercise or None,
+                "set": one.number,
+                "amount": one.amount,
+                "unit": one.unit,
+                "limit": list(one.limit),
+                "text": finding_words(one, catalogue),
+            }
+            for one in findings
+        ],
+    }
 
 
 def findings_text(findings: Sequence[LogFinding], catalogue: Catalogue, width: int = 100) -> str:

@@ -17,14 +17,18 @@ WHAT_COLUMNS_ARE = (
 WHAT_SETS_ARE = "Weekly sets, done / planned: 1 where a muscle is trained directly, 1/2 where indirectly."
 
 
+HEADINGS = ["Date", "Session", "Sets", "Reps", "Load", "Minutes"]
+
+
 def sessions_text(sessions: Sequence[SessionDone], evaluated: EvaluatedWeek, unit: str, width: int = 100) -> str:
     """A row for each session: sets, repetitions, load and minutes, done against planned."""
-    rows = [_row(session, evaluated, unit) for session in sessions]
-    table = grid(["Date", "Session", "Sets", "Reps", "Load", "Minutes"], rows, "llrrrr")
+    rows = [session_row(session, evaluated, unit) for session in sessions]
+    table = grid(HEADINGS, rows, "llrrrr")
     return "\n".join([*table, *wrapped(WHAT_COLUMNS_ARE, page_width(width))]) + "\n"
 
 
-def _row(session: SessionDone, evaluated: EvaluatedWeek, unit: str) -> list[str]:
+def session_row(session: SessionDone, evaluated: EvaluatedWeek, unit: str) -> list[str]:
+    """One session: its date, its day, then done / planned."""
     low = sum(line.planned_reps[0] for line in session.lines)
     high = sum(line.planned_reps[1] for line in session.lines)
     loads = [line.load for line in session.lines if line.load is not None]

@@ -33,18 +33,19 @@ def next_text(targets: Sequence[NextTarget], evaluated: EvaluatedWeek, width: in
         here = [target for target in targets if target.day == day.index]
         if here:
             parts.append([day_name(day), *_table(here, catalogue, width)])
-    parts += [wrapped(said, width) for said in _notes(targets, catalogue)]
+    parts += [wrapped(said, width) for said in next_notes(targets, catalogue)]
     return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
 def _table(targets: Sequence[NextTarget], catalogue: Catalogue, width: int) -> list[str]:
-    rows = [_row(target, catalogue.exercises[target.exercise]) for target in targets]
+    rows = [next_row(target, catalogue.exercises[target.exercise]) for target in targets]
     room = width - 6
     widest = [round(room * share) for share in (0.21, 0.22, 0.22)]
     return grid(["Lift", "Last time", "Next time", "Why"], rows, "llll", [*widest, room - sum(widest)])
 
 
-def _row(target: NextTarget, exercise: Exercise) -> list[str]:
+def next_row(target: NextTarget, exercise: Exercise) -> list[str]:
+    """A lift, what was done last time, what comes next time, and why."""
     return [
         exercise.name,
         "" if target.last is None else _last(target.last, target.unit, exercise),
@@ -67,7 +68,8 @@ def _next(target: NextTarget, exercise: Exercise) -> str:
     return ", ".join(part for part in (load, sets_words(target.aims, exercise), f"{target.rir} left") if part)
 
 
-def _notes(targets: Sequence[NextTarget], catalogue: Catalogue) -> Iterator[str]:
+def next_notes(targets: Sequence[NextTarget], catalogue: Catalogue) -> Iterator[str]:
+    """What the marks mean, how a load is found, how far to trust it, and the caution."""
     if any(target.reason.by_reps_alone for target in targets):
         yield ALONE
     if any(target.reason.why in ("never-done", "load-unsaid") for target in targets):

@@ -24,22 +24,24 @@ MINUTES = (
     "session is all that is told. Log when each set ends to learn more."
 )
 
+PACE_HEADS = ["Seconds", "This client", "90 % interval", "Planned"]
+
 
 def pace_text(pace: ClientPace | NotEnough, width: int = 100) -> str:
     """What the log tells of the pace, or what is missing to tell it."""
     width = page_width(width)
     if isinstance(pace, NotEnough):
-        return "\n".join(wrapped(_not_enough(pace), width)) + "\n"
+        return "\n".join(wrapped(not_enough_words(pace), width)) + "\n"
     parts = [
-        wrapped(_basis(pace), width),
-        grid(["Seconds", "This client", "90 % interval", "Planned"], [_row(part) for part in pace.parts], "lrrr"),
-        *(wrapped(said, width) for said in _notes(pace)),
+        wrapped(basis_words(pace), width),
+        grid(PACE_HEADS, [pace_row(part) for part in pace.parts], "lrrr"),
+        *(wrapped(said, width) for said in pace_notes(pace)),
         _clock_lines(pace),
     ]
     return "\n\n".join("\n".join(part) for part in parts if part) + "\n"
 
 
-def _not_enough(found: NotEnough) -> str:
+def not_enough_words(found: NotEnough) -> str:
     """What there is and what is needed."""
     return (
         f"Not enough is logged: {counted(found.sessions_needed, 'session')} with {found.intervals_needed} intervals "
@@ -48,21 +50,24 @@ def _not_enough(found: NotEnough) -> str:
     )
 
 
-def _basis(pace: ClientPace) -> str:
+def basis_words(pace: ClientPace) -> str:
+    """What the pace was told from."""
     if pace.basis == "session minutes":
         return f"From the minutes of {counted(pace.sessions, 'session')}. {MINUTES}"
     left_out = f"; {pace.left_out} more could not be used" if pace.left_out else ""
     return f"From {pace.intervals} intervals between set ends in {counted(pace.sessions, 'session')}{left_out}."
 
 
-def _row(part: FittedPart) -> list[str]:
+def pace_row(part: FittedPart) -> list[str]:
+    """One part: its name, the client's seconds, their interval, the planned seconds."""
     places = 1 if part.part == "seconds_per_rep" else 0
     values = (part.value, part.low, part.high, part.planned)
     value, low, high, planned = (f"{round(value, places) + 0.0:.{places}f}" for value in values)
     return [NAMES[part.part], value, f"{low} to {high}", planned]
 
 
-def _notes(pace: ClientPace) -> Iterator[str]:
+def pace_notes(pace: ClientPace) -> Iterator[str]:
+    """What the parts hold, what could not be told, how well it foretold sessions held back."""
     if pace.basis == "set ends":
         yield SPARE
         rests = (f"{rest.taken:.0f} s where {rest.asked:.0f} s were asked for" for rest in pace.rests)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.sheets.charts.charts import maximum_chart
+from setwright.solver.sheets.charts.charts import ChartStyle, maximum_chart
 from setwright.solver.sheets.common.words import listed, page_width, wrapped
 from setwright.solver.sheets.screen.progress.amounts import built_words, day_month
 from setwright.solver.sheets.screen.progress.next_table import left_more
@@ -35,12 +35,21 @@ def stalls_text(stalls: Sequence[Stall], catalogue: Catalogue, unit: str, width:
     lines: list[str] = []
     for stall in stalls:
         lines += _stall_lines(stall, catalogue, unit, width)
-    said = f"{_definition(catalogue)} {left_more(catalogue)}"
+    said = stall_note(catalogue)
     return "\n".join([*lines, "", *wrapped(said, width)]) + "\n"
 
 
 def _stall_lines(stall: Stall, catalogue: Catalogue, unit: str, width: int) -> list[str]:
     """The lift and its numbers, then a numbered line for each thing to try."""
+    head, advice = stall_words(stall, catalogue, unit)
+    lines = wrapped(head, width)
+    for place, said in enumerate(advice, 1):
+        lines += wrapped(f"  {place}. {said}", width, "     ")
+    return lines
+
+
+def stall_words(stall: Stall, catalogue: Catalogue, unit: str) -> tuple[str, list[str]]:
+    """The lift with its numbers as a sentence, and a sentence for each thing to try, in order."""
     exercise = catalogue.exercises[stall.exercise]
     first, last = stall.course[0], stall.course[-1]
     head = (
@@ -56,10 +65,12 @@ def _stall_lines(stall: Stall, catalogue: Catalogue, unit: str, width: int) -> l
         "another-lift": f"Do another lift of the same kind for some weeks: {others}.",
         "change-sets": SETS[stall.sets],
     }
-    lines = wrapped(head, width)
-    for place, advice in enumerate(stall.advice, 1):
-        lines += wrapped(f"  {place}. {said[advice]}", width, "     ")
-    return lines
+    return head, [said[advice] for advice in stall.advice]
+
+
+def stall_note(catalogue: Catalogue) -> str:
+    """What counts as a stall, and how far what is left is misjudged."""
+    return f"{_definition(catalogue)} {left_more(catalogue)}"
 
 
 def _definition(catalogue: Catalogue) -> str:
@@ -71,12 +82,8 @@ def _definition(catalogue: Catalogue) -> str:
     )
 
 
-def drawn_maximum(course: Sequence[MaximumEstimate], name: str, unit: str) -> str:
-    """The estimated maximum of a lift over the days as SVG, each estimate with its interval."""
+def drawn_maximum(course: Sequence[MaximumEstimate], name: str, unit: str, key: str = "maximum") -> str:
+    """The estimated maximum of a lift over the days as SVG, each estimate with its interval; `key` leads its ids."""
     first = course[0].on
-    return maximum_chart(
-        [((one.on - first).days, one.value, one.low, one.high) for one in course],
-        name,
-        unit,
-        day_month(first),
-    )
+    points = [((one.on - first).days, one.value, one.low, one.high) for one in course]
+    return maximum_chart(points, name, unit, day_month(first), ChartStyle(key=key))

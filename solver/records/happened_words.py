@@ -1,17 +1,18 @@
-"""What the options of `replan` say happened, understood against a week: days, minutes, stations, muscles and lifts."""
+"""What a coach says happened, understood against a week: days, minutes, stations, muscles and lifts."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import TYPE_CHECKING, Final
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.brief.named import entry_named
 from setwright.solver.brief.schema import Pin
-from setwright.solver.cli.fault_collector import FaultCollector
+from setwright.solver.sheets.common.words import listed
 from setwright.solver.uses.replan.happened import DayChange, Happened, done_before
 
 if TYPE_CHECKING:
@@ -19,29 +20,31 @@ if TYPE_CHECKING:
     from setwright.solver.brief.phrase.lexicon import Kind
     from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 
+FIELDS: Final = ("missed", "today", "taken", "kit", "sore", "pin", "avoid")
+"""The fields of which one at least says that something happened."""
 NONE: Final = "none"
-"""The word of --done for a week of which nothing is done yet."""
+"""The word for a week of which nothing is done yet."""
 
 
 @dataclass(frozen=True)
-class SaidOptions:
-    """The options as written; `done` is None where nothing is said of it."""
+class SaidHappened:
+    """What is said, as it was written; `done` is None where nothing is said of it."""
 
     done: tuple[str, ...] | None = None
     missed: tuple[str, ...] = ()
     today: tuple[tuple[str | None, int], ...] = ()
-    """(day, minutes) for each --today; a day that is not said is None."""
+    """(day, minutes) that it has now; a day that is not said is None."""
     taken: tuple[str, ...] = ()
     on: str | None = None
     dates: tuple[date, date] | None = None
-    """The first and the last day that the options of --on speak of, instead of it."""
+    """The first and the last day that `taken`, `kit`, `sore` and `avoid` speak of, instead of `on`."""
     kit: str | None = None
     sore: tuple[str, ...] = ()
     pins: tuple[str, ...] = ()
     avoid: tuple[str, ...] = ()
 
 
-def why_words(said: SaidOptions) -> str:
+def why_words(said: SaidHappened) -> str:
     """Why a week was planned again, in a few words; that a muscle is sore is no one's business later."""
     today = [f"{day or 'the next session'} {minutes} min" for day, minutes in said.today]
     parts = [*(f"missed {day}" for day in said.missed), *today, *(f"{name} taken" for name in said.taken)]
@@ -50,16 +53,23 @@ def why_words(said: SaidOptions) -> str:
     return ", ".join(parts) or "planned again"
 
 
-def happened_of(said: SaidOptions, resolved: ResolvedBrief, faults: FaultCollector) -> Happened:
-    """What happened, days as their places in the week; what is amiss is added to `faults`, and left out."""
-    return _Reader(said, resolved, faults).read()
+def happened_of(
+    said: SaidHappened, resolved: ResolvedBrief, faults: FaultCollector, named: Callable[[str], str]
+) -> Happened:
+    """What happened, days as their places in the week; what is amiss is added to `faults`, and left out.
+
+    `named` gives a field of `said` the name by which the coach knows it: --missed, or the label of a form.
+    """
+    return _Reader(said, resolved, faults, named).read()
 
 
 class _Reader:
-    """Understands one command line; each option's faults are led by its name."""
+    """Understands what is said; each fault is led by the name of its field."""
 
-    def __init__(self, said: SaidOptions, resolved: ResolvedBrief, faults: FaultCollector) -> None:
-        self._said, self._resolved, self._faults = said, resolved, faults
+    def __init__(
+        self, said: SaidHappened, resolved: ResolvedBrief, faults: FaultCollector, named: Callable[[str], str]
+    ) -> None:
+        self._said, self._resolved, self._faults, self._named = said, resolved, faults, named
         self._changes: dict[int, DayChange] = {}
 
     @property
@@ -69,12 +79,12 @@ class _Reader:
     def read(self) -> Happened:
         """All of it; the order is that of the help."""
         said = self._said
-        missed = self._days("--missed", _words(said.missed)) | self._missed_before()
-        named = [(self._day("--today", day) if day else None, minutes) for day, minutes in said.today]
+        missed = self._days(self._named("missed"), _words(said.missed)) | self._missed_before()
+        named = [(self._day(self._named("today"), day) if day else None, minutes) for day, minutes in said.today]
         done = self._done(missed, frozenset(day for day, _ in named if day is not None))
         self._check_apart(done, missed)
         left = Happened(done, missed).left(len(self._resolved.days))
-        on = self._day_left("--on", said.on, left)
+        on = self._day_left(self._named("on"), said.on, left)
         self._minutes(named, on, left)
         dated = None if self._said.dates is None else self._between(*self._said.dates, left)
         where = dated or (left if on is None else (on,))
@@ -108,12 +118,14 @@ class _Reader:
         if self._said.done is None:
             return done_before(len(self._resolved.days), missed, today)
         words = _words(self._said.done)
-        return self._days("--done", () if words == (NONE,) else words)
+        return self._days(self._named("done"), () if words == (NONE,) else words)
 
     def _check_apart(self, done: frozenset[int], missed: frozenset[int]) -> None:
         for day in sorted(done & missed):
             before = " in the week already" if day in self._missed_before() else ""
-            self._fault("--done", f"{self._name(day)} is missed{before}", "name it as done or as missed, not as both")
+            self._fault(
+                self._named("done"), f"{self._name(day)} is missed{before}", "name it as done or as missed, not as both"
+            )
 
     def _day_left(self, option: str, word: str | None, left: tuple[int, ...]) -> int | None:
         """A day that must be left to plan; None where nothing is said or it is amiss."""
@@ -126,29 +138,33 @@ class _Reader:
     def _between(self, first: date, last: date, left: tuple[int, ...]) -> tuple[int, ...]:
         """The days left whose weekday lies between two dates; a fault where there is none, or the dates are amiss."""
         if self._said.on is not None:
-            self._fault("--from", "--on names the day already", "drop one of the two")
+            self._fault(self._named("from"), f"{self._named('on')} names the day already", "drop one of the two")
         if last < first:
-            self._fault("--from", f"{first} comes after {last}", "write the first day before the last")
+            self._fault(self._named("from"), f"{first} comes after {last}", "write the first day before the last")
         weekdays = {
             WEEKDAYS[(first + timedelta(days=n)).weekday()] for n in range(max(0, min(7, (last - first).days + 1)))
         }
         found = tuple(day for day in left if self._resolved.days[day].weekday in weekdays)
         if weekdays and not found:
-            self._fault("--from", f"no session that is left lies from {first} to {last}", self._left_words(left))
+            self._fault(
+                self._named("from"), f"no session that is left lies from {first} to {last}", self._left_words(left)
+            )
         return found
 
     def _left_words(self, left: tuple[int, ...]) -> str:
         return f"name a day that is left: {', '.join(map(self._name, left))}" if left else "no day is left"
 
     def _minutes(self, named: list[tuple[int | None, int]], on: int | None, left: tuple[int, ...]) -> None:
-        """The minutes of --today; without a day it is the one of --on, or the next after what is done or missed."""
+        """The minutes that days have now; an unnamed one is that of `on`, or the next after what is done or missed."""
         known = self._said.done is not None or bool(self._said.missed)  # else nobody says where the week stands
         for (word, minutes), (day, _) in zip(self._said.today, named, strict=True):
             if word and day is not None and day not in left:
-                self._fault("--today", f"{self._name(day)} is done or missed", self._left_words(left))
+                self._fault(self._named("today"), f"{self._name(day)} is done or missed", self._left_words(left))
             elif word is None and on is None and not (known and left):
                 said = f"which day has {minutes} minutes is not said"
-                self._fault("--today", said, f"write DAY={minutes}, or say with --done what is done")
+                self._fault(
+                    self._named("today"), said, f"write DAY={minutes}, or say with {self._named('done')} what is done"
+                )
             elif word is None or day is not None:
                 self._change(day if day is not None else on if on is not None else left[0], minutes=minutes)
 
@@ -158,17 +174,17 @@ class _Reader:
         """Stations, places and exercises on all days asked, sore muscles on the next."""
         said = self._said
         for word in said.taken:
-            kind, found = self._entry("--taken", word, ("item", "exercise"))
+            kind, found = self._entry(self._named("taken"), word, ("item", "exercise"))
             stations = self._stations(found) if kind == "exercise" else (found,) if kind else ()
             self._close(days, without=stations, avoid=(found,) if kind == "exercise" and not stations else ())
-        if said.kit is not None and (kit := self._entry("--kit", said.kit, ("kit",))[1]):
+        if said.kit is not None and (kit := self._entry(self._named("kit"), said.kit, ("kit",))[1]):
             for day in days:
                 self._change(day, kit=kit)
         for word in said.sore:
-            if muscle := self._entry("--sore", word, ("muscle", "group"))[1]:
+            if muscle := self._entry(self._named("sore"), word, ("muscle", "group"))[1]:
                 self._close(sore_days, rested=(muscle,))
         for word in said.avoid:
-            if exercise := self._entry("--avoid", word, ("exercise",))[1]:
+            if exercise := self._entry(self._named("avoid"), word, ("exercise",))[1]:
                 self._close(days, avoid=(exercise,))
 
     def _stations(self, exercise: str) -> tuple[str, ...]:
@@ -190,21 +206,21 @@ class _Reader:
         self._changes[day] = replace(self._changes.get(day, DayChange()), **fields)  # type: ignore[arg-type]
 
     def _pins(self, left: tuple[int, ...]) -> tuple[Pin, ...]:
-        """The pins of --pin EXERCISE[@DAY]."""
+        """The pins, EXERCISE or EXERCISE@DAY."""
         found = [self._pin(text, left) for text in self._said.pins]
         return tuple(pin for pin in found if pin is not None)
 
     def _pin(self, text: str, left: tuple[int, ...]) -> Pin | None:
         word, _, day_word = text.partition("@")
-        exercise = self._entry("--pin", word.strip(), ("exercise",))[1]
+        exercise = self._entry(self._named("pin"), word.strip(), ("exercise",))[1]
         if not day_word:
             return Pin(exercise=exercise) if exercise else None
-        day = self._day_left("--pin", day_word.strip(), left)
+        day = self._day_left(self._named("pin"), day_word.strip(), left)
         if day is None or not exercise:
             return None
         weekday = self._resolved.brief.days[day].weekday
         if weekday is None:
-            self._fault("--pin", "the sessions of this week have no weekdays", f"drop @{day_word}")
+            self._fault(self._named("pin"), "the sessions of this week have no weekdays", f"drop @{day_word}")
             return None
         return Pin(exercise=exercise, day=weekday)
 
@@ -213,9 +229,9 @@ class _Reader:
         for pin in pins:
             name = self._catalogue.exercises[pin.exercise].name
             if pin.exercise in avoided:
-                self._fault("--pin", f"{name} is under --avoid too", "drop one of the two")
+                self._fault(self._named("pin"), f"{name} is under {self._named('avoid')} too", "drop one of the two")
             elif pin.exercise in self._resolved.brief.avoid:
-                self._fault("--pin", f"the brief avoids {name}", "name another exercise")
+                self._fault(self._named("pin"), f"the brief avoids {name}", "name another exercise")
 
     def _known(self, word: str) -> str | None:
         """The id of an exercise, or None without a word about it."""
@@ -230,11 +246,13 @@ class _Reader:
         said, count = self._said, len(self._resolved.days)
         others = any((said.today, said.taken, said.kit, said.sore, said.pins, said.avoid))
         if len(missed) == count:
-            self._fault("--missed", "every session is missed: nothing is left to plan", "plan a new week")
+            self._fault(self._named("missed"), "every session is missed: nothing is left to plan", "plan a new week")
         elif not left and (others or not missed):
-            self._fault("--done", "every session is done or missed: nothing is left to plan", "plan the next week")
+            self._fault(
+                self._named("done"), "every session is done or missed: nothing is left to plan", "plan the next week"
+            )
         elif not others and not said.missed:
-            remedy = "say it with --missed, --today, --taken, --kit, --sore, --pin or --avoid"
+            remedy = f"say it with {listed(map(self._named, FIELDS), 'or')}"
             self._fault("replan", "nothing has happened", remedy)
 
     def _fault(self, where: str, said: str, remedy: str) -> None:

@@ -1,0 +1,115 @@
+"""A session in the gym in a real browser: the connection drops, what is typed is kept, sent once, then forgotten."""
+
+from __future__ import annotations
+
+import os
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from block_in_book import block_in_book
+from running_desk import running_desk
+
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.book.clients import client_of
+from setwright.solver.book.opened import open_book
+from setwright.solver.book.sessions import sessions_of
+from setwright.solver.desk.desk import Desk
+from setwright.solver.desk.guard import Keys
+from setwright.solver.desk.searches.crew import Crew
+from setwright.solver.log.values import LoggedSession
+
+pytestmark = pytest.mark.slow
+NEEDED = os.environ.get("SETWRIGHT_BROWSER") == "1"
+MONDAY = "clients/M/log/2026-01-05"
+LEAST_HIGH = 44
+"""Pixels that a thing to tap is high at least (WCAG 2.2, 2.5.5 Target Size)."""
+LOW = """(least) => [...document.querySelectorAll("#session button, #session .done, #session input, .choices a")]
+  .filter((e) => e.type !== "hidden" && e.type !== "checkbox" && e.getClientRects().length)
+  .filter((e) => e.getBoundingClientRect().height < least).map((e) => e.outerHTML.slice(0, 90))"""
+
+
+@pytest.fixture
+def phone(tmp_path: Path) -> Iterator[tuple[Any, str, Path]]:
+    """A phone's page that was let in at a desk with M's block: (page, the desk's address, the book)."""
+    place = tmp_path / "book.db"
+    block_in_book(Desk(place, load_catalogue(), Crew(1), Keys()))
+    chromium = shutil.which("chromium")
+    try:
+        from playwright.sync_api import sync_playwright
+    except ModuleNotFoundError:
+        chromium = None
+    if chromium is None:
+        (pytest.fail if NEEDED else pytest.skip)("chromium or playwright is not here; .ci/browser fetches them")
+    with running_desk(place) as desk, sync_playwright() as driver:
+        opened = driver.chromium.launch(executable_path=chromium, args=["--no-sandbox"])
+        page = opened.new_context(viewport={"width": 360, "height": 780}, has_touch=True).new_page()
+        page.goto(desk.address)
+        yield page, desk.address.split("?")[0], place
+        opened.close()
+
+
+def written(place: Path) -> tuple[LoggedSession, ...]:
+    with open_book(place) as book:
+        return sessions_of(book, client_of(book, "M"))
+
+
+def do(page: Any, number: int, reps: str) -> None:
+    page.fill(f'[name="load-0-{number}"]', "60")
+    page.fill(f'[name="reps-0-{number}"]', reps)
+    page.check(f'[name="done-0-{number}"]')
+
+
+def test_a_session_outlasts_a_reload_and_a_lost_connection_and_is_written_once(phone: tuple[Any, str, Path]) -> None:
+    page, address, place = phone
+    said: list[str] = []
+    page.on("pageerror", lambda error: said.append(str(error)))
+    page.goto(address + MONDAY)
+    assert page.evaluate(LOW, LEAST_HIGH) == []
+    do(page, 1, "8")
+    do(page, 2, "7")
+    page.reload()
+    assert page.input_value('[name="reps-0-2"]') == "7" and page.is_checked('[name="done-0-2"]')
+    page.context.set_offline(True)
+    page.click("#send")
+    page.wait_for_selector("text=2 sets kept here, no connection")
+    assert written(place) == ()
+    page.context.set_offline(False)
+    page.wait_for_selector("text=in the book, 2 sets")
+    (session,) = written(place)
+    assert [s.reps for s in session.sets] == [8, 7] and all(s.ended for s in session.sets)
+    assert page.evaluate("localStorage.length") == 0
+    assert said == []
+
+
+def test_a_session_that_meets_another_is_kept_until_the_coach_decides(phone: tuple[Any, str, Path]) -> None:
+    page, address, place = phone
+    for reps in ("8", "6"):
+        page.goto(address + MONDAY)
+        do(page, 1, reps)
+        page.click("#send")
+        page.wait_for_selector("text=in the book, 1 set" if reps == "8" else "text=Nothing was written")
+    assert [s.reps for s in written(place)[0].sets] == [8]
+    page.reload()
+    page.click("text=Add these sets to it")
+    page.wait_for_selector("text=in the book, 1 set")
+    assert [s.reps for s in written(place)[0].sets] == [8, 6]
+    assert page.evaluate("localStorage.length") == 0
+
+
+def test_a_lift_that_is_not_known_comes_back_with_what_was_typed(phone: tuple[Any, str, Path]) -> None:
+    page, address, place = phone
+    page.goto(address + MONDAY)
+    page.click("#add-line")
+    page.fill('[name="lift-2"]', "barbel curl")
+    page.fill('[name="reps-2-1"]', "12")
+    page.fill('[name="load-2-1"]', "20")
+    page.check('[name="done-2-1"]')
+    page.click("#send")
+    page.click("text=Back to what was typed")
+    page.fill('[name="lift-2"]', "Barbell curl")
+    page.click("#send")
+    page.wait_for_selector("text=in the book, 1 set")
+    assert [(s.exercise, s.load, s.reps) for s in written(place)[0].sets] == [("barbell-curl", 20.0, 12)]
