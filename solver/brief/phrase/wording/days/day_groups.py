@@ -21,7 +21,7 @@ OTHERS: Final = re.compile(
     r"\b(?:on )?(?:the (?:others?|rest|other \d(?: days)?|other days?|remaining \d?)|otherwise|all other days|other days)\b"
 )
 _LINKS: Final = re.compile(
-    r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|instead|plus|have|got|can|do|1)\b"
+    r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|longer|shorter|sessions?|ones?|workouts?|instead|plus|have|got|can|do|1)\b"
 )
 _HOME: Final = re.compile(
     r"^(?:(?:on|at|in|the|from) )*home(?: with| using)?\b|\b(?:at|in) home$|^(?:on|for|at|in|with) |\bmembership$"
