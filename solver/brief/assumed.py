@@ -104,7 +104,9 @@ def _of_sets(said: Brief) -> Iterator[Assumption]:
         pairs = "in pairs after each round" if said.pairs else "so no pairs"
         yield Assumption("plan", f"rests: at least {said.rest_at_least} s after every set, {pairs}")
     if said.rir_at_least and said.techniques is None:
-        yield Assumption("plan", f"at least {said.rir_at_least} RIR: no drop sets or rest-pause, which end near failure")
+        yield Assumption(
+            "plan", f"at least {said.rir_at_least} RIR: no drop sets or rest-pause, which end near failure"
+        )
 
 
 def _of_muscles(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:

@@ -119,7 +119,7 @@ def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
 
 
 def _allowed(resolved: ResolvedBrief, usual: tuple[int, ...]) -> tuple[int, ...]:
-    """The usual rests that the brief and the cautions allow; where they allow none of them, the nearest that they do."""
+    """The usual rests that the brief and the cautions allow; where they allow none, the nearest that they do."""
     least, most = resolved.rest_span
     kept = tuple(rest for rest in usual if least <= rest <= most)
     return kept or tuple(dict.fromkeys(min(max(rest, least), most) for rest in usual))

@@ -78,7 +78,11 @@ def test_it_is_told_in_the_header_and_under_assumed() -> None:
     assert "rests of at least 60 s and at most 90 s; at least 2 RIR" in headline(
         terms_of(rest_at_least=60, rest_at_most=90, rir_at_least=2)
     )
-    for words in ("rests: at most 90 s", "rests: at least 60 s after every set, so no pairs", "at least 2 RIR: no drop"):
+    for words in (
+        "rests: at most 90 s",
+        "rests: at least 60 s after every set, so no pairs",
+        "at least 2 RIR: no drop",
+    ):
         assert words in told(found)
 
 

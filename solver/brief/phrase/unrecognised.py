@@ -19,12 +19,21 @@ _KNOWN: tuple[Kind, ...] = ("muscle", "group", "kit", "item", "exercise", "cauti
 
 
 _NOT_HELD: Final[Mapping[str, tuple[str, str]]] = {
-    "failure": ("is not planned", "sets end with 1 or 2 repetitions in reserve; write nothing to failure, or at least 2 RIR"),
+    "failure": (
+        "is not planned",
+        "sets end with 1 or 2 repetitions in reserve; write nothing to failure, or at least 2 RIR",
+    ),
     "tempo": ("is not printed", "write the time it takes, for example 5 seconds a rep"),
     "eccentrics": ("are not printed", "write the time they take, for example 5 seconds a rep"),
     "slow": ("says no time", "write it, for example 5 seconds a rep"),
-    "rest": ("is not understood", "write for example rest at most 90 s, rest at least 2 min, short rests or long rests"),
-    "rests": ("are not understood", "write for example rest at most 90 s, rest at least 2 min, short rests or long rests"),
+    "rest": (
+        "is not understood",
+        "write for example rest at most 90 s, rest at least 2 min, short rests or long rests",
+    ),
+    "rests": (
+        "are not understood",
+        "write for example rest at most 90 s, rest at least 2 min, short rests or long rests",
+    ),
     "rir": ("is not understood", "write for example at least 2 RIR"),
     "exercises": ("is not held", "write for example at most 5 exercises a day, or the lifts to avoid and to like"),
 }
@@ -44,7 +53,7 @@ def take_unrecognised(reader: TokenReader, leaders: Sequence[str]) -> None:
 
 
 def _take_not_held(reader: TokenReader) -> bool:
-    """Step over a clause about what no brief holds, and keep its fault with the nearest thing; whether one stood here."""
+    """Step over a clause about what no brief holds and keep its fault; whether one stood here."""
     start = end = reader.position
     while end < len(reader.tokens) and not reader.at_separator(end - start):
         end += 1

@@ -72,7 +72,11 @@ def _reserve(reader: TokenReader, draft: BriefDraft) -> bool:
     number = reader.number(ahead)
     if number is None or not (ahead or reader.peek(1).text == "rir") or reader.peek(2).sort == "range":
         return False
+    start = reader.position
     reader.position += 2
+    if number == 0:
+        said = "is not planned: sets end with 1 or 2 repetitions in reserve"
+        reader.fault(f"'{reader.text_from(start)}' {said}", "write at least 1 RIR")
     draft.set("rir_at_least", _whole(number))
     return True
 

@@ -38,7 +38,10 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (r"\bno gym,? (?=(?:and )?no (?:kit|equipment)\b)", ""),
-    (r"(?<=[a-z]) \(?(?:cycling|running|football|rowing|climbing|my sport) (?:takes care of|covers) (?:that|those|them|it)\)?", ""),
+    (
+        r"(?<=[a-z]) \(?(?:cycling|running|football|rowing|climbing|my sport) (?:takes care of|covers) (?:that|those|them|it)\)?",
+        "",
+    ),
     (r"\bat the end(?: of (?:every|each|the) session)?\b", ""),
     (
         r"(?<=[a-z])(?:,)? (?:in|since) (?:19|20)\d\d\b|\b\d+ (?:years|months|weeks) ago\b|\bsince last \w+\b|\blast year\b|(?<=postpartum), \d months",

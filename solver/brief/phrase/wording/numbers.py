@@ -68,8 +68,14 @@ NUMBERS_OF_SETS: Final[Rewrites] = (
 _SOON: Final = r"(?: (?:next|this|in|soon) ?[a-z]*| in \d+ (?:weeks|months))?"
 AGES: Final[Rewrites] = (
     (r"\b\d\d (?:next|this) (?:month|year|week) so (\d\d)\b", r"\1 years old"),
-    (rf"\b(?:my |our |the )?(?:client |mum |mom |dad |mother |father |athlete )?(?:is |i'm |she's |he's )?(?:about to turn|turning|turns) 18\b{_SOON}", "17 years old"),
-    (rf"\b(?:my |our |the )?(?:client |mum |mom |dad |mother |father |athlete )?(?:is |i'm |she's |he's |i am )?(?:about to turn|turning|turns) (\d\d)\b{_SOON}", r"\1 years old"),
+    (
+        rf"\b(?:my |our |the )?(?:client |mum |mom |dad |mother |father |athlete )?(?:is |i'm |she's |he's )?(?:about to turn|turning|turns) 18\b{_SOON}",
+        "17 years old",
+    ),
+    (
+        rf"\b(?:my |our |the )?(?:client |mum |mom |dad |mother |father |athlete )?(?:is |i'm |she's |he's |i am )?(?:about to turn|turning|turns) (\d\d)\b{_SOON}",
+        r"\1 years old",
+    ),
 )
 """An age that is near: from 18 on the one that asks for more care, which is the higher."""
 NUMBERS: Final[Rewrites] = (

@@ -11,7 +11,7 @@ from setwright.solver.brief.phrase.wording.days.clock_times import without_clock
 from setwright.solver.brief.phrase.wording.days.counts import counts_parted
 from setwright.solver.brief.phrase.wording.days.joining import joined, themed
 from setwright.solver.brief.phrase.wording.days.pins import with_pins
-from setwright.solver.brief.phrase.wording.days.placed_counts import with_placed_counts
+from setwright.solver.brief.phrase.wording.days.placed_counts import leaves_places_open, with_placed_counts
 from setwright.solver.brief.phrase.wording.days.schedule import scheduled
 from setwright.solver.brief.phrase.wording.days.sports import without_sport
 from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
@@ -54,6 +54,8 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text, often = often_said(with_weekdays(_rewritten(text, AGES)), lexicon)
     text = _spaced(_rewritten(text, NUMBERS_OF_SETS))
     text, of_sets, over = without_sets_asked(text)
+    if _REST_UNCLEAR.search(text):
+        return Wording("", ())
     text = _rewritten(text, (*FRACTIONS, *NUMBERS))
     text = _spaced(_rewritten(text, NAMES))
     text = _spaced(_rewritten(text, DURATIONS))
@@ -64,6 +66,8 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text, pins = with_pins(_spaced(text), lexicon)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
     text, counts = with_placed_counts(_spaced(text), lexicon)
+    if not counts and leaves_places_open(text):
+        return Wording("", ())
     text = text if counts else scheduled(counts_parted(text), lexicon)
     text = _spaced(joined(text))
     sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
@@ -81,6 +85,10 @@ _QUESTION: Final = re.compile(
     r"will i|would it|would that)\b[^.?!]*\?"
 )
 """A question asks for an answer, not for a week; `can you make me a plan?` is none."""
+
+
+_REST_UNCLEAR: Final = re.compile(r"\b(?:less|little|more|enough|fewer) rests?\b")
+"""How much rest is open, and the rest may be the other muscles too."""
 
 
 def _rewritten(text: str, rewrites: Rewrites) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 from typing import Final
 
 _START: Final = r"(?:^|(?<=[,.;(]) ?|(?<= )(?:and|but|with|plus|so) |(?<=, )(?:and |but |so )?)"
@@ -42,17 +43,18 @@ _SCOPE: Final = (
     r"(?: (?:(?:on|in|of|at the end of|for) )?(?:everything|(?:every|each|all|any)(?: of)?(?: the| my)? (?:sets?|lifts?|exercises?)|always|throughout|"
     r"at all times|every time))?"
 )
+_KEPT: Final = r"(?P<n>[1-9])"
 _RESERVE: Final = (
-    rf"(?:stop(?:s|ping)? )?(?:at least |min(?:imum)? )?{_NUMBER}(?:(?: ?- ?| to | or ){'{}'})?(?: more)? ?(?:reps?|repetitions?)? "
+    rf"(?:stop(?:s|ping)? )?(?:at least |min(?:imum)? )?{_KEPT}(?:(?: ?- ?| to | or ){'{}'})?(?: more)? ?(?:reps?|repetitions?)? "
     r"(?:in (?:the tank|reserve|hand)|left(?: in the tank)?|(?:shy|short) of failure|(?:before|from|away from) failure)"
 ).format(r"(?P<n2>\d+)")
 _EFFORT: Final = (
     rf"{_RESERVE}{_SCOPE}",
-    rf"(?:at least |min(?:imum)? )?{_NUMBER}(?: ?(?:-|to) ?(?P<n3>\d+))? rir(?: at least| or more| minimum)?{_SCOPE}",
-    rf"rir (?:of |is |at least |min(?:imum)? )?{_NUMBER}(?: ?(?:-|to) ?(?P<n4>\d+))?(?: at least| or more| minimum)?{_SCOPE}",
+    rf"(?:at least |min(?:imum)? )?{_KEPT}(?: ?(?:-|to) ?(?P<n3>\d+))? rir(?: at least| or more| minimum)?{_SCOPE}",
+    rf"rir (?:of |is |at least |min(?:imum)? )?{_KEPT}(?: ?(?:-|to) ?(?P<n4>\d+))?(?: at least| or more| minimum)?{_SCOPE}",
 )
 _RPE: Final = (
-    rf"(?:(?:up to|at most|max(?:imum)?|no more than) )?rpe (?:of |at most |up to |max |under )?(?:(?P<low>\d) ?(?:-|to) ?)?{_NUMBER}"
+    rf"(?:(?:up to|at most|max(?:imum)?|no more than) )?rpe (?:of |at most |up to |max |under )?(?:(?P<low>\d) ?(?:-|to) ?)?{_KEPT}"
     rf"(?: at most| max(?:imum)?| tops)?{_SCOPE}"
 )
 _NOT_TO_FAILURE: Final = (
@@ -60,61 +62,52 @@ _NOT_TO_FAILURE: Final = (
     r"(?: (?:anything|sets?|it|everything))?(?: all the way| right)? to failure|no (?:training |sets |lifting |work |going |lifts )?(?:to )?failure(?: training)?|"
     r"avoid(?:s|ing)? (?:going to |training to )?failure|stop(?:ping)? (?:short of|before|shy of) failure|(?:short|shy) of failure|something in the tank"
 )
-_NEAR_FAILURE: Final = r"(?:to )?(?:train |training |work |go |push )?(?:hard,? )?(?:close|near|fairly close) to failure"
-_TEMPO: Final = (
-    rf"{_NUMBER} ?(?:s|secs?|seconds?) (?:a|per|each|for (?:a|each|every)) rep(?:etition)?|(?:each|every|a) rep(?:etition)? (?:takes|lasts|should take|of) {_NUMBER.replace('<n>', '<n5>')} ?(?:s|secs?|seconds?)"
+_NEAR_FAILURE: Final = (
+    r"(?:to )?(?:train |training |work |go |push )?(?:hard,? )?(?:close|near|fairly close) to failure"
 )
+_TEMPO: Final = rf"{_NUMBER} ?(?:s|secs?|seconds?) (?:a|per|each|for (?:a|each|every)) rep(?:etition)?|(?:each|every|a) rep(?:etition)? (?:takes|lasts|should take|of) {_NUMBER.replace('<n>', '<n5>')} ?(?:s|secs?|seconds?)"
 _EXERCISES: Final = (
     rf"(?:at most|no more than|not more than|max(?:imum)?(?: of)?|up to) {_NUMBER} (?:exercises|lifts) (?:a|per|each|every|in a) (?:day|session|workout|time|visit)|"
     rf"{_NUMBER.replace('<n>', '<n6>')} (?:exercises|lifts) (?:max(?:imum)?|at most|tops) (?:a|per|each|every) (?:day|session|workout)|"
     rf"(?:at most|no more than|max(?:imum)?) {_NUMBER.replace('<n>', '<n7>')} (?:exercises|lifts)"
 )
 _WHOLE: Final = 10
-"""An effort of 10 on the scale by repetitions in reserve leaves none (Zourdos et al. 2016)."""
+"""An effort of 10 on the scale by repetitions in reserve leaves none (Zourdos et al. 2016, J Strength Cond Res 30; from memory)."""
 
 
 def without_sets_asked(text: str) -> tuple[str, list[str], list[str]]:
     """The text without what it asks of every set, that in the words of the clauses, and what was passed over."""
     clauses: list[str] = []
-    over: list[str] = []
     for pattern, kind in _RESTS:
-        text = _taken(text, pattern, lambda found, kind=kind: clauses.append(_rest_words(kind, found)))  # type: ignore[misc]
+        text, rests = _taken(text, pattern)
+        clauses += [_rest_words(kind, found) for found in rests]
     kept: list[int] = []
     for pattern in _EFFORT:
-        text = _taken(text, pattern, lambda found: kept.append(int(found["n"])))
-    text = _taken(text, _RPE, lambda found: kept.append(_WHOLE - int(found["n"])))
-    text = _taken(text, _NOT_TO_FAILURE, lambda found: kept.append(1) if not kept else None)
-    text = _taken(
-        text, _NEAR_FAILURE, lambda found: over.append(f"{found[0].strip()}: sets end with few repetitions in reserve")
-    )
-    text = _taken(text, _TEMPO, lambda found: clauses.append(f"{found['n'] or found['n5']} seconds a rep"))
-    text = _taken(
-        text,
-        _EXERCISES,
-        lambda found: clauses.append(f"at most {found['n'] or found['n6'] or found['n7']} exercises a day"),
-    )
+        text, left = _taken(text, pattern)
+        kept += [int(found["n"]) for found in left]
+    text, efforts = _taken(text, _RPE)
+    kept += [_WHOLE - int(found["n"]) for found in efforts]
+    text, short = _taken(text, _NOT_TO_FAILURE)
+    kept += [1] if short and not kept else []
+    text, near = _taken(text, _NEAR_FAILURE)
+    text, tempos = _taken(text, _TEMPO)
+    clauses += [f"{found['n'] or found['n5']} seconds a rep" for found in tempos]
+    text, counts = _taken(text, _EXERCISES)
+    clauses += [f"at most {found['n'] or found['n6'] or found['n7']} exercises a day" for found in counts]
     clauses += [f"at least {reps} rir" for reps in dict.fromkeys(kept)]
-    return text, clauses, over
+    return text, clauses, [f"{found[0].strip(' ,')}: sets end with few repetitions in reserve" for found in near]
 
 
-def _taken(text: str, pattern: str, keep: object) -> str:
-    """The text without each whole clause that fits, which is kept."""
-
-    def take(found: re.Match[str]) -> str:
-        keep(found)  # type: ignore[operator]
-        return ", "
-
-    return _compiled(pattern).sub(take, text)
+def _taken(text: str, pattern: str) -> tuple[str, list[re.Match[str]]]:
+    """The text without each whole clause that fits, and what was found."""
+    compiled = _compiled(pattern)
+    return compiled.sub(", ", text), list(compiled.finditer(text))
 
 
+@cache
 def _compiled(pattern: str) -> re.Pattern[str]:
-    found = _COMPILED.get(pattern)
-    if found is None:
-        found = _COMPILED[pattern] = re.compile(rf"{_START}{_WHO}(?:{pattern}){_END}")
-    return found
-
-
-_COMPILED: Final[dict[str, re.Pattern[str]]] = {}
+    """A pattern of a whole clause, with who says it before it."""
+    return re.compile(rf"{_START}{_WHO}(?:{pattern}){_END}")
 
 
 def _rest_words(kind: str, found: re.Match[str]) -> str:
@@ -129,6 +122,7 @@ def _rest_words(kind: str, found: re.Match[str]) -> str:
 
 
 def _seconds(found: re.Match[str]) -> int:
+    """The seconds of a rest as it is said."""
     if found["one"]:
         return 60
     if found["half"]:

@@ -10,9 +10,7 @@ from setwright.solver.brief.defaults import LIMITS
 _HALF: Final = r"(?:am|pm|a\.m\.?|p\.m\.?)"
 _HOUR: Final = rf"(?P<{{0}}>[01]?\d|2[0-4])(?:[:.](?P<{{0}}m>[0-5]\d))?(?: ?(?P<{{0}}h>{_HALF}))?(?: ?o'clock)?"
 _PART: Final = r"(?: ?(?:in the (?:early )?(?:mornings?|evenings?|afternoons?)|at night))?"
-_NO_UNIT: Final = (
-    r"(?!\d|[.:]\d|-\d| ?(?:sets?|reps?|x\b|kg|lbs?|kilos?|pounds|days?|sessions?|times|min|minutes?|weeks?|years?|h\b|hours?|exercises?|%))"
-)
+_NO_UNIT: Final = r"(?!\d|[.:]\d|-\d| ?(?:sets?|reps?|x\b|kg|lbs?|kilos?|pounds|days?|sessions?|times|min|minutes?|weeks?|years?|h\b|hours?|exercises?|%))"
 _SPAN: Final = re.compile(
     rf"(?P<lead>\b(?:from|between|at) )?(?<![\d.:])\b{_HOUR.format('a')} ?(?:-|to|and|till|until) ?{_HOUR.format('b')}{_PART}{_NO_UNIT}"
 )
@@ -30,7 +28,8 @@ _TAKEN_UP: Final = re.compile(
     r"not|never|no|can't|cannot|don't|except|meetings?|booked|taken|kids?)\b"
 )
 """Words of hours in which nobody trains."""
-_LONGEST: Final = LIMITS["minutes"][1]
+_LONGEST: Final = 120
+"""Minutes between two hours that are a session; more may be the time in which somebody is free."""
 
 
 def without_clock_times(text: str) -> tuple[str, list[str]]:

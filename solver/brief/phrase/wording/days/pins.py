@@ -10,9 +10,7 @@ from setwright.solver.brief.phrase.lexicon import Lexicon
 from setwright.solver.brief.phrase.wording.patterns.names import names_of
 
 _DAY: Final = rf"(?:{'|'.join(WEEKDAYS)})"
-_LEAD: Final = (
-    r"(?:(?:and|also|plus|with|do|put|have|please|i|he|she|we|want|wants|would|like|'d|likes|to|on|every|a|some|the|heavy) )*?"
-)
+_LEAD: Final = r"(?:(?:and|also|plus|with|do|put|have|please|i|he|she|we|want|wants|would|like|'d|likes|to|on|every|a|some|the|heavy) )*?"
 _SETS: Final = r"(?:,? (?:for )?(?P<sets>\d+) (?:working )?sets)?"
 _PARTS: Final = re.compile(r"\s*[,;.]\s+|\s+and\s+(?=[a-z' -]+ (?:on |every |each )*(?:" + "|".join(WEEKDAYS) + r")\b)")
 _OF_A_DAY: Final = (

@@ -12,13 +12,17 @@ from setwright.solver.brief.phrase.wording.patterns.places import place_said
 
 _SEGMENTS: Final = re.compile(r"\s*[,;.]\s+|\s+(?:and|plus)\s+(?=\d ?(?:x|days?\b|at\b|in\b|with\b|of\b|upper|lower))")
 _WHO: Final = r"(?:(?:and|i|we|he|she|client|have|has|train|trains|can|do|lift|the|other) )*"
-_COUNT: Final = re.compile(rf"^{_WHO}(?P<n>\d)(?: ?x ?(?P<m>\d\d\d?)\b(?: min)?| days?\b(?: x)?|(?= (?:at|in|with|of|upper|lower|on)\b))")
+_COUNT: Final = re.compile(
+    rf"^{_WHO}(?P<n>\d)(?: ?x ?(?P<m>\d\d\d?)\b(?: min)?| days?\b(?: x)?|(?= (?:at|in|of|upper|lower)\b))"
+)
 _WHOLE: Final = re.compile(r"^(\d) days,? (?=\d (?:at|in|with|of|days|x)\b)")
 _MINUTES: Final = re.compile(r"\b(\d+) min\b")
 _MINUTES_ALONE: Final = re.compile(r"(?:for )?(\d+) min")
 _LINKS: Final = re.compile(r"^(?:(?:for|of|at|on|a|each|x) )+|(?: (?:for|of|at|on|each|x))+$|\b(?:for|of)(?= *$)")
 _THEME: Final = re.compile(r"(?P<theme>upper|lower|push|pull|arms|full body|full-body|legs)(?: body)?(?: days?| only)?")
-_AT_HOME: Final = re.compile(r"^(?:(?:at|from) )?home(?: (?:with|using))? ?|^(?:at|in|with|from|using) | (?:at|in) home$")
+_AT_HOME: Final = re.compile(
+    r"^(?:(?:at|from) )?home(?: (?:with|using))? ?|^(?:at|in|with|from|using) | (?:at|in) home$"
+)
 
 
 @dataclass
@@ -32,6 +36,17 @@ class _Counted:
         """The days in the words of the day clauses."""
         words = [f"{self.count} days", self.theme, f"x {self.minutes} min", self.place]
         return " ".join(word for word in words if word)
+
+
+_ELSEWHERE: Final = re.compile(r"\b[1-6] (?:days? )?(?:at|in|from|with) (?!least|most|total|a row|between|\d)")
+_COUNTS: Final = re.compile(
+    r"\b[1-7] (?:days?\b|x\b)|\b[1-7]x ?\d|\b[1-7] (?=(?:at|in|from|with) (?!least|most|total|a row|between|\d))"
+)
+
+
+def leaves_places_open(text: str) -> bool:
+    """Whether a text that is not parted counts its days more than once, and some of them are said of a place."""
+    return _ELSEWHERE.search(text) is not None and len(_COUNTS.findall(text)) > 1
 
 
 def with_placed_counts(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:

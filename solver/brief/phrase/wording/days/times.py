@@ -48,7 +48,10 @@ DURATIONS: Final[Rewrites] = (
     (rf"\bmin(?: {_EACH})+", "min"),
     (r"\b(?:with )?(\d+) min (?:is |are )?(?:kept |left |to )?spare\b", r", spare \1 mins,"),
     (r"\b(\d+) min (?:of )?warm[- ]?up\b", r", warm-up \1 mins,"),
-    *((rf"\b{n} min\b(?=[^0-9]*\bdouble that\b)(.*?)\bdouble that\b", rf"{n} min\g<1>{2 * n} min") for n in (20, 25, 30, 35, 40, 45, 60)),
+    *(
+        (rf"\b{n} min\b(?=[^0-9]*\bdouble that\b)(.*?)\bdouble that\b", rf"{n} min\g<1>{2 * n} min")
+        for n in (20, 25, 30, 35, 40, 45, 60)
+    ),
     (r"\bno more than (\d+ min)", r"\1"),
     (r"\b(?:a )?max(?:imum)?(?: of)? (\d+ min)|\b(\d+ min) (?:max(?:imum)?|at most|tops|or so)\b", r"\1\2"),
     (r"\b(?:up to|about|around|roughly|only|got|just|for|at|of|with|in|by|call it) (\d+ min)", r"\1"),

@@ -9,8 +9,12 @@ _NAMES: Final = (
     r"(?:behind[- ]the[- ]neck press(?:es)?|kipping(?: pull-?ups)?|handstands?|handstand push-?ups|mountain climbers|muscle-?ups|cardio|"
     r"running|treadmill|rope climbs|cartwheels)"
 )
-_LEAD: Final = r"(?:no|avoid|avoids|without|skip|hates?|dislikes?|(?:does not|doesn't|don't|do not) (?:like|want|do)|not a fan of)"
-_ALONE: Final = re.compile(rf"(?:^|(?<=[,.;] ))(?:i |he |she |please )?{_LEAD} ({_NAMES}(?: (?:and|or) {_NAMES})*)(?=[,.;]|$)")
+_LEAD: Final = (
+    r"(?:no|avoid|avoids|without|skip|hates?|dislikes?|(?:does not|doesn't|don't|do not) (?:like|want|do)|not a fan of)"
+)
+_ALONE: Final = re.compile(
+    rf"(?:^|(?<=[,.;] ))(?:i |he |she |please )?{_LEAD} ({_NAMES}(?: (?:and|or) {_NAMES})*)(?=[,.;]|$)"
+)
 _LAST: Final = re.compile(rf"\b({_LEAD} (?!{_NAMES})[a-z' -]+?) (?:and|or) ({_NAMES})(?=[,.;]|$)")
 
 
