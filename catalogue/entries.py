@@ -63,6 +63,8 @@ class Item:
     name: str
     place: Place
     aliases: tuple[str, ...] = ()
+    machine: bool = False
+    """Whether it guides the load along a path of its own: what `no machines` leaves out."""
 
 
 @dataclass(frozen=True)

@@ -59,6 +59,7 @@ def parse_item(key: str, f: Fields) -> Item:
         name=f.text("name"),
         place=f.choice("place", ("portable", "place", "fixed")),
         aliases=f.texts("aliases"),
+        machine=f.flag("machine"),
     )
 
 

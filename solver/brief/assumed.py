@@ -35,6 +35,7 @@ def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: 
         *_of_lifts(settled, catalogue),
         *_of_owned(settled),
         *(() if said.goal else (Assumption("plan", f"goal: {settled.goal}"),)),
+        *_of_sets(said),
         *_of_muscles(settled, catalogue),
         *_of_other(raw),
         *_of_client(client, settled),
@@ -95,6 +96,19 @@ def _of_owned(settled: Brief) -> Iterator[Assumption]:
         yield Assumption("plan", f"dumbbells in steps of {step}: not used, the week names no loads")
 
 
+def _of_sets(said: Brief) -> Iterator[Assumption]:
+    """What follows from the rests and the repetitions in reserve that are asked for."""
+    if said.rest_at_most is not None:
+        yield Assumption("plan", f"rests: at most {said.rest_at_most} s after every set, in pairs after each round")
+    if said.rest_at_least is not None:
+        pairs = "in pairs after each round" if said.pairs else "so no pairs"
+        yield Assumption("plan", f"rests: at least {said.rest_at_least} s after every set, {pairs}")
+    if said.rir_at_least and said.techniques is None:
+        yield Assumption(
+            "plan", f"at least {said.rir_at_least} RIR: no drop sets or rest-pause, which end near failure"
+        )
+
+
 def _of_muscles(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
     if not settled.muscles:
         yield Assumption("plan", "muscles: every muscle at normal")
@@ -140,5 +154,8 @@ def _of_health(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[As
         yield Assumption("health", f"age {age}: {group.name.lower() if group else 'changes nothing in the week'}")
     if settled.techniques and limits.techniques_off:
         yield Assumption("health", "drop sets and rest-pause: asked for, left out for the client's cautions or age")
+    if settled.rest_at_most is not None and settled.rest_at_most < limits.rest_least:
+        asked = f"rests of at most {settled.rest_at_most} s: asked for"
+        yield Assumption("health", f"{asked}, longer because a caution asks for {limits.rest_least} s")
     if settled.pairs and limits.rest_least:
         yield Assumption("health", "pairs: asked for, left out because a caution asks for rest after every set")

@@ -16,6 +16,7 @@ def contradictions(brief: Brief) -> tuple[Fault, ...]:
         *_of_days(brief),
         *_of_order(brief),
         *_of_muscles(brief),
+        *_of_rests(brief),
         *_of_choices(brief),
         *_of_pins(brief),
     )
@@ -78,6 +79,12 @@ def _of_muscle(where: str, ask: MuscleAsk) -> Iterator[Fault]:
         yield Fault(where, "is at none, yet sets or days are asked for", "drop one of the two")
     if ask.emphasis == "priority" and ask.at_most == 0:
         yield Fault(where, "is at priority, yet at most 0 sets", "drop one of the two")
+
+
+def _of_rests(brief: Brief) -> Iterator[Fault]:
+    least, most = brief.rest_at_least, brief.rest_at_most
+    if least is not None and most is not None and least > most:
+        yield Fault("rest_at_least", f"at least {least} s is more than at most {most} s", "swap the two or drop one")
 
 
 def _of_choices(brief: Brief) -> Iterator[Fault]:

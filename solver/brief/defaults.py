@@ -47,6 +47,9 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
         "age": (13, 100),
         "sets": (1, 10),
         "rir_more": (0, 4),
+        "rir_at_least": (0, 5),
+        "rest_at_least": (15, 300),
+        "rest_at_most": (30, 300),
         "dumbbell_max": (1, 200),
         "dumbbell_step": (0.25, 20),
         "bar": (2, 60),
@@ -67,6 +70,10 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
     }
 )
 """The lowest and highest value of each field that has them (convention): counts, minutes, seconds, sets or weights."""
+
+SHORT_REST: Final = 60
+LONG_REST: Final = 120
+"""Seconds that a phrase's short rests are at most and its long ones at least (common practice, no source)."""
 
 MOST_PAIRS: Final = 20
 """Pairs of plates whose sums are all compared (convention)."""

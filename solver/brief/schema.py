@@ -201,6 +201,11 @@ class Brief(Asked):
     reps: Literal["lower", "usual", "higher"] = "usual"
     dose: Literal["usual", "lighter", "minimum"] = "usual"
     rir_more: int | None = _limits("rir_more", default=None)
+    rir_at_least: int | None = _limits("rir_at_least", default=None)
+    """Repetitions in reserve that every set keeps; None: those of its kind of lift."""
+    rest_at_least: int | None = _limits("rest_at_least", default=None)
+    rest_at_most: int | None = _limits("rest_at_most", default=None)
+    """Seconds of rest after every set, and after each round of a pair; None: those of the goal."""
     rules: dict[str, RuleAsk] = Field(default_factory=dict)
     must: Words = ()
     pins: Annotated[tuple[Pin, ...], Field(strict=False)] = ()

@@ -85,7 +85,7 @@ def rir_of(resolved: ResolvedBrief, exercise: Exercise) -> int:
     lone_pin = exercise.can_pin and resolved.brief.client.trains_alone
     usual = usual_rir(resolved, exercise)
     least = max(usual, round(resolved.number("rir-novice"))) if lone_pin else usual
-    return least + (resolved.brief.rir_more or 0)
+    return max(least + (resolved.brief.rir_more or 0), resolved.reserve_asked)
 
 
 def change_over(resolved: ResolvedBrief, exercise: Exercise) -> int:
@@ -126,10 +126,15 @@ def lift_kind(exercise: Exercise) -> str:
 
 
 def rests_of(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
-    """The rests an unpaired exercise may have under the goal; a caution may ask for longer ones."""
-    usual = resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)]
-    least = resolved.client_limits.rest_least
-    return tuple(rest for rest in usual if rest >= least) or (least,)
+    """The rests an unpaired exercise may have under the goal, as far as the brief and the cautions allow."""
+    return _allowed(resolved, resolved.catalogue.defaults.rests[resolved.goal][lift_kind(exercise)])
+
+
+def _allowed(resolved: ResolvedBrief, usual: tuple[int, ...]) -> tuple[int, ...]:
+    """The usual rests that the brief and the cautions allow; where they allow none, the nearest that they do."""
+    least, most = resolved.rest_span
+    kept = tuple(rest for rest in usual if least <= rest <= most)
+    return kept or tuple(dict.fromkeys(min(max(rest, least), most) for rest in usual))
 
 
 def pair_rests(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
@@ -137,8 +142,9 @@ def pair_rests(resolved: ResolvedBrief, exercise: Exercise) -> tuple[int, ...]:
     defaults, goal = resolved.catalogue.defaults, resolved.goal
     heavy = defaults.heavy_pair_rests.get(goal, ())
     if exercise.fatigue == "high":
-        return heavy
-    return defaults.pair_rests[goal] + (heavy if exercise.multi_joint else defaults.single_pair_rests.get(goal, ()))
+        return _allowed(resolved, heavy)
+    more = heavy if exercise.multi_joint else defaults.single_pair_rests.get(goal, ())
+    return _allowed(resolved, defaults.pair_rests[goal] + more)
 
 
 def pairable(resolved: ResolvedBrief, exercise: Exercise) -> bool:

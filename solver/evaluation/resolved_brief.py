@@ -21,6 +21,8 @@ HEAVY_LOADS = ("barbell", "plates", "stack")
 """Loads that reach further than a pair of light dumbbells."""
 LIFTS_LESS = frozenset(("novice", "older"))
 """The clients whose loads are lighter, so that dumbbells are light for them later."""
+NO_LONGEST = 3600
+"""Seconds that no rest reaches: the longest one where nobody asks for shorter rests."""
 NO_CAP = 40.0
 """Fractional sets that no muscle reaches in a day: the day's cap where the brief turns it off."""
 
@@ -48,7 +50,7 @@ class ResolvedDay:
     missed: bool = False
     """Whether the session is not held."""
     last_rest: int = 0
-    """Seconds of rest after a session's last set, which nobody waits for: the shortest rest of the goal."""
+    """Seconds of rest after a session's last set, which nobody waits for: the shortest of the goal and the brief."""
 
     @property
     def overhead(self) -> int:
@@ -142,6 +144,22 @@ class ResolvedBrief:
         """Ids of pinned exercises and of their pinned partners."""
         pins = self.brief.pins
         return frozenset(p.exercise for p in pins) | frozenset(p.pair_with for p in pins if p.pair_with)
+
+    # ---- what the brief asks of rests and effort
+
+    @cached_property
+    def rest_span(self) -> tuple[int, int]:
+        """The shortest and the longest rest after a set, in seconds, that the brief and the client's cautions allow."""
+        needed = self.client_limits.rest_least
+        if self.off("rest-asked"):
+            return needed, NO_LONGEST
+        least, most = self.brief.rest_at_least or 0, self.brief.rest_at_most or NO_LONGEST
+        return max(needed, least), max(needed, most)
+
+    @property
+    def reserve_asked(self) -> int:
+        """The fewest repetitions in reserve that the brief asks for."""
+        return 0 if self.off("reserve-asked") else self.brief.rir_at_least or 0
 
     # ---- rules' states and numbers
 

@@ -13,7 +13,7 @@ from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.evaluation.clock import warm_up_seconds
 from setwright.solver.evaluation.curves import Curves
-from setwright.solver.evaluation.resolved_brief import Excluder, MuscleTarget, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import NO_LONGEST, Excluder, MuscleTarget, ResolvedBrief, ResolvedDay
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 CLOCK_NUMBERS = {
@@ -63,15 +63,15 @@ def clock_numbers(brief: Brief, catalogue: Catalogue) -> Mapping[str, float]:
 
 
 def pairs_open(brief: Brief, goal: str) -> bool:
-    """Pairs: as asked, else not in growth."""
-    return brief.pairs if brief.pairs is not None else goal != "growth"
+    """Pairs: as asked, else not in growth, nor where rests are asked to be long."""
+    return brief.pairs if brief.pairs is not None else goal != "growth" and brief.rest_at_least is None
 
 
 def techniques_open(brief: Brief, goal: str) -> bool:
-    """Drop sets and rest-pause: as asked, else not in growth nor for novices."""
+    """Drop sets and rest-pause: as asked, else not in growth, for novices or where repetitions are kept in reserve."""
     if brief.techniques is not None:
         return brief.techniques
-    return goal != "growth" and brief.client.experience != "novice"
+    return goal != "growth" and brief.client.experience != "novice" and not brief.rir_at_least
 
 
 def resolved_day(
@@ -106,7 +106,7 @@ def resolved_day(
         avoided=frozenset(day.avoid or ()),
         rested=rested_muscles(day, catalogue),
         missed=bool(day.missed),
-        last_rest=shortest_rest(brief.goal or "balanced", catalogue),
+        last_rest=min(shortest_rest(brief.goal or "balanced", catalogue), brief.rest_at_most or NO_LONGEST),
     )
 
 

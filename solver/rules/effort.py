@@ -12,10 +12,12 @@ from setwright.solver.linear.rule import Rule, held_by_columns
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
-    """A finding for each line with other repetitions in reserve than its kind of lift has; see also caution-effort."""
+    """A finding for each line with other repetitions in reserve than its kind of lift has; see also caution-effort and
+    reserve-asked."""
+    least = max(evaluated.resolved.client_limits.rir_least, evaluated.resolved.reserve_asked)
     for line in evaluated.lines:
         due = rir_of(evaluated.resolved, line.exercise)
-        if line.entry.rir != due and line.entry.rir >= evaluated.resolved.client_limits.rir_least:
+        if line.entry.rir != due and line.entry.rir >= least:
             yield Finding("effort", amount=line.entry.rir, limit=due, days=(line.day.index,), exercise=line.exercise.id)
 
 

@@ -20,11 +20,11 @@ def rests_for(resolved: ResolvedBrief, line: Line) -> tuple[int, ...]:
 
 
 def check(evaluated: EvaluatedWeek) -> Iterator[Finding]:
-    """A finding for each line whose rest is not in its list; see also caution-rest."""
-    least = evaluated.resolved.client_limits.rest_least
+    """A finding for each line whose rest is not in its list; see also caution-rest and rest-asked."""
+    least, most = evaluated.resolved.rest_span
     for line in evaluated.lines:
         known = rests_for(evaluated.resolved, line)
-        if line.entry.rest not in known and line.entry.rest >= least:
+        if line.entry.rest not in known and least <= line.entry.rest <= most:
             yield Finding(
                 "rest-range",
                 amount=line.entry.rest,

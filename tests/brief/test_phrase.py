@@ -452,7 +452,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
         ("dislike: 'barbell-bench-press' stands under like too; keep it in one of the two",),
     ),
     ("40 min", ("'40 min' does not say on how many days; write for example 3 days x 40 min",)),
-    ("3x40 at 6pm", ("'at 6pm' is not understood; say it in other words or in a brief file",)),
+    ("3x40 at 6", ("'at 6' is not understood; say it in other words or in a brief file",)),
     (
         "3x40 [grow delts]",
         (
@@ -474,7 +474,7 @@ FAULTS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("3x40 for looks", ("'looks' is not understood; the goals are growth, efficiency and balanced",)),
     ("mon upper 60 min, thu lwoer 60 min", ("'lwoer' is not the theme of a day; did you mean 'lower'?",)),
     ("monn 40 min", ("'monn' is not understood; did you mean 'mon'?",)),
-    ("thrice a week 30 min, no cardio", ("'cardio' is not a muscle, an item of equipment or an exercise",)),
+    ("thrice a week 30 min, no yoga", ("'yoga' is not a muscle, an item of equipment or an exercise",)),
     (
         "no chest, no back, 3x40 no delts, no arms, no legs, no core",
         ("muscles: every muscle is at none: nothing is left to train; train one at least",),

@@ -22,6 +22,7 @@ def differences(meant: Meaning, brief: Brief, catalogue: Catalogue) -> list[Diff
         *_of_muscles(meant, brief, catalogue),
         *_of_lifts(meant, brief),
         *_of_client(meant, brief),
+        *_of_sets(meant, brief),
     ]
     soft = set(meant.get("soft", ()))
     soft |= {"themes"} if "days" in soft else set()
@@ -108,6 +109,26 @@ def _of_lifts(meant: Meaning, brief: Brief) -> Iterator[Difference]:
         yield "like", meant.get("like"), wanted
     if meant.get("pairs") != brief.pairs:
         yield "pairs", meant.get("pairs"), brief.pairs
+
+
+SAID_EXACTLY = ("reps", "dose", "techniques", "rir_at_least", "rest_at_least", "rest_at_most", "exercise-count")
+"""Fields that `other` gives as field=value, and that a sentence which does not name them leaves as they are."""
+
+
+def _of_sets(meant: Meaning, brief: Brief) -> Iterator[Difference]:
+    """How sets are done, and pins: what `other` says as field=value, pin=exercise day sets."""
+    said = [words.split("=", 1) for words in meant.get("other", ()) if "=" in words]
+    usual = {"reps": "usual", "dose": "usual"}
+    for field in SAID_EXACTLY:
+        value = brief.rules.get(field) if field == "exercise-count" else getattr(brief, field)
+        read = f"{value:g}" if isinstance(value, float) else str(value).lower()
+        asked = next((value for name, value in said if name == field), str(usual.get(field)).lower())
+        if read != asked:
+            yield field, asked, read
+    pins = sorted(f"{pin.exercise} {pin.day or ''} {pin.sets or ''}".strip() for pin in brief.pins)
+    asked_pins = sorted(value for name, value in said if name == "pin")
+    if asked_pins and pins != asked_pins:
+        yield "pins", asked_pins, pins
 
 
 def _of_client(meant: Meaning, brief: Brief) -> Iterator[Difference]:

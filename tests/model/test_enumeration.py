@@ -27,6 +27,8 @@ TINY: dict[str, dict[str, Any]] = {
     "novice": {"client": {"experience": "novice"}},
     "minimum": {"dose": "minimum"},
     "efficiency": {"goal": "efficiency", "pairs": False},
+    "short rests": {"rest_at_most": 45, "rir_at_least": 3},
+    "long rests": {"rest_at_least": 100},
     "pinned": {"pins": [{"exercise": "dumbbell-curl", "sets": 2}], "must": ["row"]},
 }
 

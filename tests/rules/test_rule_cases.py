@@ -177,6 +177,22 @@ CASES = (
         {"client": {"cautions": [{"tag": "long-inactivity"}]}},
         idle={},
     ),
+    Case(
+        "reserve-asked",
+        ("cable-curl 3 rir=1", ""),
+        ("cable-curl 3 rir=2", ""),
+        ("cable-curl 3 rir=1", ""),
+        {"rir_at_least": 2},
+        idle={},
+    ),
+    Case(
+        "rest-asked",
+        ("cable-curl 3 rest=90", ""),
+        ("cable-curl 3 rest=60", ""),
+        ("cable-curl 3 rest=90", ""),
+        {"rest_at_most": 75},
+        idle={},
+    ),
     Case("muscle-none", EMPTY, ("barbell-row-to-hip 3", ""), ("barbell-curl 3", ""), {"muscles": {"biceps": "none"}}),
     Case(
         "day-focus",

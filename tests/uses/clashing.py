@@ -51,6 +51,15 @@ IMPOSSIBLE: dict[str, dict[str, Any]] = {
         "pairs": True,
         "pins": [{"exercise": "barbell-curl", "pair_with": "barbell-upright-row"}],
     },
+    "rests too long for the pins": {
+        "days": days("mon", 30),
+        "equipment": "barbell-garage",
+        "rest_at_least": 300,
+        "pins": [
+            {"exercise": "barbell-back-squat", "day": "mon", "sets": 3},
+            {"exercise": "barbell-bench-press", "day": "mon", "sets": 3},
+        ],
+    },
     "pins that the day cannot hold": {
         "days": days("mon", 15),
         "equipment": "barbell-garage",

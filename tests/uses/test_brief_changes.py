@@ -14,6 +14,7 @@ from setwright.solver.uses.relax.brief_changes import (
     AddItems,
     AllowExercise,
     AllowPairs,
+    AllowShorterRests,
     BriefChange,
     ChangeGoal,
     ChangePartner,
@@ -46,6 +47,7 @@ SAID: dict[str, BriefChange] = {
     "do without a vertical pull": DropMovement("vertical-pull"),
     "let the rule disliked cost instead of forbid": PriceRule("disliked"),
     f"turn off the rule slot-once ({sentence_of('slot-once', BRIEF)})": DropRule("slot-once"),
+    "allow rests shorter than 180 s": AllowShorterRests(180),
     "at least 17.5 sets of chest instead of 21": LowerSets(("chest",), 3.5, 21.0),
     "ask no number of sets of chest instead of at least 4": LowerSets(("chest",), 4.0, 4.0),
     "ask 2 sets less of each of the 2 muscles with a lower end, at least 8 instead of 10": LowerSets(

@@ -15,6 +15,7 @@ from setwright.solver.sheets.screen.clash import clash_document, clash_text
 from setwright.solver.sheets.screen.relaxation_words import relaxation_words, shortfall_words
 from setwright.solver.uses.relax.brief_changes import (
     AddItems,
+    AllowShorterRests,
     BriefChange,
     DropPartner,
     DropPins,
@@ -33,6 +34,7 @@ EXPECTED = {
     "ten muscles at ten sets in two half hours": {"exact-band", "day-minutes"},
     "hard chest days on consecutive days": {"exact-band", "hard-days", "movement-once"},
     "two lifts of one bar as a pair": {"pinned"},
+    "rests too long for the pins": {"pinned", "day-minutes"},
     "pins that the day cannot hold": {"pinned", "day-minutes"},
     "a taste made hard": {"must", "disliked"},
 }
@@ -53,6 +55,11 @@ def test_at_least_three_relaxations_each_with_a_sound_week_of_its_brief(name: st
         assert brief == found.relaxation.brief
         again = audit(resolve(brief, CATALOGUE), found.audit.evaluated.week)
         assert not again.broken and again.stimulus == found.audit.stimulus
+
+
+def test_long_rests_may_be_given_up() -> None:
+    given_up = [r.relaxation.changes for r in relaxations_named("rests too long for the pins").ranked]
+    assert (AllowShorterRests(300),) in given_up
 
 
 @pytest.mark.parametrize("name", NAMES)

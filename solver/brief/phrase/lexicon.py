@@ -63,6 +63,8 @@ class Lexicon:
     spellings: Mapping[Kind, tuple[str, ...]]
     longest: int
     lifts: tuple[Lift, ...]
+    machines: tuple[str, ...] = ()
+    """Ids of the items that are machines, which one word stands for."""
 
     def find(self, key: Key, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
         """The first kind that knows the key, with the id; a plural stands for its singular, db for dumbbell."""
@@ -174,7 +176,8 @@ def lexicon_of(catalogue: Catalogue) -> Lexicon:
         )
         for e in catalogue.exercises.values()
     )
-    return Lexicon(ids, spellings, longest, lifts)
+    machines = tuple(item.id for item in catalogue.items.values() if item.machine)
+    return Lexicon(ids, spellings, longest, lifts, machines)
 
 
 def _keys(rows: Sequence[_Named]) -> dict[Key, str]:

@@ -11,6 +11,7 @@ from setwright.solver.brief.phrase.clauses import choice_clauses as choice
 from setwright.solver.brief.phrase.clauses import setting_clauses as setting
 from setwright.solver.brief.phrase.clauses.age_clauses import age_clause
 from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, cycle_clause, days_clause
+from setwright.solver.brief.phrase.clauses.effort_clauses import effort_clause
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, other_aim, rest_between
 from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause, sets_clause
 from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
@@ -124,8 +125,9 @@ def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
     return (
         rest_between(reader, draft)
         or age_clause(reader, draft)
+        or effort_clause(reader, draft)
         or cycle_clause(reader, days)
-        or days_clause(reader, draft, days)
+        or days_clause(reader, days)
         or fixed_clause(reader, draft)
         or other_aim(reader)
         or choice.bare_caution(reader, draft)
@@ -175,13 +177,14 @@ def _put_days(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> None:
         reader.fault("days are both counted and named", "count them all or name every weekday")
         return
     days.put_cycle(reader)
-    rows = [*days.counted, *(row for rows, _ in days.named for row in rows)]
+    clauses = [*days.counted, *days.named]
+    rows = [row for rows, _ in clauses for row in rows]
     if not rows:
         if not reader.faults:
             reader.fault("the days are not said", "begin with, for example, 3 days x 40 min")
         return
     draft.raw["days"] = rows
-    places = [place for _, place in days.named]
+    places = [place for _, place in clauses]
     if len(places) == 1 and places[0]:
         places[0].put_into(draft)
     elif any(places) and not all(places):
@@ -191,7 +194,7 @@ def _put_days(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> None:
             "name a place after every day, or set it apart with a comma for the whole week",
         )
     else:
-        for rows, place in days.named:
+        for rows, place in clauses:
             if place:
                 for row in rows:
                     row["equipment"] = place.equipment

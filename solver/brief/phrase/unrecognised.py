@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
+from typing import Final
 
 from setwright.catalogue.near import suggestion
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED
@@ -17,14 +18,52 @@ _USED_IN_CLAUSES: tuple[Kind, ...] = ("muscle", "group", "exercise", "movement",
 _KNOWN: tuple[Kind, ...] = ("muscle", "group", "kit", "item", "exercise", "caution")
 
 
+_NOT_HELD: Final[Mapping[str, tuple[str, str]]] = {
+    "failure": (
+        "is not planned",
+        "sets end with 1 or 2 repetitions in reserve; write nothing to failure, or at least 2 RIR",
+    ),
+    "tempo": ("is not printed", "write the time it takes, for example 5 seconds a rep"),
+    "eccentrics": ("are not printed", "write the time they take, for example 5 seconds a rep"),
+    "slow": ("says no time", "write it, for example 5 seconds a rep"),
+    "rest": (
+        "is not understood",
+        "write for example rest at most 90 s, rest at least 2 min, short rests or long rests",
+    ),
+    "rests": (
+        "are not understood",
+        "write for example rest at most 90 s, rest at least 2 min, short rests or long rests",
+    ),
+    "rir": ("is not understood", "write for example at least 2 RIR"),
+    "exercises": ("is not held", "write for example at most 5 exercises a day, or the lifts to avoid and to like"),
+}
+"""What a clause speaks of that no brief holds so, with the nearest thing that one does."""
+
+
 def take_unrecognised(reader: TokenReader, leaders: Sequence[str]) -> None:
     """Step over what no clause takes and keep its fault; `leaders` are the words that begin a clause."""
+    if _take_not_held(reader):
+        return
     if reader.peek().sort == "number":
         _number(reader)
     elif match := reader.match(_USED_IN_CLAUSES):
         _lone_word(reader, match)
     else:
         _words(reader, leaders)
+
+
+def _take_not_held(reader: TokenReader) -> bool:
+    """Step over a clause about what no brief holds and keep its fault; whether one stood here."""
+    start = end = reader.position
+    while end < len(reader.tokens) and not reader.at_separator(end - start):
+        end += 1
+    spoken = next((token.text for token in reader.tokens[start:end] if token.text in _NOT_HELD), None)
+    if spoken is None:
+        return False
+    reader.position = end
+    said, remedy = _NOT_HELD[spoken]
+    reader.fault(f"'{reader.text_from(start)}' {said}", remedy)
+    return True
 
 
 def _lone_word(reader: TokenReader, match: Match) -> None:

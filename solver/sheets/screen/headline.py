@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.sheets.common.words import counted, listed, muscle_name
 
 
 def headline(resolved: ResolvedBrief, goal: bool = True) -> str:
-    """The title and the client's code, then the brief's days, goal, experience, priorities and kit."""
+    """The title and the client's code, then the brief's days, goal, experience, priorities, kit, rests and effort."""
     brief = resolved.brief
     code = brief.client.code
     name = f"{brief.title} ({code})" if brief.title and code else brief.title or code
@@ -27,7 +28,15 @@ def brief_parts(resolved: ResolvedBrief, days: bool = True, goal: bool = True) -
         words = (asked,) if isinstance(asked, str) else asked
         names = (catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
         found.append(listed(names))
-    return found
+    return found + asked_of_sets(resolved.brief)
+
+
+def asked_of_sets(brief: Brief) -> list[str]:
+    """What a brief asks of every set: its rest and the repetitions in reserve."""
+    ends = (("at least", brief.rest_at_least), ("at most", brief.rest_at_most))
+    rests = listed(f"{end} {seconds} s" for end, seconds in ends if seconds is not None)
+    found = [f"rests of {rests}"] if rests else []
+    return [*found, *([f"at least {brief.rir_at_least} RIR"] if brief.rir_at_least else [])]
 
 
 def _days(resolved: ResolvedBrief) -> str:

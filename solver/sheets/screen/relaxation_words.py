@@ -15,6 +15,7 @@ from setwright.solver.uses.relax.brief_changes import (
     AddItems,
     AllowExercise,
     AllowPairs,
+    AllowShorterRests,
     BriefChange,
     ChangeGoal,
     ChangePartner,
@@ -87,6 +88,8 @@ def _change_words(change: BriefChange, resolved: ResolvedBrief) -> str:
             return f"let the rule {rule} cost instead of forbid"
         case DropRule(rule):
             return f"turn off the rule {rule} ({sentence_of(rule, resolved)})"
+        case AllowShorterRests(seconds):
+            return f"allow rests shorter than {seconds} s"
         case LowerSets():
             return _lower_words(change, catalogue)
         case RaiseSets(muscle, sets, was):

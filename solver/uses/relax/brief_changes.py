@@ -82,6 +82,13 @@ class DropRule:
 
 
 @dataclass(frozen=True)
+class AllowShorterRests:
+    """Rests that may be shorter than the seconds asked for at least."""
+
+    seconds: int
+
+
+@dataclass(frozen=True)
 class LowerSets:
     """So many weekly sets fewer for each of some muscles (ids); `was` is their lower end, None where these differ."""
 
@@ -157,6 +164,7 @@ BriefChange = (
     | DropMovement
     | PriceRule
     | DropRule
+    | AllowShorterRests
     | LowerSets
     | RaiseSets
     | FewerDirectDays

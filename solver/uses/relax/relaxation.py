@@ -17,6 +17,7 @@ Kind = Literal[
     "movement",
     "avoid",
     "rule",
+    "rests",
     "sets",
     "days",
     "minutes",

@@ -19,7 +19,16 @@ from setwright.solver.uses.relax.wishes_dropped import wish_relaxations
 
 MINUTE = 0.2
 """Index points that a minute more a week weighs in the ranking (convention)."""
-KIND = {"kit": 3.0, "station": 6.0, "pin": 1.0, "movement": 1.0, "rule": 2.0, "goal": 2.0, "weekdays": 1.0}
+KIND = {
+    "kit": 3.0,
+    "station": 6.0,
+    "pin": 1.0,
+    "movement": 1.0,
+    "rests": 1.0,
+    "rule": 2.0,
+    "goal": 2.0,
+    "weekdays": 1.0,
+}
 """Index points that a kind of relaxation weighs besides in the ranking (convention)."""
 FEW = 3
 """With fewer relaxations than these, more time and fewer sets are tried together."""

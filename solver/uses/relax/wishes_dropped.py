@@ -1,4 +1,4 @@
-"""Relaxations of other wishes: movements, what is avoided, and rules that the brief made hard."""
+"""Relaxations of other wishes: movements, what is avoided, rests, and rules that the brief made hard."""
 
 from __future__ import annotations
 
@@ -6,7 +6,14 @@ from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import Wish
-from setwright.solver.uses.relax.brief_changes import AllowExercise, BriefChange, DropMovement, DropRule, PriceRule
+from setwright.solver.uses.relax.brief_changes import (
+    AllowExercise,
+    AllowShorterRests,
+    BriefChange,
+    DropMovement,
+    DropRule,
+    PriceRule,
+)
 from setwright.solver.uses.relax.clashing_brief import ClashingBrief
 from setwright.solver.uses.relax.more_kit import kit_relaxations
 from setwright.solver.uses.relax.relaxation import Relaxation
@@ -16,10 +23,11 @@ MAY_BE_DROPPED = ("movement-once", "slot-once", "exercise-count", "day-sets", "e
 
 
 def wish_relaxations(clashing: ClashingBrief) -> Iterator[Relaxation]:
-    """Every relaxation of the movements and rules that clash."""
+    """Every relaxation of the movements, rests and rules that clash."""
     for movement in clashing.brief.must:
         if Wish("must", movement) in clashing.wishes("must"):
             yield from _movement(clashing, movement)
+    yield from _rests(clashing)
     yield from _rules(clashing)
 
 
@@ -41,6 +49,15 @@ def _allowed(clashing: ClashingBrief, lifts: list[Exercise]) -> Iterator[Relaxat
             if brief is not None and clashing.possible(brief):
                 yield Relaxation("avoid", (AllowExercise(exercise.id),), brief)
                 return
+
+
+def _rests(clashing: ClashingBrief) -> Iterator[Relaxation]:
+    """Rests shorter than the brief asks for, where minutes are part of the clash."""
+    least = clashing.brief.rest_at_least
+    if least is not None and clashing.about("day-minutes"):
+        brief = clashing.changed(rest_at_least=None)
+        if brief is not None and clashing.possible(brief):
+            yield Relaxation("rests", (AllowShorterRests(least),), brief)
 
 
 def _rules(clashing: ClashingBrief) -> Iterator[Relaxation]:

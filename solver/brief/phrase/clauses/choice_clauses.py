@@ -27,6 +27,8 @@ def no_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
     if any(reader.take(*words) for words in THE_REST):
         draft.rest = "none"
         return
+    if _machines(reader, draft, "without"):
+        return
     start, more_items = reader.position, False
     for place, match in enumerate(take_names(reader, _NO, word, "a muscle, an item of equipment or an exercise")):
         more_items = more_items or (place > 0 and match.kind == "item")
@@ -79,12 +81,24 @@ def list_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
         "dislike": ("dislike", _LIKED),
         "single": ("owned.single", ("item",)),
     }[word]
+    if word != "single" and _machines(reader, draft, "without" if word == "avoid" else word):
+        return
     wanted = " or ".join(KIND_NAMES[kind] for kind in kinds if word == "avoid" or kind != "movement")
     for match in take_names(reader, kinds, word, wanted):
         if match.kind == "movement" or (match.kind == "exercise" and word in ("avoid", "dislike", "without")):
             _add_family(reader, draft, "avoid" if word == "without" else field, match)
         else:
             draft.add(field, match.id)
+
+
+def _machines(reader: TokenReader, draft: BriefDraft, field: str) -> bool:
+    """Read `machines` where it is all that is named, and put every machine in a list; whether it stood here."""
+    if not reader.sees("machines") or not (reader.peek(1).text == "" or reader.peek(1).sort == "separator"):
+        return False
+    reader.position += 1
+    for item in reader.lexicon.machines:
+        draft.add(field, item)
+    return True
 
 
 def _add_family(reader: TokenReader, draft: BriefDraft, field: str, match: Match) -> None:

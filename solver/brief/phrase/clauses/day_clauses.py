@@ -16,7 +16,6 @@ from setwright.solver.brief.phrase.day_words import (
     take_links,
     take_weekday,
 )
-from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.durations import DAY_NOUNS, TIMES, at_duration, take_minutes
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
@@ -25,8 +24,8 @@ class DayClauses:
     """The day clauses of one phrase as raw days, put together when all are read."""
 
     def __init__(self) -> None:
-        self.counted: list[dict[str, Any]] = []
-        """The days of which only the number is said."""
+        self.counted: list[tuple[list[dict[str, Any]], Place | None]] = []
+        """The days of each clause that says their number alone, with the place it says of them."""
         self.named: list[tuple[list[dict[str, Any]], Place | None]] = []
         """The days of each clause that names weekdays, with the place it says of them."""
         self.cycle: tuple[str, ...] = ()
@@ -35,7 +34,7 @@ class DayClauses:
 
     def put_cycle(self, reader: TokenReader) -> None:
         """Give the days in turn the themes that the phrase names for all of them."""
-        rows = [*self.counted, *(row for rows, _ in self.named for row in rows)]
+        rows = [row for rows, _ in (*self.counted, *self.named) for row in rows]
         if self.cycle and rows and len(rows) % len(self.cycle):
             reader.fault(
                 f"'{self.cycle_text}' is {len(self.cycle)} themes in turn, and there are {len(rows)} days",
@@ -57,8 +56,8 @@ def cycle_clause(reader: TokenReader, days: DayClauses) -> bool:
     return True
 
 
-def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
-    """Read one clause of days into `days`, and its place into `draft`; whether one stood here."""
+def days_clause(reader: TokenReader, days: DayClauses) -> bool:
+    """Read one clause of days, with its place, into `days`; whether one stood here."""
     if at_weekday(reader):
         return _named(reader, days)
     start = reader.position
@@ -66,13 +65,13 @@ def days_clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> boo
         take_minutes(reader, unit_optional=False)
         return True
     if reader.take("daily") or reader.take("every", "day"):
-        return _counted(reader, draft, days, start, 7)
+        return _counted(reader, days, start, 7)
     if word := reader.take_any(TIMES):
-        return _counted(reader, draft, days, start, TIMES[word])
+        return _counted(reader, days, start, TIMES[word])
     if reader.number() is not None and at_count_of_days(reader):
         count = reader.number() or 0
         reader.position += 1
-        return _counted(reader, draft, days, start, count)
+        return _counted(reader, days, start, count)
     if at_duration(reader):
         return _reversed(reader, days, start)
     return False
@@ -87,10 +86,10 @@ def _every_other_day(reader: TokenReader, start: int) -> bool:
     return True
 
 
-def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: int, count: float) -> bool:
+def _counted(reader: TokenReader, days: DayClauses, start: int, count: float) -> bool:
     """What follows a count of days: `3 days a week x 40 min`. True: such a clause is read even where it is faulty."""
     linked = take_links(reader)
-    theme = None if cycle_clause(reader, days) else take_theme(reader)
+    theme = _theme_or_turn(reader, days)
     linked = take_links(reader) or linked
     skip_to_minutes(reader)
     minutes = take_minutes(reader, unit_optional=linked)
@@ -99,12 +98,19 @@ def _counted(reader: TokenReader, draft: BriefDraft, days: DayClauses, start: in
         reader.fault(f"'{text}' does not say for how many minutes", "write for example 3 days x 40 min")
         return True
     take_endings(reader)
-    theme = theme or (None if cycle_clause(reader, days) else take_theme(reader))
-    _add_counted(reader, days, count, minutes, theme)
-    place = take_place(reader)
-    if place:
-        place.put_into(draft)
+    theme = theme or _theme_or_turn(reader, days)
+    _add_counted(reader, days, count, minutes, theme, take_place(reader))
     return True
+
+
+def _theme_or_turn(reader: TokenReader, days: DayClauses) -> str | None:
+    """Step over the theme of the days that are counted here, or the themes of all days in turn; the theme."""
+    start = reader.position
+    turn = take_cycle(reader)
+    if len(turn) == 1:
+        return turn[0]
+    reader.position = start
+    return None if cycle_clause(reader, days) else take_theme(reader)
 
 
 def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
@@ -135,12 +141,14 @@ def _reversed(reader: TokenReader, days: DayClauses, start: int) -> bool:
     return True
 
 
-def _add_counted(reader: TokenReader, days: DayClauses, count: float, minutes: int, theme: str | None) -> None:
+def _add_counted(
+    reader: TokenReader, days: DayClauses, count: float, minutes: int, theme: str | None, place: Place | None = None
+) -> None:
     low, high = LIMITS["days"]
     if count != int(count) or not low <= count <= high:
         reader.fault(f"got {count:g} days, expected a whole number from {low:g} to {high:g}")
         return
-    days.counted.extend(_row(None, minutes, theme) for _ in range(int(count)))
+    days.counted.append(([_row(None, minutes, theme) for _ in range(int(count))], place))
 
 
 def _named(reader: TokenReader, days: DayClauses) -> bool:

@@ -22,10 +22,26 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (
-        r"\b(?<!time )(?<!new to )(?<!back to )(?<!start )(?<!back into )(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
+        r"\b(?<!time )(?<!new to )(?<!back to )(?<!start )(?<!back into )(?<!light )(?<!lighter )(?<!heavy )(?<!heavier )(?<!free )(?:lifting|lift|lifts|train|training|strength|weights|gym days)(?: on)?,?(?= (?:mon|tue|wed|thu|fri|sat|sun|\d+ min|\d days)\b)",
         ",",
     ),
     (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),
+    (r"\bback to (?:training|lifting)(?= \d)", ","),
+    (r"\bby the way,?|\bon shift\b", ","),
+    (r",? so (?:please )?(?:put|do|train|hit) (?:them|it|those) first\b", ""),
+    (r"\bi travel (?:a lot )?(?:for work )?so(?: only)?\b|\bi work nights so mornings only\b", ","),
+    (r"\b(?:recently )?joined (?:a|the|my) (?:new )?gym(?: (?:last|this) (?:week|month))?\b", "gym"),
+    (r"\b(?:staying|living) (?:in|at) a hotel\b|\btheir (?:little|small|tiny) gym\b", "hotel gym"),
+    (
+        r"\b(?:trains?|lifts?|work(?:s|ing)? out) (?:together )?with (?:his|her|my|a|their) (?:wife|husband|partner|friend|girlfriend|boyfriend|son|"
+        r"daughter|mate)\b",
+        ",",
+    ),
+    (r"\bno gym,? (?=(?:and )?no (?:kit|equipment)\b)", ""),
+    (
+        r"(?<=[a-z]) \(?(?:cycling|running|football|rowing|climbing|my sport) (?:takes care of|covers) (?:that|those|them|it)\)?",
+        "",
+    ),
     (r"\bat the end(?: of (?:every|each|the) session)?\b", ""),
     (
         r"(?<=[a-z])(?:,)? (?:in|since) (?:19|20)\d\d\b|\b\d+ (?:years|months|weeks) ago\b|\bsince last \w+\b|\blast year\b|(?<=postpartum), \d months",
@@ -66,7 +82,8 @@ LEFT_OVER: Final[Rewrites] = (
     ),
     (r"(?:^|(?<=[,.;] ))(?:and |but |so )*(?:can|just|for|i|and i|so)(?=[,.;]|$)", ""),
     (r"(?:^|(?<=[,.;] ))to (?=grow|build|bring)", ""),
-    (r"\b(?:main |my )?(?:goal|aim)(?: is| to)?,? ", ""),
+    (r"(?:^|(?<=[,.;] ))(?:he|she|i|we|client) (?:also )?(?:plays?|has|goes|does|do)(?=[,.;]|$)", ""),
+    (r"\b(?<!the )(?<!my )(?:main |my )?(?:goal|aim)(?: is| to)?,? ", ""),
     (r"\b(?:regular|normal|ordinary) (?=(?:commercial )?gym)", ""),
     (r"\bjust (?=want|keep|maintain|bodyweight|dumbbells|bands)", ""),
     (r"(?<=[,;.] )(?:sessions|slots|weekly|spread|/ ?day|x|/|days|in total)(?=[,.;]|$)", ""),

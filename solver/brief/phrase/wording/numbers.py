@@ -59,6 +59,25 @@ MARKS: Final[Rewrites] = (
     (r"\s*&\s*|\s\+\s|(?<=[a-z])\+(?=[a-z])|\s+n\s+", " and "),
     (r"(\d)\s*\*\s*(\d)", r"\1 x \2"),
 )
+_OF_SETS: Final = r"(?=(?:-|\b)(?: (?:to|or) (?:\w+))? (?:reps?|repetitions?|exercises|lifts|rir|seconds?|secs?|minutes? (?:of )?rest|minutes? between|in (?:reserve|the tank)))"
+NUMBERS_OF_SETS: Final[Rewrites] = (
+    *((rf"\b{word}\b{_OF_SETS}", str(number)) for word, number in _IN_WORDS.items()),
+    *((rf"(?<=\d to )\b{word}\b(?= (?:reps?|seconds?))", str(number)) for word, number in _IN_WORDS.items()),
+)
+"""Numbers in words before repetitions, seconds and the like, which are read before the days are."""
+_SOON: Final = r"(?: (?:next|this|in|soon) ?[a-z]*| in \d+ (?:weeks|months))?"
+AGES: Final[Rewrites] = (
+    (r"\b\d\d (?:next|this) (?:month|year|week) so (\d\d)\b", r"\1 years old"),
+    (
+        rf"\b(?:my |our |the )?(?:client |mum |mom |dad |mother |father |athlete )?(?:is |i'm |she's |he's )?(?:about to turn|turning|turns) 18\b{_SOON}",
+        "17 years old",
+    ),
+    (
+        rf"\b(?:my |our |the )?(?:client |mum |mom |dad |mother |father |athlete )?(?:is |i'm |she's |he's |i am )?(?:about to turn|turning|turns) (\d\d)\b{_SOON}",
+        r"\1 years old",
+    ),
+)
+"""An age that is near: from 18 on the one that asks for more care, which is the higher."""
 NUMBERS: Final[Rewrites] = (
     *((rf"\b{words}\b", str(number)) for words, number in _COMPOUND.items()),
     *((rf"\b{word}\b{_PLAIN_AFTER}", str(number)) for word, number in _IN_WORDS.items()),

@@ -7,8 +7,11 @@ from functools import cache
 from typing import Final, NamedTuple
 
 from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.wording.days.clock_times import without_clock_times
 from setwright.solver.brief.phrase.wording.days.counts import counts_parted
 from setwright.solver.brief.phrase.wording.days.joining import joined, themed
+from setwright.solver.brief.phrase.wording.days.pins import with_pins
+from setwright.solver.brief.phrase.wording.days.placed_counts import leaves_places_open, with_placed_counts
 from setwright.solver.brief.phrase.wording.days.schedule import scheduled
 from setwright.solver.brief.phrase.wording.days.sports import without_sport
 from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
@@ -23,9 +26,11 @@ from setwright.solver.brief.phrase.wording.fillers import FILLERS, LEFT_OVER
 from setwright.solver.brief.phrase.wording.health import HEALTH
 from setwright.solver.brief.phrase.wording.kit import KIT, SPELLING
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
-from setwright.solver.brief.phrase.wording.numbers import MARKS, NUMBERS, Rewrites
-from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most
+from setwright.solver.brief.phrase.wording.numbers import AGES, MARKS, NUMBERS, NUMBERS_OF_SETS, Rewrites
+from setwright.solver.brief.phrase.wording.patterns.absent_lifts import without_unknown_lifts
+from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most, often_said
 from setwright.solver.brief.phrase.wording.sayings import Sayings
+from setwright.solver.brief.phrase.wording.sets_asked import without_sets_asked
 from setwright.solver.brief.phrase.wording.style import STYLE
 from setwright.solver.brief.phrase.wording.wants import wanted
 
@@ -40,10 +45,17 @@ class Wording(NamedTuple):
 def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
     asked = text.lower()
-    text = _spaced(_rewritten(text.lower(), (*SPELLING, *MARKS)))
+    text, hours = without_clock_times(text.lower())
+    text = _spaced(_rewritten(text, (*SPELLING, *MARKS)))
+    text, unknown = without_unknown_lifts(text)
+    over_lifts = [f"{lift}: the catalogue has none" for lift in unknown]
     if days_at_most(text, lexicon) or _QUESTION.search(asked):
         return Wording("", ())
-    text = with_weekdays(text)
+    text, often = often_said(with_weekdays(_rewritten(text, AGES)), lexicon)
+    text = _spaced(_rewritten(text, NUMBERS_OF_SETS))
+    text, of_sets, over = without_sets_asked(text)
+    if _REST_UNCLEAR.search(text):
+        return Wording("", ())
     text = _rewritten(text, (*FRACTIONS, *NUMBERS))
     text = _spaced(_rewritten(text, NAMES))
     text = _spaced(_rewritten(text, DURATIONS))
@@ -51,16 +63,21 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
+    text, pins = with_pins(_spaced(text), lexicon)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
-    text = scheduled(counts_parted(_spaced(text)), lexicon)
+    text, counts = with_placed_counts(_spaced(text), lexicon)
+    if not counts and leaves_places_open(text):
+        return Wording("", ())
+    text = text if counts else scheduled(counts_parted(text), lexicon)
     text = _spaced(joined(text))
     sayings = Sayings(lexicon, _spaced(_rewritten(text, LEFT_OVER)))
-    if not (plainer := sayings.plainer()):
+    if not (plainer := sayings.plainer()) and sayings.whole:
         return Wording("", ())
     text = wanted(_spaced(plainer), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
-    return Wording(", ".join([text, *sports]), sayings.over)
+    passed = (*over_lifts, *over, *(f"{hour}: the week names no hours" for hour in hours), *sayings.over)
+    return Wording(", ".join([*counts, *([text] if text else []), *pins, *often, *of_sets, *sports]), passed)
 
 
 _QUESTION: Final = re.compile(
@@ -68,6 +85,10 @@ _QUESTION: Final = re.compile(
     r"will i|would it|would that)\b[^.?!]*\?"
 )
 """A question asks for an answer, not for a week; `can you make me a plan?` is none."""
+
+
+_REST_UNCLEAR: Final = re.compile(r"\b(?:less|little|more|enough|fewer) rests?\b")
+"""How much rest is open, and the rest may be the other muscles too."""
 
 
 def _rewritten(text: str, rewrites: Rewrites) -> str:

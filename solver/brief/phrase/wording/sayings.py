@@ -14,6 +14,8 @@ from setwright.solver.brief.phrase.wording.patterns.muscles import NAMED as NAME
 
 _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ankle|neck|back)s?\)")
 """A joint in brackets is the reason of what stands before it."""
+_A_ROOM: Final = re.compile(r"\b(?:gym|garage)$")
+"""A whole place does not go on with things that are not there."""
 _NUMBER: Final = re.compile(r"(?:(?:and|so|but) )*\d+")
 """An age only beside what is said of a person; anywhere else it may be minutes."""
 _HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
@@ -21,6 +23,11 @@ _THEY_HURT: Final = re.compile(
     r"(?:because )?(?:they|it|that|those|these) (?:just )?(?:kills?|hurts?|bothers?|bores?|scares?) (?:me|him|her)"
 )
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
+_OF_HEALTH: Final = re.compile(
+    r"waiting for (?:the|an|her|his|my) (?:operation|op|surgery)|clearance (?:is )?(?:pending|to follow|asked for)|(?:wk|week) \d\d?|"
+    r"cleared by (?:my|her|his|the|a) \w+|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
+)
+"""What goes on with a person or a condition and changes nothing of it; clearance is asked for where it is needed."""
 _MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")
 
 
@@ -66,6 +73,8 @@ class Sayings:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
         last = before[-1].split(", ")[-1] if before else ""
         shunned = last.split(" ", 1)[1].split(" and ")[-1] if last.startswith(SHUNNING) else ""
+        if _A_ROOM.search(clause):
+            return False
         for rows, kinds in ((NAMED_LIFTS, LIFT_KINDS), (NAMED_MUSCLES, _MUSCLE_KINDS), (THING, ITEM_KINDS)):
             if (
                 shunned
@@ -80,6 +89,9 @@ class Sayings:
         if before.startswith("hold "):
             return _HOLD_THEM.fullmatch(clause) is not None
         if _THEY_HURT.fullmatch(clause) and before.split(", ")[-1].startswith(SHUNNING):
+            self.reader.over.append(clause)
+            return True
+        if _OF_HEALTH.fullmatch(clause) and self.reader.of_person:
             self.reader.over.append(clause)
             return True
         if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):

@@ -21,8 +21,10 @@ OTHERS: Final = re.compile(
     r"\b(?:on )?(?:the (?:others?|rest|other \d(?: days)?|other days?|remaining \d?)|otherwise|all other days|other days)\b"
 )
 _LINKS: Final = re.compile(
-    r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|instead|plus|have|got|can|do|1)\b"
+    r"\b(?:on|at|for|every|only|just|each|is|are|as|a|an|long|short|longer|shorter|sessions?|ones?|workouts?|instead|plus|have|got|can|do|1)\b"
 )
+_HOURS: Final = re.compile(r"\b\d\d? (?:to|till|until) \d\d?\b(?! min)")
+"""Numbers that may be hours of the clock."""
 _HOME: Final = re.compile(
     r"^(?:(?:on|at|in|the|from) )*home(?: with| using)?\b|\b(?:at|in) home$|^(?:on|for|at|in|with) |\bmembership$"
 )
@@ -50,7 +52,7 @@ class DayGroup:
 def group_of(segment: str, lexicon: Lexicon) -> DayGroup | None:
     """The group of one segment; None where it names days twice or holds words that are not of its days."""
     found = list(DAYS.finditer(segment))
-    if len(found) > 1:
+    if len(found) > 1 or _HOURS.search(segment):
         return None
     group = DayGroup(_each(found[0][0]), words=" ".join(re.findall(_SET, found[0][0]))) if found else DayGroup([])
     rest = DAYS.sub(" ", segment)

@@ -83,4 +83,7 @@ def themed(text: str) -> str:
 
 def _agree(named: str, count: str) -> bool:
     """Whether so many weekdays are named as are counted."""
-    return "-" not in named and len(re.findall(_SET, named)) == int(count)
+    days = 0
+    for first, last in re.findall(rf"({_DAY})(?:-({_DAY}))?", named):
+        days += (WEEKDAYS.index(last or first) - WEEKDAYS.index(first)) % 7 + 1
+    return days == int(count)

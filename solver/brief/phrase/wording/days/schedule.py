@@ -24,6 +24,9 @@ def scheduled(text: str, lexicon: Lexicon) -> str:
     others: list[str] = []
     for segment in (part.strip() for part in _SEGMENTS.split(parted) if part.strip()):
         kind = _sort_of(segment)
+        if kind == "words" and groups and groups[-1].minutes is None and re.fullmatch(r"\d\d\d?", segment):
+            groups[-1].minutes = int(segment)
+            continue
         if kind == "words":
             others.append(segment)
             _say_place(groups, others, segment, lexicon)

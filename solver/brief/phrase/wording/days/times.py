@@ -14,7 +14,7 @@ _SESSIONS: Final = (
 _WEEKLY: Final = r"(?:a|per|each|every|/|the) ?(?:week|wk)|weekly|in the week"
 _EACH: Final = (
     r"(?:each(?: (?:one|1|day|time|session|of them))?|apiece|a go|all of them|per session|per workout|every time|"
-    r"a session|a day|per day|/ ?day|/ ?session|long|in total each|of each|at a time)"
+    r"a session|a day|per day|/ ?day|/ ?session|long|in total each|of each|at a time|(?:on )?both days|door to door)"
 )
 _DAY: Final = "|".join(WEEKDAYS)
 _PLACE: Final = (
@@ -32,6 +32,7 @@ FRACTIONS: Final[Rewrites] = (
 DURATIONS: Final[Rewrites] = (
     *FRACTIONS,
     (r"\b1 ?h(?:r|our)? ?(\d\d)\b(?! ?x)", r"60 and \1 min"),
+    (r"\b(?:an? |1 )?(?:hour|hr)[- ]long\b", "60 min"),
     (r"\b(?:an|a full|1 full|a whole|1) (?:hour|hr)\b", "60 min"),
     (r"\b60 and 15 min", "75 min"),
     (r"\b60 and 30 min", "90 min"),
@@ -47,6 +48,10 @@ DURATIONS: Final[Rewrites] = (
     (rf"\bmin(?: {_EACH})+", "min"),
     (r"\b(?:with )?(\d+) min (?:is |are )?(?:kept |left |to )?spare\b", r", spare \1 mins,"),
     (r"\b(\d+) min (?:of )?warm[- ]?up\b", r", warm-up \1 mins,"),
+    *(
+        (rf"\b{n} min\b(?=[^0-9]*\bdouble that\b)(.*?)\bdouble that\b", rf"{n} min\g<1>{2 * n} min")
+        for n in (20, 25, 30, 35, 40, 45, 60)
+    ),
     (r"\bno more than (\d+ min)", r"\1"),
     (r"\b(?:a )?max(?:imum)?(?: of)? (\d+ min)|\b(\d+ min) (?:max(?:imum)?|at most|tops|or so)\b", r"\1\2"),
     (r"\b(?:up to|about|around|roughly|only|got|just|for|at|of|with|in|by|call it) (\d+ min)", r"\1"),
@@ -58,7 +63,8 @@ OF_DAYS: Final[Rewrites] = (
 COUNTS: Final[Rewrites] = (
     (rf"\b(\d) (\d\d\d? min) {_SESSIONS}\b(?: ?(?:{_WEEKLY}))*", r"\1 days x \2"),
     (r"(?:^|(?<=[,;.] ))days?, (\d)(?=[,.;]|$)", r"\1 days"),
-    (r"\b(\d) (full body|upper|lower|push|pull|arms)(?: body)? (?:days|sessions)\b", r"\1 days, \2 only"),
+    (r"\b(\d) full-body (?=workout|day|session)", r"\1 full body "),
+    (r"\b(\d) (full body|upper|lower|push|pull|arms)(?: body)? (?:days?|sessions?|workouts?)\b", r"\1 days, \2 only"),
     (r"\b(?:ppl|push[ /]+pull[ /]+legs?) (?:twice|2 ?x|2 times) (?:a|per|each|every) week\b", "6 days, push pull legs"),
     (r"\bupper[ /]+lower (?:twice|2 ?x|2 times) (?:a|per|each|every) week\b", "4 days, upper lower"),
     (r"\b(\d) (?:dyas|dasy|das)\b", r"\1 days"),

@@ -54,7 +54,7 @@ _SAYING_NO: Final = frozenset(
 _LIKING: Final = re.compile(r"\bcan spare\b|\b(?:would|'d) like(?: to)?\b|\blike to\b")
 _WHO: Final = re.compile(
     r"(?:(?:a|an|the|my|our|new|old|young|busy|retired|male|female|keen|former|ex|off-season|lunch|break|total|gym|strength|personal|"
-    r"school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"
+    r"masters|school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"
     r"(?:client|man|woman|lady|guy|gentleman|male|female|mum|mom|mother|dad|father|parent|lifter|athlete|player|rower|runner|footballer|"
     r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?"
 )

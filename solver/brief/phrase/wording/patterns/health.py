@@ -63,6 +63,12 @@ _SURGERY: Final = re.compile(
 _BY_A_LIFT: Final = re.compile(
     rf"(?:(?:and|but|so|because) )*(?P<lifts>.+?) (?:hurts?|bothers?|aggravates?|irritates?|kills?|is hard on|are hard on|is bad for|are bad for) {_NAMED}"
 )
+_LIKES_NOT: Final = re.compile(
+    rf"(?:(?:and|but|so|because) )*{_NAMED} (?:(?:do|does) not (?:like|love|enjoy)|hates?|can not (?:take|stand|handle)|"
+    r"(?:clicks?|hurts?|aches?|pinches|complains?) (?:on|in|with|during|about)) (?P<lifts>.+?)"
+    r"(?:,? so (?:please )?(?:leave|keep) (?:those|them|it) out)?"
+)
+"""A joint that does not take a lift: my knees do not like deep squats."""
 _CONDITION: Final = re.compile(
     r"(?:(?:and|but|i|he|she|have|has|had|got|with|a|an|am|is|are|takes?|taking|on|suffers? from|diagnosed with|recovering "
     r"from|mild|slight|some|the|my|living with|history of|currently|\d+ (?:weeks|months|wks)|was|because|of|being|just) )*"
@@ -81,6 +87,7 @@ _OTHERWISE: Final = {
     "slipped disk": "slipped disc",
     "blood pressure is high": "high blood pressure",
     "had a baby": "gave birth",
+    "her baby": "gave birth",
     "off training": "long break",
 }
 _INACTIVE: Final = re.compile(
@@ -112,7 +119,7 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
         return "long break"
     if _PREGNANT.fullmatch(clause):
         return "pregnant"
-    by = _BY_A_LIFT.fullmatch(clause)
+    by = _BY_A_LIFT.fullmatch(clause) or _LIKES_NOT.fullmatch(clause)
     if by and (lifts := names_of("l", by["lifts"], lexicon)):
         joints = re.findall(_JOINT, by["joints"])
         return ", ".join(

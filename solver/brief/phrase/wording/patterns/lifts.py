@@ -12,6 +12,18 @@ _END: Final = (
 )
 _CANNOT: Final = r"(?:can not|do not|does not|will not|would not|should not|is not allowed to|am not allowed to)"
 _PAIRS: Final[Rows] = (
+    (r"(?:likes? |prefers? )?free weights (?:to|over|rather than|instead of) machines", "dislike machines"),
+    (
+        r"(?:do not|does not|will not|would rather not)(?: want to)? (?:use|do|go on|touch) (?:any )?machines|no machine work|nothing on machines|"
+        r"without (?:any )?machines|not on machines",
+        "no machines",
+    ),
+    (
+        r"(?:am |is )?(?:not comfortable with|not (?:a )?(?:fan of|keen on)|scared of|afraid of|nervous about) (?:the )?free weights",
+        "dislike barbell and dumbbells",
+    ),
+    (r"<i>(?: work| exercises)? (?:rather than|instead of|over) <i2>", "like {i}, dislike {i2}"),
+    (r"(?:likes?|loves?|prefers?|enjoys?) (?:the )?machines", "like machines"),
     (r"(?:swap|replace|exchange|change) <l> (?:for|with|by) <l2>", "avoid {l}, like {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:instead of|in place of) <l2>", "like {l}, avoid {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:rather than|over|to) <l2>", "like {l}, dislike {l2}"),

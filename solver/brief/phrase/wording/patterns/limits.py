@@ -7,6 +7,7 @@ from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 from setwright.solver.brief.phrase.wording.patterns.matching import Rows, said
+from setwright.solver.brief.phrase.wording.patterns.names import names_of
 
 _SETS: Final = r"(?: (?:weekly |hard |direct |working |total )*sets?)?(?: (?:in )?total)?(?: (?:a|per|each|every|the) week| weekly)?"
 _PLAINER: Final = (
@@ -43,6 +44,7 @@ _OFTEN: Final[Rows] = (
         r"(?: (?:a|per|each|every) week| weekly)?",
         "{m} {n} times a week",
     ),
+    (r"<m> on at least <n> (?:days|times)(?: (?:a|per|each|every) week| weekly)?", "{m} {n} times a week"),
     (r"(?:(?:hit|train|do|work) )?<m> (?:twice|2 x)(?: (?:a|per|each|every) week| weekly)?", "{m} 2 times a week"),
 )
 
@@ -59,8 +61,45 @@ def limit_said(clause: str, whole: str, lexicon: Lexicon) -> str | None:
     limit = said(plainer, _LIMITS, lexicon) if re.search(r"\bsets?\b", whole) and not of_a_day else None
     if limit is not None:
         return limit if _each(limit) else None
+    if each := _EACH.fullmatch(plainer):
+        return _often_each(each, lexicon)
     often = said(plainer, _OFTEN, lexicon)
     return often if often and _each(often) and not re.search(r" [017-9] times", often) else None
+
+
+_EACH: Final = re.compile(
+    r"(?:(?:our |the |my )?(?:client|i|he|she) )?(?:(?:wants?|hit|train|do)(?: to (?:hit|train|do))? )?(?P<m>[a-z ]+? and [a-z ]+?) "
+    r"(?P<n>[2-6]) (?:days|times)(?: a week)? each"
+)
+
+
+def _often_each(each: re.Match[str], lexicon: Lexicon) -> str | None:
+    """The days of several muscles, said of each of them; None where one is not known."""
+    names = names_of("m", each["m"], lexicon)
+    return ", ".join(f"{name} {each['n']} times a week" for name in names) or None
+
+
+_EVERY: Final = re.compile(
+    r"(?:^|(?<=[,.;] ))(?:(?:and|hit|train|do|work) )*(?P<m>[a-z ]+?) (?:(?:every|each) (?:session|workout|day|time)|"
+    r"(?:on )?at least (?:on )?(?P<n>[2-6]) (?:days|times)(?: (?:a|per|each|every) week| weekly)?)(?=[,.;]|$)"
+)
+_COUNT: Final = re.compile(r"\b(\d) ?(?:x\b|days\b|sessions\b|times\b|workouts\b)")
+
+
+def often_said(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
+    """The text without `abs every session` and `calves on at least 2 days`, and a clause for each of them; the first
+    only where the days are counted once."""
+    clauses: list[str] = []
+    counts = set(_COUNT.findall(_EVERY.sub("", text)))
+
+    def take(found: re.Match[str]) -> str:
+        days = found["n"] or (next(iter(counts)) if len(counts) == 1 else None)
+        if days is None or not lexicon.resolve(found["m"], ("muscle", "group")):
+            return found[0]
+        clauses.append(f"{found['m']} {days} times a week")
+        return ","
+
+    return _EVERY.sub(take, text), clauses
 
 
 _AT_MOST: Final = re.compile(

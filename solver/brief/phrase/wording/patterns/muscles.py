@@ -87,6 +87,7 @@ LEFT_OUT: Final[Rows] = (
     (r"(?:do|does|could) not care (?:less )?about <m>", "no {m}"),
 )
 USUAL: Final[Rows] = (
+    (r"not (?:just|only) <m> (?:but )?(?:the )?(?:whole|full|entire) body", "normal {m}"),
     (r"(?:strong points?|strengths?)(?: is| are)? <m>", "normal {m}"),
     (r"<m> (?:is|are) (?:strong|my strong points?)", "normal {m}"),
     (r"<m> (?:<be> )?(?:normal|as usual|at normal|as normal|fine|ok|okay|alright)", "normal {m}"),

@@ -47,6 +47,7 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
         "deadlifts from the floor": ("barbell deadlift",),
         "deadlifting from the floor": ("barbell deadlift",),
         "squatting": ("squat",),
+        "deep squats": ("squat",),
         "benching": ("bench press",),
         "olympic lifts": ("explosive",),
         "rowing movements": ("row",),

@@ -59,7 +59,7 @@ _ROWS: Final = (
         "growth",
     ),
     (
-        r"(?:just )?(?:want |wants )?(?:to )?(?:keep|maintain|hold on to) (?:what (?:i|he|she) (?:have|has)|(?:my|the|his|her) muscles?(?: i have)?)",
+        r"(?:just )?(?:want |wants )?(?:enough )?(?:to )?(?:keep|maintain|hold on to) (?:what (?:i|he|she) (?:have|has)|(?:my|the|his|her) muscles?(?: i have)?)",
         "minimum dose",
     ),
     (
@@ -78,6 +78,9 @@ _ROWS: Final = (
         "no pairs",
     ),
     (r"drop sets (?:are )?(?:not|out|no|off)", "no techniques"),
+    (r"light(?:er)? weights?(?: (?:and|but|for) (?:high|higher|more) reps)?", "higher reps"),
+    (r"heav(?:y|ier) weights?(?: (?:and|but|for) (?:low|lower|fewer) reps)?", "lower reps"),
+    (r"(?:go(?:ing)? for )(?:maximum|max|most) (?:growth|muscle|size)", "growth"),
     (
         r"(?:low|lower|few|fewer) rep(?:s|etitions)(?: work)?|heavy (?:weights )?(?:and |with )?low(?:er)? reps",
         "lower reps",

@@ -1,0 +1,72 @@
+"""Lifts that are said of a weekday, taken out of a sentence as pins: squat on mon, bench press on thu."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+from setwright.solver.brief.defaults import WEEKDAYS
+from setwright.solver.brief.phrase.lexicon import Lexicon
+from setwright.solver.brief.phrase.wording.patterns.names import names_of
+
+_DAY: Final = rf"(?:{'|'.join(WEEKDAYS)})"
+_LEAD: Final = r"(?:(?:and|also|plus|with|do|put|have|please|i|he|she|we|want|wants|would|like|'d|likes|to|on|every|a|some|the|heavy) )*?"
+_SETS: Final = r"(?:,? (?:for )?(?P<sets>\d+) (?:working )?sets)?"
+_PARTS: Final = re.compile(r"\s*[,;.]\s+|\s+and\s+(?=[a-z' -]+ (?:on |every |each )*(?:" + "|".join(WEEKDAYS) + r")\b)")
+_OF_A_DAY: Final = (
+    re.compile(rf"{_LEAD}(?P<lifts>[a-z' -]+?) (?:(?:on|every|each|for) )*(?P<day>{_DAY}){_SETS}"),
+    re.compile(
+        rf"{_LEAD}(?P<day>{_DAY})(?: (?:is|for|starts? with|begins? with|has|should have))+ (?P<lifts>[a-z' -]+?)(?: day)?{_SETS}"
+    ),
+)
+_SETS_ALONE: Final = re.compile(r"(?P<sets>\d+) sets")
+_COUNTED: Final = re.compile(r"\b(\d) (?:days\b|x )|\b(\d)x ?\d")
+
+
+def with_pins(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
+    """The text without the lifts that it says of weekdays, and a clause for each of them.
+
+    Where no other days are named or counted, or as many are counted as have a lift, the days of the lifts are the days.
+    """
+    pins: list[str] = []
+    days: list[str] = []
+    left: list[str] = []
+    for part in _PARTS.split(text):
+        found = _pinned(part, lexicon)
+        if found:
+            day, lifts, sets = found
+            pins += [f"pin {lift} on {day}{f' {sets} sets' if sets else ''}" for lift in lifts]
+            days.append(day)
+        elif (alone := _SETS_ALONE.fullmatch(part)) and left and left[-1] == "" and " sets" not in pins[-1]:
+            pins[-1] = f"{pins[-1]} {alone['sets']} sets"
+        else:
+            left.append(part)
+            continue
+        if found:
+            left.append("")
+    if not pins:
+        return text, []
+    rest = ", ".join(part for part in left if part)
+    if not re.search(rf"\b{_DAY}\b", rest):
+        counts = [int(one or other) for one, other in _COUNTED.findall(rest)]
+        named = list(dict.fromkeys(sorted(days, key=WEEKDAYS.index)))
+        if not counts:
+            rest = f"{' '.join(named)}, {rest}"
+    return rest, pins
+
+
+def _pinned(part: str, lexicon: Lexicon) -> tuple[str, tuple[str, ...], str] | None:
+    """The day, the lifts and the sets of a clause that says a lift of a day; None for any other."""
+    for pattern in _OF_A_DAY:
+        found = pattern.fullmatch(part.strip())
+        if not found:
+            continue
+        lifts = tuple(_whole(name) for name in names_of("l", found["lifts"], lexicon))
+        if lifts and all(lexicon.resolve(lift, ("exercise",)) for lift in lifts):
+            return found["day"], lifts, found["sets"] or ""
+    return None
+
+
+def _whole(lift: str) -> str:
+    """A lift called by less than its name, as it is called in full."""
+    return {"bench": "bench press"}.get(lift, lift)

@@ -1,0 +1,33 @@
+"""Movements that no week has, because the catalogue does not: who wants none of them has it already."""
+
+from __future__ import annotations
+
+import re
+from typing import Final
+
+_NAMES: Final = (
+    r"(?:behind[- ]the[- ]neck press(?:es)?|kipping(?: pull-?ups)?|handstands?|handstand push-?ups|mountain climbers|muscle-?ups|cardio|"
+    r"running|treadmill|rope climbs|cartwheels)"
+)
+_LEAD: Final = (
+    r"(?:no|avoid|avoids|without|skip|hates?|dislikes?|(?:does not|doesn't|don't|do not) (?:like|want|do)|not a fan of)"
+)
+_ALONE: Final = re.compile(
+    rf"(?:^|(?<=[,.;] ))(?:i |he |she |please )?{_LEAD} ({_NAMES}(?: (?:and|or) {_NAMES})*)(?=[,.;]|$)"
+)
+_LAST: Final = re.compile(rf"\b({_LEAD} (?!{_NAMES})[a-z' -]+?) (?:and|or) ({_NAMES})(?=[,.;]|$)")
+
+
+def without_unknown_lifts(text: str) -> tuple[str, list[str]]:
+    """The text without the movements that it does not want and the catalogue does not have, and these."""
+    found: list[str] = []
+
+    def drop(match: re.Match[str]) -> str:
+        found.append(match[1])
+        return ","
+
+    def keep_first(match: re.Match[str]) -> str:
+        found.append(match[2])
+        return match[1]
+
+    return _ALONE.sub(drop, _LAST.sub(keep_first, text)), found
