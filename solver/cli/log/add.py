@@ -44,7 +44,7 @@ def command(
     """
     from setwright.solver.book.clients import client_of
     from setwright.solver.foreign.log.typed_session import typed_session
-    from setwright.solver.records.written_log import kept_words, write_on
+    from setwright.solver.records.logs.written_log import kept_words, write_on
 
     catalogue, today = open_catalogue(overlay), date.today()
     with the_book() as book:

@@ -40,7 +40,7 @@ def command(
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import log_sessions
     from setwright.solver.foreign.log.tables.table import MOST_BYTES
-    from setwright.solver.records.written_log import ReadingOfALog, kept_words, read_for
+    from setwright.solver.records.logs.written_log import ReadingOfALog, kept_words, read_for
 
     catalogue = open_catalogue(overlay)
     data = bytes_of(file, MOST_BYTES, "name a log's file")

@@ -30,7 +30,7 @@ def command(
     Sessions with the time at which each set ended tell most; starts and ends of sessions tell the whole alone.
     """
     from setwright.solver.book.clients import client_of
-    from setwright.solver.records.paces import pace_of, take_pace
+    from setwright.solver.records.logs.paces import pace_of, take_pace
     from setwright.solver.sheets.document.progress.pace_document import pace_document
     from setwright.solver.sheets.screen.progress.pace_words import pace_text
 

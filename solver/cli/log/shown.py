@@ -37,7 +37,7 @@ def show_command(
     """Show the sessions of CODE: up to ten as tables, more as a list."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.sessions import sessions_of, unread_of
-    from setwright.solver.records.written_log import between
+    from setwright.solver.records.logs.written_log import between
     from setwright.solver.sheets.document.progress.log_model import log_document
     from setwright.solver.sheets.screen.over_time.log import session_text, sessions_text
 
@@ -63,7 +63,7 @@ def show_command(
 def check_command(code: str, first: date | None, on: date | None, overlay: Path | None) -> None:
     """Show what in the log of CODE looks like a slip, what is unlike the block's weeks, and what is missing."""
     from setwright.solver.book.clients import client_of
-    from setwright.solver.records.checked_log import checked_log
+    from setwright.solver.records.logs.checked_log import checked_log
     from setwright.solver.sheets.screen.over_time.log import findings_text
 
     catalogue = open_catalogue(overlay)

@@ -20,7 +20,7 @@ from setwright.solver.desk.log.sessions import session_words
 from setwright.solver.desk.pages import page
 from setwright.solver.foreign.log.log_file import LogFile
 from setwright.solver.foreign.log.tables.log_columns import FIELDS
-from setwright.solver.records.written_log import ReadingOfALog, kept_words, read_for
+from setwright.solver.records.logs.written_log import ReadingOfALog, kept_words, read_for
 from setwright.solver.sheets.document.progress.log_model import log_document
 
 MAPPED: Final = 6

@@ -21,7 +21,7 @@ from setwright.solver.desk.pages import page
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.log.values import LoggedSession, LoggedSet
-from setwright.solver.records.session_at_hand import SessionAtHand, session_at_hand
+from setwright.solver.records.logs.session_at_hand import SessionAtHand, session_at_hand
 from setwright.solver.sheets.common.words import BREATH, day_name
 from setwright.solver.sheets.document.card_labels import line_labels
 from setwright.solver.sheets.document.progress.next_document import next_document

@@ -14,7 +14,7 @@ from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.weeks.dates import date_said
-from setwright.solver.records.checked_log import checked_log
+from setwright.solver.records.logs.checked_log import checked_log
 from setwright.solver.sheets.document.progress.pace_document import pace_document
 from setwright.solver.sheets.screen.over_time.log import findings_document
 from setwright.solver.sheets.screen.progress.pace_words import (
@@ -54,7 +54,7 @@ def show_pace(request: Request) -> Response:
 
 def take(request: Request, fields: Fields) -> Response:
     """Take the pace over into the brief, as a new version; raises UsageFault where there is none."""
-    from setwright.solver.records.paces import take_pace
+    from setwright.solver.records.logs.paces import take_pace
 
     code, pace = _pace(request)
     with desk_of(request).book() as book:
@@ -66,7 +66,7 @@ def _pace(request: Request) -> tuple[str, ClientPace | NotEnough]:
     """The client's code and pace."""
     desk = desk_of(request)
     try:
-        from setwright.solver.records.paces import pace_of
+        from setwright.solver.records.logs.paces import pace_of
 
         with desk.book() as book:
             client = client_of(book, request.path_params["code"])

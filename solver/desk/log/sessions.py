@@ -21,7 +21,7 @@ from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.foreign.log.typed_session import typed_session
 from setwright.solver.log.values import LoggedSession
-from setwright.solver.records.written_log import between, write_on
+from setwright.solver.records.logs.written_log import between, write_on
 from setwright.solver.sheets.document.progress.log_model import log_document
 from setwright.solver.sheets.screen.over_time.log import lift_rows, session_facts, session_title
 

@@ -19,8 +19,8 @@ from setwright.solver.desk.log.gym import day_of
 from setwright.solver.desk.log.session_form import session_of
 from setwright.solver.desk.pages import go_to, page, wants_json
 from setwright.solver.log.values import LoggedSession
-from setwright.solver.records.session_at_hand import session_at_hand
-from setwright.solver.records.written_log import kept_words
+from setwright.solver.records.logs.session_at_hand import session_at_hand
+from setwright.solver.records.logs.written_log import kept_words
 from setwright.solver.sheets.document.progress.log_model import log_document
 from setwright.solver.sheets.screen.over_time.log import lift_rows, session_facts, session_title
 

@@ -8,7 +8,7 @@ from typing import Any, Final
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.auditing import Audit, audit
-from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.lifts.named import exercise_named
 from setwright.solver.desk.searches.task import Telling
 from setwright.solver.planning import Unsolved
 from setwright.solver.rulebook import resolve

@@ -7,7 +7,7 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
-from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.lifts.named import exercise_named
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page

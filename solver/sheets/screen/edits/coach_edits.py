@@ -9,7 +9,7 @@ from typing import Final
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.auditing import Audit
-from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.lifts.named import exercise_named
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.sheets.common.words import day_name, some_sets
