@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import os
+import sys
 from pathlib import Path
 
 import pytest
 
+sys.path.insert(0, str(Path(__file__).parents[2]))
 from tests.bench.killed import COMMANDS, killed_points
 
 POINTS = 6
