@@ -90,6 +90,7 @@ class Crew:
     def after(self, search: Search, count: int, seconds: float) -> Told:
         """How a search stands, as soon as it has told more than `count` times, or when the seconds are over."""
         with self._changed:
+            search.watched = time.monotonic() + seconds
             self._changed.wait_for(lambda: search.told.count > count or self._closed, seconds)
             search.watched = time.monotonic()
             return search.told
