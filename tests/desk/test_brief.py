@@ -67,8 +67,8 @@ def asked(desk: Desk) -> dict[str, object]:
 
 LONG = (
     "mon upper 60 min, thu lower 45 min, with dumbbells to 24 kg by 2 and bench, grow glutes at least 8 sets, "
-    "no calves, avoid squats, avoid bench press, like cable column, dislike lunges, pin plank on mon 3 sets, must hinge, "
-    "lb, advanced, "
+    "no calves, avoid squats, avoid bench press, like cable column, dislike lunges, pin plank on mon 3 sets, "
+    "must hinge, lb, advanced, "
     "efficiency, no pairs, bad knee, pregnant, 64 years old, sport football on tue, keep 95 %, warm up 5 min, alone, "
     "rule third-day off, single rack, with safeties"
 )
