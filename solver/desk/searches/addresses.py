@@ -51,7 +51,7 @@ async def news(request: Request) -> Response:
 
     async def events() -> AsyncIterator[str]:
         seen, silent = -1, 0.0
-        while not await request.is_disconnected():
+        while not request.app.state.ending() and not await request.is_disconnected():
             desk_of(request).crew.search(search.id)
             told = search.told
             if told.count != seen:
