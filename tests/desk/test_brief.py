@@ -77,7 +77,10 @@ MORE = {
         {"minutes": 40, "weekday": "mon", "without": ["rack"]},
         {"minutes": 30, "weekday": "sat", "equipment": "bands"},
     ],
-    "lifts": {"barbell-back-squat": {"load": 100.0, "reps": 5, "rir": 2}, "barbell-bench-press": {"maximum": 90}},
+    "lifts": {
+        "barbell-back-squat": {"load": 100.0, "reps": 5, "rir": 2},
+        "barbell-bench-press": {"maximum": 90, "on": "2026-01-02"},
+    },
     "owned": {"plates": [20, 10, 2.5], "bar": 15},
     "client": {
         "clearance": {"by": "a doctor", "on": "2026-01-02", "limits": "none"},
@@ -135,6 +138,25 @@ def test_every_fault_of_a_form_is_told_with_the_nearest_word_and_nothing_is_writ
     said = unescape(answer.text)
     assert "expected 10 to 240" in said and "Did you mean" in said and "expected a lift" in said and "plnk" in said
     assert asked(desk) == before
+
+
+@pytest.mark.parametrize(
+    ("field", "typed", "said"),
+    [
+        ("mon-minutes", "inf", "mon-minutes"),
+        ("mon-minutes", "nan", "mon-minutes"),
+        ("mon-minutes", "forty", "mon-minutes"),
+        ("pins", "plank, avoid squats", "more than one thing"),
+        ("pins", "plank, 2 days x 40 min", "more than one thing"),
+        ("sport", "football", "on which day"),
+        ("place", "the moon", "not in the catalogue"),
+        ("clearance_on", "soon", "clearance"),
+    ],
+)
+def test_what_is_wrong_in_a_field_is_told(client_m: TestClient, field: str, typed: str, said: str) -> None:
+    answer = client_m.post(PAGE, data=form(client_m) | {field: typed})
+    assert answer.status_code == 422
+    assert said.replace("mon-minutes", "minutes") in unescape(answer.text)
 
 
 def test_a_typed_phrase_fills_the_fields_and_keeps_what_belongs_to_the_person(client_m: TestClient) -> None:
