@@ -6,8 +6,7 @@ from collections import Counter
 from collections.abc import Iterator
 
 from setwright.catalogue.faults import Fault
-from setwright.solver.brief.schema import Brief, MuscleAsk
-from setwright.solver.brief.weekdays import weekdays_of
+from setwright.solver.brief.schema import Brief, MuscleAsk, weekdays_of
 
 
 def contradictions(brief: Brief) -> tuple[Fault, ...]:

@@ -17,9 +17,8 @@ from setwright.solver.brief.groups import expand_groups, nothing_to_train
 from setwright.solver.brief.lifts.faults import lift_faults
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
-from setwright.solver.brief.schema import Brief, CautionAsk
+from setwright.solver.brief.schema import Brief, CautionAsk, weekdays_of
 from setwright.solver.brief.schema_errors import validation_faults
-from setwright.solver.brief.weekdays import weekdays_of
 
 
 @dataclass(frozen=True)

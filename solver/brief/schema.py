@@ -214,3 +214,9 @@ class Brief(Asked):
     like: Words = ()
     client: Client = Client()
     clock: Clock = Clock()
+
+
+def weekdays_of(brief: Brief) -> tuple[str, ...]:
+    """The weekday of each day in the brief's order: its own, or that of the usual spread of so many days."""
+    usual = defaults.SPREAD[len(brief.days)]
+    return tuple(day.weekday or spread for day, spread in zip(brief.days, usual, strict=True))

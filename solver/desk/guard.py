@@ -31,6 +31,8 @@ HEADERS: Final[Mapping[str, str]] = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Cache-Control": "no-store",
 }
+"""The referrer policy is `same-origin` and not stricter: under `no-referrer` a browser sends a plain form's origin as
+null (Fetch standard, 3.2 `Origin` header), and such a form would be refused."""
 REFUSED: Final = "This page belongs to a desk that was opened elsewhere. Open it by the address that the desk printed."
 FOREIGN: Final = "This request did not come from the desk's own page, and nothing was done."
 TOO_LARGE: Final = f"The file is larger than {MOST_BYTES // 1_000_000} MB; nothing was read."

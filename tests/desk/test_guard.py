@@ -46,6 +46,7 @@ def test_every_answer_says_what_a_page_may_load(browser: TestClient, outsider: T
         assert answer.headers["content-security-policy"] == POLICY
         assert answer.headers["x-content-type-options"] == "nosniff"
         assert answer.headers["cache-control"] == "no-store"
+        assert answer.headers["referrer-policy"] == "same-origin", "else a plain form's origin is sent as null"
     assert "unsafe" not in POLICY
 
 

@@ -7,7 +7,7 @@ from typing import Final
 from starlette.routing import Route
 
 from setwright.solver.desk.forms import with_form
-from setwright.solver.desk.weeks import kept, line, sheets, why
+from setwright.solver.desk.weeks import check, kept, line, sheets, why
 from setwright.solver.desk.weeks.find import concede, find, keep
 
 WEEK: Final = "/clients/{code}/weeks/{monday}"
@@ -16,6 +16,8 @@ ROUTES: Final = (
     Route("/clients/{code}/keep", with_form(keep), methods=["POST"]),
     Route("/clients/{code}/concede", with_form(concede), methods=["POST"]),
     Route("/clients/{code}/others", with_form(why.others), methods=["POST"]),
+    Route("/clients/{code}/check", check.show),
+    Route("/clients/{code}/check", with_form(check.check), methods=["POST"]),
     Route("/clients/{code}/weeks", kept.show_all),
     Route(WEEK, kept.show),
     Route(f"{WEEK}/line", line.show),

@@ -66,13 +66,14 @@ def week_document_of(week: WeekAtHand, edit: Mapping[str, Any] | None = None) ->
 def shown(desk: Desk, week: WeekAtHand, request: Request) -> dict[str, Any]:
     """What a page of a week needs beside its document: its cards, where minutes go, and how its lines are addressed."""
     handout = handout_for_coach(desk, week)
+    longest = 60 * max(session.given for session in handout.sessions)
     evaluated = week.audit.evaluated
     return {
         "h": handout,
         "code": request.path_params["code"],
         "monday": monday_in(request),
         "keys": [[line_key(line) for line in lines] for lines in evaluated.on],
-        "charts": [_chart(session) for session in handout.sessions],
+        "charts": [_chart(session, longest) for session in handout.sessions],
         "pinned": evaluated.resolved.pinned,
         "changed": "",
         "changed_day": None,
@@ -85,6 +86,7 @@ def handout_for_coach(desk: Desk, week: WeekAtHand) -> Handout:
     return handout_of(document, desk.catalogue, DEFAULT_COACH, clearance_due=False, resolved=resolved)
 
 
-def _chart(session: Session) -> Markup:
-    """A bar of where a session's minutes go."""
-    return Markup(time_chart([session], ChartStyle(key=f"time-{session.number}")) if session.lines else "")
+def _chart(session: Session, longest: int) -> Markup:
+    """A bar of where a session's minutes go, on the scale of the longest session's seconds."""
+    style = ChartStyle(key=f"time-{session.number}")
+    return Markup(time_chart([session], style, longest) if session.lines else "")

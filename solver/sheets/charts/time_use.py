@@ -35,12 +35,15 @@ class Timed(Protocol):
         ...
 
 
-def time_chart(sessions: Sequence[Timed], style: ChartStyle | None = None) -> str:
-    """Each session as one bar of its minutes, stacked by kind and told apart by hatching, with minutes and seconds."""
+def time_chart(sessions: Sequence[Timed], style: ChartStyle | None = None, to: int = 60) -> str:
+    """Each session as one bar of its minutes, stacked by kind and told apart by hatching, with minutes and seconds.
+
+    The axis goes to `to` seconds at least, so that several charts can have one scale.
+    """
     style = style or ChartStyle(key="time")
     dense = len(sessions) > MOST_ROOMY
     left, right = (86.0, style.width - 66.0) if dense else (1.0, style.width - 1.0)
-    at = ticks(max([60, *(session.seconds for session in sessions)]) / 60)
+    at = ticks(max([to, *(session.seconds for session in sessions)]) / 60)
     scale = (right - left) / at[-1] / 60
     high = 20.0 if dense else 42.0
     foot = 4 + high * len(sessions)
