@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Final
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.brief.named import entry_named
+from setwright.solver.brief.phrase.named import entry_named
 from setwright.solver.brief.schema import Pin
 from setwright.solver.sheets.common.words import listed
 from setwright.solver.uses.replan.happened import DayChange, Happened, done_before

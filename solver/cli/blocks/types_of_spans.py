@@ -9,8 +9,8 @@ from typing import Any, Final
 import click
 
 from setwright.solver.cli.option_types import OptionType
+from setwright.solver.records.sets_now import WRITE_SETS, sets_now_said
 from setwright.solver.uses.blocks.ask import Sessions, Short, Span, Travel
-from setwright.solver.uses.blocks.sets_now import WRITE_SETS, sets_now_said
 
 DAYS: Final = "write FROM..TO, such as 2026-02-09..2026-02-15, or one day"
 _SPAN: Final = re.compile(r"(\d{4}-\d{2}-\d{2})(?:\.\.(\d{4}-\d{2}-\d{2}))?(?:\s+(.*))?", re.DOTALL)

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.phrase.named import exercise_named
 from setwright.solver.cli.books import MARK, book_option, brief_of_client, the_book
 from setwright.solver.cli.briefs import brief_from, say_cautions
 from setwright.solver.cli.console.messages import say

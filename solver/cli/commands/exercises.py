@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.named import entry_named, exercise_named
+from setwright.solver.brief.phrase.named import entry_named, exercise_named
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.lazy_group import PrintingCommand

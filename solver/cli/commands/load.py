@@ -7,7 +7,7 @@ from pathlib import Path
 import click
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.phrase.named import exercise_named
 from setwright.solver.cli.console.messages import columns
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.lazy_group import PrintingCommand

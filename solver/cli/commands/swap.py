@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
-from setwright.solver.brief.named import exercise_named
+from setwright.solver.brief.phrase.named import exercise_named
 from setwright.solver.cli.books import book_option
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver

@@ -10,8 +10,8 @@ from typing import Any, Final
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.desk.weeks.dates import date_said
+from setwright.solver.records.sets_now import WRITE_SETS, sets_now_said
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Short, Span, Travel
-from setwright.solver.uses.blocks.sets_now import WRITE_SETS, sets_now_said
 
 Fields = Mapping[str, str]
 KINDS: Final[Mapping[str, str]] = {

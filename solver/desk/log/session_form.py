@@ -12,7 +12,7 @@ from typing import Final
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.named import entry_named
+from setwright.solver.brief.phrase.named import entry_named
 from setwright.solver.brief.schema import Unit
 from setwright.solver.desk.log.fields import moment, of_a_session, said
 from setwright.solver.foreign.log.cells.numbers import load_of, reserve_of, side_of
