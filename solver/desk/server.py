@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import asyncio
+import signal
 import socket
-from collections.abc import Callable
-from contextlib import ExitStack, suppress
+import threading
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, contextmanager, suppress
 from typing import Final
 
 import uvicorn
@@ -47,8 +49,21 @@ def serve(desk: Desk, access: Access, port: int | None, ready: Ready) -> None:
         )
         server = _Server(config, answering)
         app.state.ending = lambda: server.should_exit
-        with suppress(KeyboardInterrupt):  # Ctrl-C is how a desk is closed
+        with _closed_by_signals():
             asyncio.run(server.serve([listener]))
+
+
+@contextmanager
+def _closed_by_signals() -> Iterator[None]:
+    """Ctrl-C and a request to end are how a desk is closed: what uvicorn raises again after it closed ends here."""
+    own = threading.current_thread() is threading.main_thread()
+    before = signal.signal(signal.SIGTERM, signal.default_int_handler) if own else None
+    try:
+        with suppress(KeyboardInterrupt):
+            yield
+    finally:
+        if own:
+            signal.signal(signal.SIGTERM, before)
 
 
 class _Server(uvicorn.Server):

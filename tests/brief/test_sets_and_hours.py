@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from conftest import Asker
 
 from setwright.catalogue.load import load_catalogue
 
@@ -31,7 +30,7 @@ SETS: dict[str, dict[str, Any]] = {
 
 
 @pytest.mark.parametrize("says", SETS)
-def test_what_is_asked_of_every_set(asker: Asker, says: str) -> None:
+def test_what_is_asked_of_every_set(asker: Any, says: str) -> None:
     for whole in (f"3 x 45 min, {says}", f"{says}, 3 x 45 min"):
         brief = asker.of(whole).brief
         for field in ("rest_at_least", "rest_at_most", "rir_at_least"):
@@ -40,7 +39,7 @@ def test_what_is_asked_of_every_set(asker: Asker, says: str) -> None:
         assert [day.minutes for day in brief.days] == [45, 45, 45]
 
 
-def test_the_seconds_of_a_repetition_are_the_clock_s(asker: Asker) -> None:
+def test_the_seconds_of_a_repetition_are_the_clock_s(asker: Any) -> None:
     assert asker.of("3x45, 5 seconds a rep").brief.clock.seconds_per_rep == 5
 
 
@@ -57,12 +56,12 @@ def test_the_seconds_of_a_repetition_are_the_clock_s(asker: Asker) -> None:
         ("45 min starting at 6:15, mon wed", 45),
     ],
 )
-def test_hours_are_minutes_or_nothing(asker: Asker, says: str, minutes: int) -> None:
+def test_hours_are_minutes_or_nothing(asker: Any, says: str, minutes: int) -> None:
     brief = asker.of(says).brief
     assert [(day.weekday, day.minutes) for day in brief.days] == [("mon", minutes), ("wed", minutes)]
 
 
-def test_an_hour_that_is_passed_over_is_told(asker: Asker) -> None:
+def test_an_hour_that_is_passed_over_is_told(asker: Any) -> None:
     assert any("at 6am: the week names no hours" in a.text for a in asker.of("at 6am, mon wed 45 min").assumed)
 
 
@@ -74,19 +73,19 @@ def test_an_hour_that_is_passed_over_is_told(asker: Asker) -> None:
         ("tue fri 40 min, Tuesday starts with front squats", {"tue"}, ["tue", "fri"]),
     ],
 )
-def test_a_lift_of_a_weekday_is_a_pin(asker: Asker, says: str, pins: set[str], days: list[str]) -> None:
+def test_a_lift_of_a_weekday_is_a_pin(asker: Any, says: str, pins: set[str], days: list[str]) -> None:
     brief = asker.of(says).brief
     assert {pin.day for pin in brief.pins} == pins
     assert [day.weekday for day in brief.days] == days
 
 
-def test_counted_days_have_their_own_places(asker: Asker) -> None:
+def test_counted_days_have_their_own_places(asker: Any) -> None:
     brief = asker.of("2 days x 45 min gym, 1 days x 20 min bands").brief
     assert [day.equipment for day in brief.days] == ["commercial-gym", "commercial-gym", "bands"]
     assert "others have no place" in asker.faults("2x40 gym, 1x20")[0]
 
 
-def test_machines_are_all_that_guide_the_load(asker: Asker) -> None:
+def test_machines_are_all_that_guide_the_load(asker: Any) -> None:
     """Common practice, no source: a cable guides nothing."""
     absent = set(asker.of("3x40, no machines").brief.without)
     assert {"leg-press", "smith", "pec-deck"} <= absent
@@ -105,5 +104,5 @@ def test_machines_are_all_that_guide_the_load(asker: Asker) -> None:
         ("at most 9 exercises a day", "write at most 1 to 6"),
     ],
 )
-def test_what_no_brief_holds_is_told_with_the_nearest_thing(asker: Asker, says: str, nearest: str) -> None:
+def test_what_no_brief_holds_is_told_with_the_nearest_thing(asker: Any, says: str, nearest: str) -> None:
     assert any(nearest in fault for fault in asker.faults(f"3 x 45 min, {says}"))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date
 
+from at_desk import JSON
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import client_of, rest
@@ -13,7 +14,6 @@ from setwright.solver.book.planned import keep_week, kept_weeks
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.pages import DATA
-from tests.desk.conftest import JSON
 
 MONDAY = date(2026, 11, 30)
 PAGE = "/clients/M"

@@ -8,12 +8,12 @@ import zipfile
 from datetime import date, timedelta
 
 import pytest
+from at_desk import JSON, PHRASE
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import client_of
 from setwright.solver.book.planned import keep_week
 from setwright.solver.desk.desk import Desk
-from tests.desk.conftest import JSON, PHRASE
 
 PAGE = "/clients/M"
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import pytest
+from at_desk import HOST, ORIGIN
 from starlette.testclient import TestClient
 
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import MOST_BYTES, POLICY, TOKEN
-from tests.desk.conftest import HOST, ORIGIN
 
 
 def test_nobody_is_let_in_without_the_token(outsider: TestClient) -> None:

@@ -6,8 +6,8 @@ import re
 from datetime import date, timedelta
 
 import pytest
+from at_desk import JSON
 from block_in_book import block_in_book
-from conftest import JSON
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import client_of

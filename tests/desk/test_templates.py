@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from conftest import JSON
+from at_desk import JSON
 from starlette.testclient import TestClient
 from told import CHEAP, Listener, asked
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from conftest import JSON
+from at_desk import JSON
 from starlette.testclient import TestClient
 from told import CHEAP, Listener, asked, raw, stood
 

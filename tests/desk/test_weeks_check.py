@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from at_desk import JSON
 from starlette.testclient import TestClient
-
-from tests.desk.conftest import JSON
 
 WEEK = "day,exercise,sets,reps,RIR,rest\nMonday,Goblet squat,3,8-12,2,60\nMonday,Dumbbell bench press,3,8-12,2,60\n"
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
+from at_desk import JSON
 from kept_week import HERE, MONDAY, act, keep_week_of_p, lines_on
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.book.planned import kept_weeks
 from setwright.solver.desk.desk import Desk
-from tests.desk.conftest import JSON
 
 SQUAT = "thu:heel-raised-goblet-squat"
 

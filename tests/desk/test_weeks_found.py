@@ -7,6 +7,7 @@ from datetime import date
 from typing import Any
 
 import pytest
+from at_desk import HOST, JSON, ORIGIN, PHRASE, ended
 from starlette.testclient import TestClient
 
 from setwright.catalogue.load import load_catalogue
@@ -19,7 +20,6 @@ from setwright.solver.desk.searches.crew import Crew, Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.desk.weeks.find_week import find_week
 from setwright.solver.records.week_at_hand import coming_monday
-from tests.desk.conftest import HOST, JSON, ORIGIN, PHRASE, ended
 
 MONDAY = "2026-11-30"
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import pytest
+from at_desk import JSON
 from kept_week import HERE, MONDAY, keep_week_of_p
 from starlette.testclient import TestClient
 
 from setwright.solver.desk.desk import Desk
-from tests.desk.conftest import JSON
 
 
 @pytest.fixture

@@ -5,13 +5,13 @@ from __future__ import annotations
 import json
 
 import pytest
+from at_desk import JSON
 from kept_week import HERE, MONDAY, keep_week_of_p
 from starlette.testclient import TestClient
 
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.weeks.sheets import OWN_POLICY
 from setwright.solver.sheets.formats import FORMATS
-from tests.desk.conftest import JSON
 
 BEGINS = {"pdf": b"%PDF-", "xlsx": b"PK", "ics": b"BEGIN:VCALENDAR", "html": b"<!DOCTYPE html>", "json": b"{"}
 

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import pytest
+from at_desk import JSON, ended
 from block_in_book import block_in_book
-from conftest import JSON, ended
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import client_of

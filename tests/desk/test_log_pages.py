@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 
 import pytest
+from at_desk import JSON
 from block_in_book import block_in_book
-from conftest import JSON
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import brief_of, client_of

@@ -7,8 +7,8 @@ import zipfile
 from datetime import date
 
 import pytest
+from at_desk import JSON, ended
 from block_in_book import MONDAY, block_in_book
-from conftest import JSON, ended
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import client_of

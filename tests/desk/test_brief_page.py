@@ -7,6 +7,7 @@ from html import unescape
 from html.parser import HTMLParser
 
 import pytest
+from at_desk import JSON, PHRASE
 from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import brief_of, changes, client_of
@@ -17,7 +18,6 @@ from setwright.solver.desk.brief.form_read import brief_of_form
 from setwright.solver.desk.brief.form_values import form_values
 from setwright.solver.desk.desk import Desk
 from tests.book.conftest import session
-from tests.desk.conftest import JSON, PHRASE
 
 PAGE = "/clients/M/brief"
 HTMX = {"HX-Request": "true"}
