@@ -122,7 +122,7 @@ def test_a_window_is_told_of_what_is_done_elsewhere(client_m: TestClient, desk: 
 
 
 WRITES = re.compile(
-    r'action="/clients/\{\{ \S+ \}\}(?!/(?:find|others|compare|minutes|season|block/plan|replan\?|log/\{\{))'
+    r'action="/clients/\{\{ \S+ \}\}(?!/(?:check|find|others|compare|minutes|season|block/plan|replan\?|log/\{\{))'
 )
 """Forms that write; the others begin a search, or send a session from a phone that may have been away for hours."""
 
