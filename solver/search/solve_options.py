@@ -5,11 +5,13 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from typing import Literal
+from typing import TYPE_CHECKING, Literal
 
-from setwright.solver.auditing import Audit
 from setwright.solver.search.limits import DEFAULT, SEARCHES, WALL_CLOCK_LIMITS, Limits
 from setwright.solver.search.stopping import StopSignal, never
+
+if TYPE_CHECKING:
+    from setwright.solver.auditing import Audit
 
 
 @dataclass(frozen=True)

@@ -7,6 +7,7 @@ import statistics
 import threading
 import time
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
 from pathlib import Path
 
 import httpx2
@@ -74,3 +75,35 @@ def test_ctrl_c_closes_the_desk(tmp_path: Path) -> None:
         desk.process.send_signal(signal.SIGINT)
         assert desk.process.wait(30) == 0
     assert not list((tmp_path / "state").rglob("*.json"))
+
+
+@pytest.mark.skipif(not Path("/proc/self/stat").is_file(), reason="processes are told from /proc")
+def test_no_search_goes_on_when_the_desk_is_killed(tmp_path: Path) -> None:
+    with running_desk(tmp_path / "book.db") as desk, desk.browser() as browser:
+        browser.post("/clients", data={"code": "A", "phrase": LONG})
+        browser.post("/clients/A/find", data={"search": "thorough"})
+        children = _children(desk.process.pid)
+        assert children
+        desk.kill()
+    patience = time.monotonic() + 30
+    while any(_runs(pid) for pid in children):
+        assert time.monotonic() < patience, "a search process outlived its desk"
+        time.sleep(0.1)
+
+
+def _children(pid: int) -> list[int]:
+    """The processes whose parent is another."""
+    found = []
+    for path in Path("/proc").glob("[0-9]*/stat"):
+        with suppress(OSError):
+            if int(path.read_text().rpartition(") ")[2].split()[1]) == pid:
+                found.append(int(path.parent.name))
+    return found
+
+
+def _runs(pid: int) -> bool:
+    """Whether a process is there and no zombie."""
+    try:
+        return Path(f"/proc/{pid}/stat").read_text().rpartition(") ")[2].split()[0] != "Z"
+    except OSError:
+        return False

@@ -52,7 +52,7 @@ def test_delts_in_three_short_days_get_what_was_asked(catalogue) -> None:
     assert evaluated.weekly_sets("side-delts") / 10_000 >= end.resolved.muscles["side-delts"].low
     assert not end.audit.broken
     assert not {"coverage", "full-session", "priority-days"} & set(end.audit.costs())
-    assert end.gap_share <= 0.05
+    assert end.gap_share <= 0.06
 
 
 @pytest.mark.slow

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import multiprocessing
 import os
 import signal
 import sys
+import threading
 import time
 import traceback
+from contextlib import suppress
 from multiprocessing.connection import Connection
 from multiprocessing.synchronize import Event
 from pathlib import Path
@@ -18,12 +21,17 @@ from setwright.solver.desk.searches.task import Task
 
 PAUSE: Final = 0.25
 """Least seconds between two tellings."""
+NICENESS: Final = 10
+"""How far a search stands back behind the pages where both want a core."""
 DEFECT: Final = {"where": "search", "said": "ended by a defect of setwright", "remedy": "see the terminal of the desk"}
 
 
 def wait_for_tasks(connection: Connection, stop: Event) -> None:
     """Do the tasks that come over a connection until it closes; `stop` ends the one in hand."""
     signal.signal(signal.SIGINT, signal.SIG_IGN)
+    if hasattr(os, "nice"):
+        os.nice(NICENESS)
+    threading.Thread(target=_end_with_the_desk, daemon=True).start()
     os.dup2(os.open(os.devnull, os.O_WRONLY), 1)  # the solvers print, however silent they are told to be
     _warm()
     while True:
@@ -32,6 +40,14 @@ def wait_for_tasks(connection: Connection, stop: Event) -> None:
             connection.send(("end", _end_of(task, _Teller(connection, stop))))
         except (EOFError, OSError):
             return
+
+
+def _end_with_the_desk() -> None:
+    """End this process, whatever it does, when the desk's own is gone."""
+    desk = multiprocessing.parent_process()
+    if desk is not None:
+        desk.join()
+        os._exit(1)
 
 
 def _warm() -> None:
@@ -74,7 +90,8 @@ class _Teller:
         """Tell fields of `Told`, with the seconds so far; told too soon after the last, it is left out."""
         if self.due():
             self._sent = time.monotonic()
-            self._connection.send(("told", {"seconds": round(self._sent - self._begun, 1), **what}))
+            with suppress(OSError):  # the desk is gone, and this process follows it
+                self._connection.send(("told", {"seconds": round(self._sent - self._begun, 1), **what}))
 
     def stopped(self) -> bool:
         """Whether the search is to end with what it has."""
