@@ -5,6 +5,7 @@ from setwright.solver.planning.ends import Clash, End, OutOfTime, Solved
 from setwright.solver.planning.from_weeks import Reoptimised, Unsolved, best_and_nearest, reoptimise, search_only
 from setwright.solver.planning.planner import plan, plan_apart, plan_near
 from setwright.solver.planning.rest_of_week import plan_rest
+from setwright.solver.planning.so_far import best_so_far
 from setwright.solver.search.feasibility import Possible, first_week, possible
 from setwright.solver.search.secondary.rest_of_week import RestOfWeek
 from setwright.solver.search.secondary.standing_week import StandingWeek
@@ -21,6 +22,7 @@ __all__ = [
     "StandingWeek",
     "Unsolved",
     "best_and_nearest",
+    "best_so_far",
     "check",
     "delivered",
     "first_week",

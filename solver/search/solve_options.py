@@ -65,6 +65,11 @@ class SolveOptions:
         """The signal that ends what is done by these options."""
         return StopSignal(self.limit, self.stopped, self.begun)
 
+    def is_over(self) -> bool:
+        """Whether the user stopped what is done by these options, or their time, counted from `begun`, is over."""
+        late = self.begun is not None and time.monotonic() > self.begun + self.limit
+        return late or self.stopped()
+
     def started(self) -> SolveOptions:
         """The same with the limit counted from now on, if it is not counted from an earlier moment already."""
         return self if self.begun is not None else replace(self, begun=time.monotonic())

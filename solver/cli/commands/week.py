@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import time
 from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, assert_never
@@ -11,6 +12,7 @@ import click
 
 from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from, say_cautions
+from setwright.solver.cli.console.left_behind import LeftBehind, done_or_left, end_process
 from setwright.solver.cli.console.messages import columns, say
 from setwright.solver.cli.console.output import check_target, deliver
 from setwright.solver.cli.console.progress import ProgressLine
@@ -95,16 +97,17 @@ def command(
     as_document = wants_json(as_json, target)
     if as_document or not private:
         say_cautions(parsed, catalogue, as_document)
+    begun = time.monotonic()
     with Stopping() as stopping:
-        options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, stopped=stopping)
-        if others:
-            end, found = _with_alternatives(parsed, catalogue, options, others, within)
-        else:
-            end, found = planned(parsed, catalogue, options), ()
+        options = SolveOptions(SEARCHES[search], wall_clock_limit=time_limit, begun=begun, stopped=stopping)
+        end, found, left = _in_time(parsed, catalogue, options, others, within)
     result, code = _result_of(end, as_document, private, AlternativesAsked(others, within, found))
     if result is not None:
         deliver(result, target, force)
-    ctx.exit(ExitCode.STOPPED if stopping.asked else code)
+    code = ExitCode.STOPPED if stopping.asked else code
+    if left:
+        end_process(code)
+    ctx.exit(code)
 
 
 @dataclass(frozen=True)
@@ -116,28 +119,32 @@ class AlternativesAsked:
     found: tuple[Alternative, ...]
 
 
-def planned(parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions) -> End:
-    """The end of planning, with a line of progress on a terminal."""
-    from setwright.solver.planning import plan
+def _in_time(
+    parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, others: int, within: float
+) -> tuple[End, tuple[Alternative, ...], bool]:
+    """The end of planning, the alternatives asked for, and whether a thread that is still at work was left behind.
+
+    It is left where an engine does not hear soon that the user stopped it or that its time is over; the week is then
+    the best that was known.
+    """
+    from setwright.solver.planning import best_so_far, plan
+    from setwright.solver.search.stopping import EndedBy
+    from setwright.solver.uses.compare.alternatives import with_alternatives
 
     line = ProgressLine()
+    options = replace(options, watch=line)
+
+    def work() -> tuple[End, tuple[Alternative, ...]]:
+        if others:
+            return with_alternatives(parsed, catalogue, others, within, options)
+        return plan(parsed, catalogue, options), ()
+
     try:
         with silent_engines():
-            return plan(parsed, catalogue, replace(options, watch=line))
-    finally:
-        line.clear()
-
-
-def _with_alternatives(
-    parsed: ParsedBrief, catalogue: Catalogue, options: SolveOptions, count: int, within: float
-) -> tuple[End, tuple[Alternative, ...]]:
-    """The end of planning and the alternatives to its week, with a line of progress on a terminal."""
-    from setwright.solver.uses.compare.alternatives import with_alternatives as alternatives
-
-    line = ProgressLine()
-    try:
-        with silent_engines():
-            return alternatives(parsed, catalogue, count, within, replace(options, watch=line))
+            return *done_or_left(work, options.is_over), False
+    except LeftBehind:
+        ended_by = EndedBy.STOPPED if options.stopped() else EndedBy.TIME_LIMIT
+        return best_so_far(parsed, catalogue, line.told, ended_by, options.limits), (), True
     finally:
         line.clear()
 

@@ -24,11 +24,14 @@ class ProgressLine:
 
     def __init__(self) -> None:
         self.on = watched() and os.environ.get("TERM") != "dumb"
+        self.told: Progress | None = None
+        """The last that a search told; None before that."""
         self._width = 0
         self._written = 0.0
 
     def __call__(self, progress: Progress) -> None:
         """Show the state of a search, unless the last one was shown a moment ago."""
+        self.told = progress
         now = time.monotonic()
         if not self.on or now - self._written < PAUSE:
             return
