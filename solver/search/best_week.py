@@ -21,6 +21,7 @@ from setwright.solver.search.long_week import search_long_week
 from setwright.solver.search.neighbourhood.initial_solution import find_initial_solution
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
+from setwright.solver.search.short_days import has_short_days, search_short_days
 from setwright.solver.search.short_week import search_short_week
 from setwright.solver.search.solve_options import Progress, SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted
@@ -43,6 +44,13 @@ class Outcome:
     """To go on from."""
 
 
+def _course_for(instance: Instance) -> Callable[..., None]:
+    """How to search for a week of such days, and of so many."""
+    if has_short_days(instance):
+        return search_short_days
+    return search_short_week if len(instance.resolved.days) <= SHORT_DAYS else search_long_week
+
+
 def search(instance: Instance, options: SolveOptions, start: Week | None = None, fill_days: bool = False) -> Outcome:
     """Neighbourhoods and bound, in two threads beside each other or one after the other: the result is the same.
 
@@ -63,8 +71,7 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
     relaxed = highs.relax(week)
     ranking = ranking_of(instance, week, relaxed)
     candidates = candidates_of(ranking)
-    short = len(instance.resolved.days) <= SHORT_DAYS
-    course: Course = partial(search_short_week if short else search_long_week, week, ranking)
+    course: Course = partial(_course_for(instance), week, ranking)
     warm = columns_of(instance, start) if start else ()
     candidates = candidates.widened(warm, always_open=False)
     lns = NeighbourhoodSearch(neighbourhood_solver(instance, candidates, signal), options.limits, tell)

@@ -1,0 +1,1 @@
+"""Weeks of short days by Dantzig-Wolfe decomposition: day patterns, priced by a knapsack, in a linear program."""
