@@ -17,7 +17,6 @@ from setwright.catalogue.version import own_version
 from setwright.solver.records.week_at_hand import coming_monday
 from setwright.solver.sheets.charts.drawing import number
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.common.words import weekday_name
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
@@ -30,7 +29,7 @@ def environment() -> Environment:
     )
     house.globals |= {"number": number, "version": own_version(), "today": date.today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
-    house.filters |= {"clock": clock, "day": day_words, "weekday": weekday_name, "at": moment_words}
+    house.filters |= {"clock": clock, "day": day_words, "at": moment_words}
     return house
 
 

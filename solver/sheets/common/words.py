@@ -44,7 +44,12 @@ def whole_minutes(seconds: int) -> int:
 
 def day_name(day: ResolvedDay) -> str:
     """A day's name in full."""
-    return weekday_name(day.weekday) if day.weekday else f"Session {day.index + 1}"
+    return session_name(day.weekday, day.index)
+
+
+def session_name(weekday: str | None, index: int) -> str:
+    """Monday, or Session 1 where the days may be in any order."""
+    return weekday_name(weekday) if weekday else f"Session {index + 1}"
 
 
 def weekday_name(weekday: str) -> str:
@@ -57,9 +62,9 @@ def span(low: float, high: float, between: str = "-") -> str:
     return f"{low:g}" if low == high else f"{low:g}{between}{high:g}"
 
 
-def sets_by_reps(entry: Entry, exercise: Exercise) -> str:
+def dose(sets: int, reps: tuple[int, int], exercise: Exercise) -> str:
     """3 x 8-12, or 3 x 30-45 s of a hold."""
-    return f"{entry.sets} x {one_set(entry.reps, exercise)}"
+    return f"{sets} x {one_set(reps, exercise)}"
 
 
 def one_set(reps: tuple[int, int], exercise: Exercise) -> str:

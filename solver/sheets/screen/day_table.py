@@ -11,9 +11,9 @@ from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import (
     clock,
     day_name,
+    dose,
     listed,
     note,
-    sets_by_reps,
     warm_up_words,
     whole_minutes,
     wrapped,
@@ -54,7 +54,7 @@ def _rows(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: int) -> l
     for label, line in zip(line_labels(evaluated, day), evaluated.on[day], strict=True):
         # The first of a pair is followed by its partner at once; the rest comes after both.
         rest = "0:00" if label.paired and label.place == 1 else clock(line.entry.rest)
-        doing = sets_by_reps(line.entry, line.exercise)
+        doing = dose(line.entry.sets, line.entry.reps, line.exercise)
         said = loads.get((day, line.place))
         load = [said.load if said else ""] if loads else []
         more = [*load, note(line.entry, line.exercise)]
