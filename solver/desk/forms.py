@@ -12,9 +12,10 @@ from starlette.concurrency import run_in_threadpool
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.catalogue.faults import SetwrightError
+from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.stamp import check_stamp, stamp_of
+from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 Fields = Mapping[str, str]
 Acting = Callable[[Request, Fields], Response]
@@ -43,6 +44,14 @@ def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable
 def many(request: Request, name: str) -> tuple[str, ...]:
     """Every value that a form sent under one name."""
     return tuple(value for value in request.state.form.getlist(name) if isinstance(value, str))
+
+
+def effort_said(fields: Fields, usual: str = DEFAULT) -> str:
+    """The name of the search that a form asks for, the usual one where it names none; raises UsageFault."""
+    effort = fields.get("search") or usual
+    if effort not in SEARCHES:
+        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
+    return effort
 
 
 def _at_once(act: Acting, request: Request, fields: Fields) -> Response:

@@ -14,6 +14,7 @@ from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Re
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.records.week_at_hand import coming_monday
 from setwright.solver.sheets.charts.drawing import number
 from setwright.solver.sheets.common.caution import CAUTION
@@ -61,7 +62,7 @@ def go_to(request: Request, address: str) -> Response:
 def refused(request: Request, error: Exception) -> Response:
     """The page of an error that was raised on purpose: every fault with its place and its remedy."""
     assert isinstance(error, SetwrightError)
-    faults = [fault_part(fault) for fault in error.faults]
+    faults = [told_of(fault) for fault in error.faults]
     fragment = request.headers.get("hx-request") is not None
     return page(request, "faults.html" if fragment else "refused.html", {"faults": faults}, 422)
 
@@ -69,12 +70,7 @@ def refused(request: Request, error: Exception) -> Response:
 def missing(request: Request, error: Exception) -> Response:
     """The page of an address that leads nowhere, or of an act that it does not know."""
     assert isinstance(error, HTTPException)
-    return page(request, "missing.html", {"faults": [fault_part(Fault("address", error.detail))]}, error.status_code)
-
-
-def fault_part(fault: Fault) -> dict[str, str]:
-    """A fault as a page or a program reads it."""
-    return {"where": fault.where, "said": fault.said, "remedy": fault.remedy}
+    return page(request, "missing.html", {"faults": [told_of(Fault("address", error.detail))]}, error.status_code)
 
 
 def clock(seconds: float) -> str:

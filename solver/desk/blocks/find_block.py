@@ -11,9 +11,11 @@ from setwright.catalogue.faults import SetwrightError
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.desk.searches.task import Telling
 from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.planning import OutOfTime
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import check_not_stopped
 from setwright.solver.sheets.blocks.no_block import no_block_fault
 from setwright.solver.sheets.document.blocks.block_document import block_document
 from setwright.solver.sheets.document.blocks.block_model import BlockAskPart
@@ -36,6 +38,8 @@ def find_block(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Tell
     options = SolveOptions(limits, watch=watch, stopped=telling.stopped, pairs_note=False)
     found = plan_block(parsed, catalogue, ask, options)
     if isinstance(found, NoBlock):
+        if isinstance(found.end, OutOfTime):
+            check_not_stopped(found.end.ended_by)
         raise SetwrightError(no_block_fault(found))
     return block_document(found)
 

@@ -18,6 +18,7 @@ from setwright.solver.records.happened_words import happened_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import check_not_stopped
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.edits.replanned import replanned_words
@@ -43,6 +44,7 @@ def find_replan(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Tel
     if isinstance(end, Clash):
         return clash_document(end)
     if isinstance(end, OutOfTime):
+        check_not_stopped(end.ended_by)
         fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
         raise SetwrightError(fault)
     found = replanned_document(document, end)

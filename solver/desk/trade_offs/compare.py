@@ -9,10 +9,9 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.schema import Goal
-from setwright.solver.desk.forms import Fields, many
+from setwright.solver.desk.forms import Fields, effort_said, many
 from setwright.solver.desk.pages import go_to, page
-from setwright.solver.desk.trade_offs.asking import begun, effort_said, form_document
-from setwright.solver.search.limits import DEFAULT
+from setwright.solver.desk.trade_offs.asking import begun, form_document
 
 GOALS: Final[tuple[str, ...]] = get_args(Goal)
 FEWEST: Final = 2
@@ -32,4 +31,4 @@ def ask(request: Request, fields: Fields) -> Response:
     if faults:
         raise UsageFault(faults)
     goals = [goal for goal in GOALS if goal in said]
-    return go_to(request, begun(request, "compare", goals=goals, search=effort_said(fields.get("search", ""), DEFAULT)))
+    return go_to(request, begun(request, "compare", goals=goals, search=effort_said(fields)))

@@ -8,9 +8,9 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to, page
-from setwright.solver.desk.trade_offs.asking import begun, effort_said, form_document
+from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.uses.time_budget.ranges import MOST_AMOUNTS, RANGES, amounts_from
 
 USUAL: Final = {"minutes": (20, 120, 10), "weekly": (60, 300, 30), "days": (1, 6, 1)}
@@ -29,7 +29,7 @@ def ask(request: Request, fields: Fields) -> Response:
     if kind not in RANGES:
         raise UsageFault(Fault("by", f"got {kind!r}, expected one of {', '.join(RANGES)}"))
     amounts = _amounts(kind, fields)
-    effort = effort_said(fields.get("search", ""), "quick")
+    effort = effort_said(fields, "quick")
     return go_to(request, begun(request, "curve", by=kind, amounts=list(amounts), search=effort))
 
 

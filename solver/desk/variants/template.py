@@ -9,10 +9,10 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.searches.crew import Search
-from setwright.solver.desk.trade_offs.asking import effort_said
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.variants.shelf import Shelf, digest_of, shelf_of
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.variants.matrix_document import matrix_document
@@ -42,7 +42,7 @@ def show(request: Request) -> Response:
         times = {effort: duration(expected_seconds(matrix, every, effort, 1)) for effort in SEARCHES}
     except UsageFault as error:
         plan, times = None, {}
-        faults = [{"where": fault.where, "said": fault.said, "remedy": fault.remedy} for fault in error.faults]
+        faults = [told_of(fault) for fault in error.faults]
     running = _running(desk, name)
     document = {
         "schema": SCHEMA,
@@ -80,7 +80,7 @@ def run(request: Request, fields: Fields) -> Response:
     name: str = request.path_params["name"]
     desk = desk_of(request)
     shelf = shelf_of(desk)
-    effort = effort_said(fields.get("search", ""), QUICK)
+    effort = effort_said(fields, QUICK)
     shelf.check_shown(name, fields.get(DIGEST, ""))
     text = shelf.text(name)
     count = len(shelf.matrix_of_text(text, effort, name).variants)

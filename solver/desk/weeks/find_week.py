@@ -16,6 +16,7 @@ from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import check_not_stopped
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.clash import clash_document
@@ -36,6 +37,7 @@ def find_week(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telli
         case Clash() as clash:
             return _without_health(clash_document(clash, relaxations_of(clash)))
         case OutOfTime() as end:
+            check_not_stopped(end.ended_by)
             said = f"no week was found ({end.ended_by})"
             raise SetwrightError(Fault("search", said, "a wider brief, or a thorough search, may find one"))
 

@@ -13,7 +13,8 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.pages import fault_part, page
+from setwright.solver.desk.pages import page
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.desk.weeks.kept import monday_in, week_of
 from setwright.solver.records.letterhead import NAME, coach_beside
@@ -24,17 +25,6 @@ from setwright.solver.sheets.handout.values import Handout
 
 SCHEMA: Final = "setwright.sheets/1"
 PAPERS: Final = ("a4", "letter")
-TYPES: Final[Mapping[str, str]] = MappingProxyType(
-    {
-        "pdf": "application/pdf",
-        "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-        "ics": "text/calendar; charset=utf-8",
-        "html": "text/html; charset=utf-8",
-        "csv": "text/csv; charset=utf-8",
-        "md": "text/markdown; charset=utf-8",
-        "json": "application/json",
-    }
-)
 NAMES: Final[Mapping[str, str]] = MappingProxyType(
     {
         "pdf": "card to print",
@@ -80,7 +70,7 @@ def show(request: Request) -> Response:
     except UsageFault:
         raise
     except SetwrightError as error:
-        document["faults"] = [fault_part(fault) for fault in error.faults]
+        document["faults"] = [told_of(fault) for fault in error.faults]
     more = {"code": request.path_params["code"], "monday": monday_in(request), "papers": PAPERS, "coach_file": NAME}
     return page(request, "weeks/sheets.html", document, **more)
 
@@ -88,7 +78,7 @@ def show(request: Request) -> Response:
 def show_page(request: Request) -> Response:
     """The page that the client is handed, under its own policy."""
     data = written("html", _handout(request, _asked(request)))
-    return Response(data, headers={"Content-Security-Policy": OWN_POLICY}, media_type=TYPES["html"])
+    return Response(data, headers={"Content-Security-Policy": OWN_POLICY}, media_type=FORMATS["html"].media)
 
 
 def download(request: Request) -> Response:
@@ -100,7 +90,7 @@ def download(request: Request) -> Response:
     headers = {"Content-Disposition": f'attachment; filename="{file_name(name, handout)}"'}
     if name == "html":
         headers["Content-Security-Policy"] = OWN_POLICY
-    return Response(written(name, handout), headers=headers, media_type=TYPES[name])
+    return Response(written(name, handout), headers=headers, media_type=FORMATS[name].media)
 
 
 def _asked(request: Request) -> Asked:

@@ -14,7 +14,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Brief, DayAsk, Emphasis
 from setwright.solver.engines.season.problem import ChosenBlock, SeasonProblem
 from setwright.solver.engines.season.solve import solve_season
-from setwright.solver.engines.season.stopped_run import check
+from setwright.solver.engines.stopped import check
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.season.block_spans import BlockSpan, checked_spans
