@@ -24,14 +24,20 @@ def write_matrix(
 ) -> list[str]:
     """Write matrix.csv, changes.csv, matrix.html and weeks/NAME.html; what was left out, in words.
 
+    What would be the same again is left as it is, and a week's page that nothing leads to any more is removed.
     Raises SetwrightError where the folder cannot be written.
     """
     paged = page_can_be_written() and len(rows) <= MOST_WEEKS
     for name, data in matrix_files(matrix, rows, _week_page if paged else lambda field: "").items():
-        store.put(store.folder / name, data)
+        store.keep(store.folder / name, data)
+    led_to = set()
+    for variant, handout in week_handouts(matrix, store, catalogue, DEFAULT_COACH) if paged else ():
+        path = store.folder / WEEKS / f"{file_stem(variant.name)}.html"
+        store.keep(path, written("html", handout))
+        led_to.add(path)
+    for path in set((store.folder / WEEKS).glob("*.html")) - led_to:
+        store.drop(path)
     if paged:
-        for variant, handout in week_handouts(matrix, store, catalogue, DEFAULT_COACH):
-            store.put(store.folder / WEEKS / f"{file_stem(variant.name)}.html", written("html", handout))
         return []
     if page_can_be_written():
         said = f"{PAGE} leads to no pages of weeks, because there are more than {MOST_WEEKS} variants"

@@ -13,9 +13,10 @@ import pytest
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.desk.searches.addresses import standing
 from setwright.solver.desk.searches.crew import MOST_KEPT, Crew, Search
 from setwright.solver.desk.searches.process import _end_of
-from setwright.solver.desk.searches.task import Task
+from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.sheets.document.blocks.block_document import ask_part
 from setwright.solver.uses.blocks.ask import BlockAsk
 
@@ -162,3 +163,9 @@ def test_a_search_that_was_stopped_before_it_had_anything_is_stopped_and_not_fai
 ) -> None:
     told = _end_of(Task(task, {"brief": LONG, "search": "quick", **asked}), StoppedTelling())
     assert told["state"] == "stopped" and not told.get("faults"), told
+
+
+def test_how_a_search_stands_is_said_without_a_copy_of_what_it_found() -> None:
+    document = {"schema": "setwright.compare/1", "cases": [{"week": {}}]}
+    search = Search("one", "M", Task("compare", {}), Told("done", document=document))
+    assert standing(search)["document"] is document

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -234,3 +235,24 @@ def test_the_folder_is_one_of_the_command(run_once: tuple[Path, dict[str, Any], 
     page = (folder / "matrix.html").read_text(encoding="utf-8")
     for path in (folder / "weeks").iterdir():
         assert f'href="weeks/{path.name}"' in page
+
+
+def test_pages_of_weeks_are_rewritten_removed_or_left_as_the_matrix_says(
+    run_once: tuple[Path, dict[str, Any], Listener], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(planned_matrix, "SEARCHES", CHEAP)
+    folder = tmp_path / "short-weeks"
+    shutil.copytree(run_once[0] / "short-weeks", folder)
+    pages = {path.name: path for path in (folder / "weeks").iterdir()}
+    assert set(pages) == {"1-x-15-dumbbells.html", "1-x-20-dumbbells.html", "1-x-15-none.html"}
+    same, stale = pages["1-x-15-dumbbells.html"], pages["1-x-15-none.html"]
+    before, written = stale.read_bytes(), same.stat()
+    stale.write_bytes(before + b"<!-- of another catalogue -->")
+    arguments = {"called": "short-weeks", "folder": str(folder), "search": "quick", "overlay": None}
+    shorter = TEXT.partition("[[also]]")[0].replace("[15, 20]", "[15]")
+    again = run_template({**arguments, "template": shorter}, load_catalogue(), Listener())
+    assert again["variants"] == 2
+    assert stale.read_bytes() != before + b"<!-- of another catalogue -->"
+    assert not pages["1-x-20-dumbbells.html"].exists()
+    now = same.stat()
+    assert (now.st_ino, now.st_mtime_ns) == (written.st_ino, written.st_mtime_ns), "left as it is"

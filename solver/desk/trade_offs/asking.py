@@ -8,7 +8,6 @@ from starlette.requests import Request
 
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.searches.addresses import standing
 from setwright.solver.desk.searches.task import Task
 from setwright.solver.sheets.screen.over_time.clients import asked
 
@@ -27,7 +26,7 @@ def form_document(request: Request, task: str, **offered: Any) -> dict[str, Any]
         "asked": asked(client.brief),
         "task": task,
         **offered,
-        "latest": None if latest is None else {key: standing(latest)[key] for key in ("id", "state", "seconds")},
+        "latest": latest and {"id": latest.id, "state": latest.told.state, "seconds": latest.told.seconds},
     }
 
 

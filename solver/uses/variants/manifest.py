@@ -28,9 +28,7 @@ def manifest_of(matrix: VariantMatrix) -> bytes:
 
 def write_manifest(store: ResultStore, matrix: VariantMatrix) -> None:
     """Keep the manifest, unless just these bytes stand there."""
-    path, data = store.folder / MANIFEST, manifest_of(matrix)
-    if not path.exists() or path.read_bytes() != data:
-        store.put(path, data)
+    store.keep(store.folder / MANIFEST, manifest_of(matrix))
 
 
 def read_earlier(folder: Path) -> VariantMatrix | None:
