@@ -100,5 +100,10 @@ def _place(session: LoggedSession) -> tuple[date, int | None, datetime | None]:
 def _taken(session: LoggedSession) -> Fault:
     """That another session stands where this one would."""
     number = f", session {session.session}" if session.session else ""
-    said = "another session is logged there with other sets"
-    return Fault(f"{session.on}{number}", said, "--replace writes this one in its place; the old one is kept")
+    said, remedy = (
+        "another session is logged there with other sets",
+        "--replace writes this one in its place; the old one is kept",
+    )
+    return Fault(
+        f"{session.on}{number}", said, remedy, "mark that a session may take the place of another; the old one is kept"
+    )

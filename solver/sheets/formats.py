@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
-from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.catalogue.faults import SetwrightError, not_installed
 
 if TYPE_CHECKING:
     from setwright.solver.sheets.handout.values import Handout
@@ -101,8 +101,7 @@ def written(name: str, handout: Handout, plots: Plots | None = None) -> bytes:
         missing = (error.name or "").split(".")[0]
         if missing == "setwright" or not FORMATS[name].extra:
             raise
-        said = f"needs {missing}, which is not installed"
-        raise SetwrightError(Fault(f"--as {name}", said, f"pip install 'setwright[{FORMATS[name].extra}]'")) from None
+        raise SetwrightError(not_installed(f"format {name}", missing, FORMATS[name].extra)) from None
 
 
 def file_name(name: str, handout: Handout) -> str:

@@ -88,7 +88,7 @@ def _all_briefs(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBri
             found.append(brief_from(brief, catalogue))
         except SetwrightError as error:
             number = f"brief {place + 1}: " if len(briefs) > 1 else ""
-            faults += [Fault(f"{number}{fault.where}", fault.said, fault.remedy) for fault in error.faults]
+            faults += [fault.at(f"{number}{fault.where}") for fault in error.faults]
     if faults:
         raise UsageFault(faults)
     return found

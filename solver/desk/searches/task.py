@@ -48,8 +48,8 @@ class Told:
 
 
 def told_of(fault: Fault) -> dict[str, str]:
-    """A fault as a page or a program reads it."""
-    return {"where": fault.where, "said": fault.said, "remedy": fault.remedy}
+    """A fault as a page or a program reads it, its remedy in words for who stands before a page."""
+    return {"where": fault.where, "said": fault.said, "remedy": fault.on_page or fault.remedy}
 
 
 class Telling(Protocol):

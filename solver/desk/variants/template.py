@@ -86,7 +86,7 @@ def run(request: Request, fields: Fields) -> Response:
     count = len(shelf.matrix_of_text(text, effort, name).variants)
     if count > MOST_VARIANTS:
         said = f"makes {count} variants, at most {MOST_VARIANTS} are run here"
-        remedy = "leave some out with [[exclude]], or run it with `setwright variants run`"
+        remedy = "leave some out with [[exclude]], or part the template"
         raise UsageFault(Fault(f"template {name}", said, remedy))
     arguments = {"called": name, "template": text, "folder": str(shelf.results(name).folder)}
     with desk.turn(_asker(name)):

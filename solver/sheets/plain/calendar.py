@@ -29,7 +29,11 @@ def ics_bytes(handout: Handout) -> bytes:
 
     start = handout.start
     if start is None:
-        raise UsageFault(Fault("--start", "is missing, ics cannot be dated", "add --start YYYY-MM-DD"))
+        raise UsageFault(
+            Fault(
+                "start", "is missing, ics cannot be dated", "add --start YYYY-MM-DD", "say on which day the week starts"
+            )
+        )
     found = Calendar()
     found.add("prodid", MAKER)
     found.add("version", "2.0")

@@ -107,7 +107,7 @@ def _named(travel: Travel, catalogue: Catalogue, faults: list[Fault]) -> Travel:
     resolver = NameResolver(lexicon_of(catalogue), catalogue, None)
     said = travel.kit[0] if len(travel.kit) == 1 else list(travel.kit)
     found = resolver.resolve_brief({"equipment": said})["equipment"]
-    faults += [Fault(where, fault.said, fault.remedy) for fault in resolver.faults]
+    faults += [fault.at(where) for fault in resolver.faults]
     return replace(travel, kit=(found,) if isinstance(found, str) else tuple(found))
 
 
@@ -121,9 +121,7 @@ def _muscles(ask: BlockAsk, catalogue: Catalogue, faults: list[Fault]) -> tuple[
             if muscle in found:
                 faults.append(Fault(f"now {name}", f"is {muscle!r} a second time", "keep one of the two"))
             found[muscle] = sets
-    faults += [
-        Fault(f"now {fault.where.removeprefix('muscles.')}", fault.said, fault.remedy) for fault in resolver.faults
-    ]
+    faults += [fault.at(f"now {fault.where.removeprefix('muscles.')}") for fault in resolver.faults]
     parts = {
         muscle: sets
         for name, sets in found.items()

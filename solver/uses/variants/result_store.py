@@ -114,7 +114,7 @@ class ResultStore:
 
     def _cannot_write(self, error: OSError) -> SetwrightError:
         said = f"cannot be written: {error.strerror or error}"
-        remedy = "make room or mend the permissions, then run the same command: what is done is kept"
+        remedy = "make room or mend the permissions, then run it again: what is done is kept"
         return SetwrightError(Fault(str(self.folder), said, remedy))
 
 

@@ -69,7 +69,7 @@ def template_of(raw: Mapping[str, Any], where: str) -> Template:
     brief, also = raw.get("brief", {}), [row["brief"] for row in _rows(raw.get("also", []))]
     faults = template_faults(file, axes, name, brief, also)
     if faults:
-        raise UsageFault([Fault(f"{where}: {fault.where}", fault.said, fault.remedy) for fault in faults])
+        raise UsageFault([fault.at(f"{where}: {fault.where}") for fault in faults])
     return Template(
         title=file.title,
         name=name,
