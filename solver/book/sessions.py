@@ -100,10 +100,7 @@ def _place(session: LoggedSession) -> tuple[date, int | None, datetime | None]:
 def _taken(session: LoggedSession) -> Fault:
     """That another session stands where this one would."""
     number = f", session {session.session}" if session.session else ""
-    said, remedy = (
-        "another session is logged there with other sets",
-        "--replace writes this one in its place; the old one is kept",
-    )
-    return Fault(
-        f"{session.on}{number}", said, remedy, "mark that a session may take the place of another; the old one is kept"
-    )
+    said = "another session is logged there with other sets"
+    remedy = "--replace writes this one in its place; the old one is kept"
+    on_page = "mark that a session may take the place of another; the old one is kept"
+    return Fault(f"{session.on}{number}", said, remedy, on_page)
