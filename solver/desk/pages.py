@@ -7,30 +7,29 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Any, Final
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
+from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.desk.searches.task import told_of
-from setwright.solver.records.week_at_hand import coming_monday
-from setwright.solver.sheets.charts.drawing import number
 from setwright.solver.sheets.common.caution import CAUTION
+from setwright.solver.sheets.common.templates import templates_in
+from setwright.solver.sheets.common.words import counted
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
 
 
 def environment() -> Environment:
-    """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
-    house = Environment(
-        autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
-    )
-    house.globals |= {"number": number, "version": own_version(), "today": date.today}
+    """The desk's templates with the words that all of them use."""
+    house = templates_in(DATA)
+    house.globals |= {"version": own_version(), "today": date.today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
-    house.filters |= {"clock": clock, "day": day_words, "at": moment_words}
+    house.filters |= {"counted": counted, "clock": clock, "day": day_words, "at": moment_words}
     return house
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -13,6 +13,7 @@ import click
 
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import UsageFault
+from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.blocks.types_of_spans import SetsNowType, ShortType, SpanType, TravelType
 from setwright.solver.cli.books import book_option, is_code, the_book
@@ -147,7 +148,7 @@ def dated(ask: BlockAsk) -> BlockAsk:
     """The ask with a first day: the coming Monday, which is said, where it names none."""
     if ask.starts is not None:
         return ask
-    monday = date.today() + timedelta(days=(7 - date.today().weekday()) % 7)
+    monday = coming_monday(date.today())
     say(f"the block starts on {monday.isoformat()}, the coming Monday; --starts names another")
     return replace(ask, starts=monday)
 

@@ -8,6 +8,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.defaults import MOST_WEEKS_SHOWN
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to, page
@@ -25,8 +26,6 @@ SCHEMA: Final = "setwright.template/1"
 DIGEST: Final = "digest"
 """The field of a form that says which text its page showed."""
 QUICK: Final = "quick"
-MOST_VARIANTS: Final = 400
-"""Variants that are run on the desk, one after the other (convention); the command runs any number."""
 
 
 def show(request: Request) -> Response:
@@ -84,8 +83,8 @@ def run(request: Request, fields: Fields) -> Response:
     shelf.check_shown(name, fields.get(DIGEST, ""))
     text = shelf.text(name)
     count = len(shelf.matrix_of_text(text, effort, name).variants)
-    if count > MOST_VARIANTS:
-        said = f"makes {count} variants, at most {MOST_VARIANTS} are run here"
+    if count > MOST_WEEKS_SHOWN:
+        said = f"makes {count} variants, at most {MOST_WEEKS_SHOWN} are run here"
         remedy = "leave some out with [[exclude]], or part the template"
         raise UsageFault(Fault(f"template {name}", said, remedy))
     arguments = {"called": name, "template": text, "folder": str(shelf.results(name).folder)}

@@ -21,8 +21,6 @@ BREATH = 3
 """Seconds of one slow breath, by which holds and carries are counted (convention)."""
 TIDY = 5
 """Seconds to which a hold is rounded, so that a clock on the wall will do."""
-SHORTEST_WARM_UP = 30
-"""Seconds below which a general warm-up is not worth its line (convention)."""
 
 
 def clock(seconds: int) -> str:
@@ -30,11 +28,14 @@ def clock(seconds: int) -> str:
     return f"{seconds // 60}:{seconds % 60:02d}"
 
 
-def warm_up_words(seconds: int) -> str:
-    """A session's general warm-up; one that is too short to be any is left to the first lift's lighter sets."""
-    if seconds < SHORTEST_WARM_UP:
-        return "the first lift's own lighter sets"
-    return f"{clock(seconds)} easy whole-body movement"
+def warm_up_words(seconds: int, shortest: int, ramp_up_follows: bool) -> str:
+    """A session's general warm-up; one under `shortest` is left to the first lift: to its ramp-up sets, if it has any.
+
+    Without them the first lift begins with easy repetitions (common practice, no source).
+    """
+    if seconds >= shortest:
+        return f"{clock(seconds)} easy whole-body movement"
+    return "the first lift's own lighter sets" if ramp_up_follows else "a few easy repetitions of the first lift"
 
 
 def whole_minutes(seconds: int) -> int:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Final
 from uuid import UUID, uuid5
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.brief.mondays import monday_of
 from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.dates import first_day, free, moments
 from setwright.solver.sheets.handout.values import CardLine, Handout, Session
@@ -78,7 +79,7 @@ def _event(session: Session, handout: Handout, start: date) -> Event:
 def _uid(session: Session, handout: Handout, start: date) -> str:
     """An event's name: the same while client, calendar week of the first session and place in the week are."""
     first = min(first_day(other, handout, start) for other in handout.sessions)
-    monday = first - timedelta(days=first.weekday())
+    monday = monday_of(first)
     return str(uuid5(NAMESPACE, f"{handout.client}\n{monday.isoformat()}\n{session.number}"))
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.labels import LABELS
-from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups
+from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups, warm_up_said
 from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_loads
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import (
@@ -14,7 +14,6 @@ from setwright.solver.sheets.common.words import (
     dose,
     listed,
     note,
-    warm_up_words,
     whole_minutes,
     wrapped,
 )
@@ -72,7 +71,7 @@ def _warm_up_lines(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: 
     """The general warm-up, then each lift's ramp-up sets."""
     done, planned = evaluated.warm_up(day), evaluated.resolved.days[day].warm_up
     cut = f" (cut from {clock(planned)} to fit the day)" if done < planned else ""
-    lines = [f"Warm-up: {warm_up_words(done)}{cut}"]
+    lines = [f"Warm-up: {warm_up_said(evaluated, day)}{cut}"]
     for place, sets in ramp_ups(evaluated, day).items():
         exercise = evaluated.on[day][place].exercise
         said = loads.get((day, place))

@@ -10,6 +10,7 @@ from itertools import combinations
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import LIMITS, WEEKDAY_NAMES
+from setwright.solver.brief.mondays import monday_of
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.uses.blocks.ask import MOST_WEEKS, WEEK, BlockAsk, Sessions, Short, Span, Travel
@@ -71,7 +72,7 @@ def _of_dates(ask: BlockAsk) -> Iterator[Fault]:
             yield Fault(where, "has dates, but the block has no first day", "say when the block starts: a Monday")
         return
     if ask.starts.weekday() != 0:
-        monday = ask.starts - timedelta(days=ask.starts.weekday())
+        monday = monday_of(ask.starts)
         weekday = WEEKDAY_NAMES[ask.starts.weekday()].capitalize()
         got = f"{ask.starts.isoformat()} is a {weekday}"
         yield Fault("starts", f"{got}, expected a Monday", f"say {monday.isoformat()} or {(monday + WEEK).isoformat()}")
