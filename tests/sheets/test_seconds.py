@@ -41,7 +41,7 @@ def test_a_warm_up_of_seconds_is_left_to_the_first_lift() -> None:
 
 def test_lighter_sets_are_named_only_where_some_follow() -> None:
     """The card of a day whose first lift has no ramp-up sends nobody to sets that it does not list."""
-    for lines, ramped in (("dumbbell-curl 4, dumbbell-side-raise 4", False), ("dumbbell-bench-press 4", True)):
+    for lines, ramped in (("dumbbell-curl 4, dumbbell-side-raise 4", False), ("dumbbell-bench-press 4 rest=120", True)):
         resolved = terms_of(days=days("mon", 10), equipment="home-dumbbells", goal="efficiency")
         evaluated = audited(resolved, [lines]).evaluated
         assert evaluated.warm_up(0) < CATALOGUE.defaults.warm_up_shortest and (0 in ramp_ups(evaluated, 0)) is ramped

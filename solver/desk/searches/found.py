@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Any
+
 from starlette.requests import Request
 
 from setwright.catalogue.faults import Fault, UsageFault
@@ -20,6 +23,11 @@ def ended_search(desk: Desk, fields: Fields, what: str = "week") -> Search:
     if not search.told.ended:
         raise UsageFault(Fault(what, "is still being searched for", "stop the search, or wait for its end"))
     return search
+
+
+def is_theirs(week: Mapping[str, Any], code: str) -> bool:
+    """Whether a week's document was planned for a client: one of a comparison may be of another's brief."""
+    return week["brief"].get("client", {}).get("code", "") in ("", code)
 
 
 def client_of_search(book: Book, request: Request, search: Search, what: str = "week") -> Client:

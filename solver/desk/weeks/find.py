@@ -17,7 +17,7 @@ from setwright.solver.book.planned import keep_week
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to
-from setwright.solver.desk.searches.found import client_of_search, ended_search
+from setwright.solver.desk.searches.found import client_of_search, ended_search, is_theirs
 from setwright.solver.desk.weeks.dates import monday_said
 from setwright.solver.records.week_at_hand import read_kept_week
 from setwright.solver.sheets.document.changed_week import NO_SEARCH, changed_week_document
@@ -56,6 +56,7 @@ def keep(request: Request, fields: Fields) -> Response:
     monday: date = monday_said(fields.get("starts", ""))
     with desk.book() as book:
         client = client_of_search(book, request, search)
+        _refuse_another_s(document, client)
         keep_week(book, client, monday, _whole(book, client, document, desk), why)
     return go_to(request, f"/clients/{client.code}/weeks/{monday}")
 
@@ -83,6 +84,13 @@ def _search(request: Request, desk: Desk, book: Book, client: Client, effort: st
     """The search begun, and the way to its page."""
     search = desk.crew.ask(client.code, desk.task("week", brief=brief_of(book, client), search=effort))
     return go_to(request, f"/searches/{search.id}")
+
+
+def _refuse_another_s(document: Mapping[str, Any], client: Client) -> None:
+    """Raise UsageFault for a week of another client's brief, which stood beside this one's."""
+    if not is_theirs(document, client.code):
+        said = f"is of another client's brief, not of @{client.code}'s"
+        raise UsageFault(Fault("week", said, "find a week on that client's own page"))
 
 
 def _chosen(document: Mapping[str, Any], part: str, rank: str) -> Mapping[str, Any]:
