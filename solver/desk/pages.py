@@ -18,7 +18,7 @@ from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.desk.searches.task import told_of
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.templates import templates_in
-from setwright.solver.sheets.common.words import counted
+from setwright.solver.sheets.common.words import clock, counted, whole_minutes
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
@@ -29,7 +29,8 @@ def environment() -> Environment:
     house = templates_in(DATA)
     house.globals |= {"version": own_version(), "today": date.today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
-    house.filters |= {"counted": counted, "clock": clock, "day": day_words, "at": moment_words}
+    house.filters |= {"counted": counted, "clock": clock, "whole_minutes": whole_minutes}
+    house.filters |= {"day": day_words, "at": moment_words}
     return house
 
 
@@ -70,11 +71,6 @@ def missing(request: Request, error: Exception) -> Response:
     """The page of an address that leads nowhere, or of an act that it does not know."""
     assert isinstance(error, HTTPException)
     return page(request, "missing.html", {"faults": [told_of(Fault("address", error.detail))]}, error.status_code)
-
-
-def clock(seconds: float) -> str:
-    """Seconds as minutes and seconds: 1:30."""
-    return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
 
 
 def moment_words(moment: str) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from typing import Any
 
@@ -11,8 +10,8 @@ from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.auditing import audit
 from setwright.solver.desk.replan.said import LABELS, said_happened
+from setwright.solver.desk.searches.figures import figures_of
 from setwright.solver.desk.searches.task import Telling
-from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.planning import Clash, OutOfTime
 from setwright.solver.records.happened_words import happened_of
 from setwright.solver.rulebook import resolve
@@ -60,6 +59,4 @@ class _Watch:
     def __call__(self, progress: Progress) -> None:
         if not self._telling.due() or progress.best is None:
             return
-        gap = (progress.bound - progress.score) / UNITS
-        told = round(max(0.0, gap), 2) if math.isfinite(gap) else None
-        self._telling.progress(index=round(progress.best.stimulus, 1), gap=told)
+        self._telling.progress(**figures_of(progress, progress.best))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from typing import Any
 
@@ -10,8 +9,8 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.book.clients import without_health
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.desk.searches.figures import figures_of
 from setwright.solver.desk.searches.task import Telling
-from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import DEFAULT, SEARCHES
@@ -57,9 +56,7 @@ class _Watch:
     def __call__(self, progress: Progress) -> None:
         if not self._telling.due() or progress.best is None:
             return
-        gap = (progress.bound - progress.score) / UNITS
         self._telling.progress(
-            index=round(progress.best.stimulus, 1),
-            gap=round(max(0.0, gap), 2) if math.isfinite(gap) else None,
+            **figures_of(progress, progress.best),
             document=changed_week_document({}, self._parsed, progress.best, swaps={}),
         )

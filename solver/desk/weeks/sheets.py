@@ -13,6 +13,7 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.desk.desk import desk_of
+from setwright.solver.desk.forms import whole_said
 from setwright.solver.desk.pages import page
 from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.weeks.dates import date_said
@@ -22,6 +23,7 @@ from setwright.solver.sheets.formats import FORMATS, file_name, written
 from setwright.solver.sheets.handout.coach import Coach, overlaid
 from setwright.solver.sheets.handout.handout import handout_of, private_document
 from setwright.solver.sheets.handout.values import Handout
+from setwright.solver.uses.blocks.ask import MOST_WEEKS
 
 SCHEMA: Final = "setwright.sheets/1"
 PAPERS: Final = ("a4", "letter")
@@ -100,8 +102,11 @@ def _asked(request: Request) -> Asked:
     paper, weeks = query.get("paper") or None, query.get("weeks") or None
     if paper is not None and paper not in PAPERS:
         faults.append(Fault("paper", f"got {paper!r}, expected {' or '.join(PAPERS)}"))
-    if weeks is not None and not (weeks.isascii() and weeks.isdigit() and 1 <= int(weeks[:3]) <= 52):
-        faults.append(Fault("weeks", f"got {weeks!r}, expected a whole number from 1 to 52"))
+    count = None
+    try:
+        count = None if weeks is None else whole_said(weeks, "weeks", (1, MOST_WEEKS))
+    except UsageFault as error:
+        faults += error.faults
     try:
         start = date_said(query["start"], "start") if query.get("start") else monday_in(request)
     except UsageFault as error:
@@ -109,7 +114,7 @@ def _asked(request: Request) -> Asked:
     if faults:
         raise UsageFault(faults)
     coach = coach_beside(desk.place, desk.catalogue)
-    options = {"start": start, "paper": paper, "weeks": None if weeks is None else int(weeks)}
+    options = {"start": start, "paper": paper, "weeks": count}
     return Asked(start, overlaid(coach, options))
 
 
