@@ -45,8 +45,13 @@ def checked_cases(briefs: Sequence[ParsedBrief], goals: Sequence[Goal]) -> tuple
     """The same; raises UsageFault where there are too few weeks to compare, or more than anybody sets side by side."""
     cases = compared_briefs(briefs, goals)
     if not FEWEST_CASES <= len(cases) <= MOST_CASES:
-        said = f"the number of weeks to compare is {len(cases)}, expected {FEWEST_CASES} to {MOST_CASES}"
-        raise UsageFault(Fault("compare", said, "name another number of briefs or of goals"))
+        raise UsageFault(
+            Fault(
+                "compare",
+                f"makes {len(cases)} weeks, expected {FEWEST_CASES} to {MOST_CASES}",
+                "name another number of briefs or of goals",
+            )
+        )
     return cases
 
 
