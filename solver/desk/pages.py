@@ -14,11 +14,11 @@ from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Re
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
-from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.desk.searches.task import told_of
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.common.templates import templates_in
 from setwright.solver.sheets.common.words import clock, counted, whole_minutes
+from setwright.solver.sheets.html.templates import templates_in
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"

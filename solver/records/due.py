@@ -10,7 +10,7 @@ from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import KeptBlock, KeptWeek, blocks, kept_weeks
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.brief.mondays import monday_of
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.sheets.screen.over_time.due import Due, PlannedSession
 

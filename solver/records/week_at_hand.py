@@ -12,8 +12,8 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.book.clients import Client, health_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import blocks, week_starting
-from setwright.solver.brief.mondays import monday_of
 from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.kept_blocks import read_kept, week_on
 from setwright.solver.records.resolved_once import resolved_once
 from setwright.solver.sheets.document.changed_week import changed_week_document

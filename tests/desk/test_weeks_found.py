@@ -13,13 +13,13 @@ from starlette.testclient import TestClient
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.book.clients import brief_of, client_of, keep_brief
 from setwright.solver.book.planned import kept_weeks
-from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import TOKEN, Keys
 from setwright.solver.desk.searches.crew import Crew, Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.desk.weeks.find_week import find_week
+from setwright.solver.log.mondays import coming_monday
 
 MONDAY = "2026-11-30"
 

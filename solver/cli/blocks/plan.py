@@ -13,7 +13,6 @@ import click
 
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.cli.blocks.output import output_faults, result_of, sheets_of
 from setwright.solver.cli.blocks.types_of_spans import SetsNowType, ShortType, SpanType, TravelType
 from setwright.solver.cli.books import book_option, is_code, the_book
@@ -36,6 +35,7 @@ from setwright.solver.cli.options import (
     wants_json,
 )
 from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.blocks.ask import BlockAsk

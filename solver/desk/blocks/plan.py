@@ -11,12 +11,12 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client, brief_of, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import block_on, keep_block
-from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.desk.blocks.ask_form import block_ask_of
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to
 from setwright.solver.desk.searches.found import client_of_search, ended_search
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.sheets.document.blocks.block_document import ask_part
 from setwright.solver.sheets.document.blocks.block_model import SCHEMA
 from setwright.solver.uses.blocks.ask import WEEK

@@ -14,7 +14,6 @@ from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_week
 from setwright.solver.book.sessions import sessions_of
-from setwright.solver.brief.mondays import monday_of
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields, effort_said, many
@@ -22,6 +21,7 @@ from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.replan.said import LABELS, said_happened
 from setwright.solver.desk.searches.found import client_of_search, ended_search
 from setwright.solver.desk.weeks.dates import date_said
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.happened_words import happened_of, why_words
 from setwright.solver.records.week_at_hand import WeekAtHand, week_at_hand
 from setwright.solver.sheets.common.words import day_name

@@ -13,7 +13,6 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
-from setwright.solver.brief.mondays import coming_monday
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields, many, whole_said
@@ -21,6 +20,7 @@ from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.foreign.season_calendar import COLUMNS, read_calendar
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.rulebook import RULES
 from setwright.solver.uses.season.ranges import BLOCK_WEEKS, SEASON_WEEKS
 from setwright.solver.uses.season.season_asked import season_asked

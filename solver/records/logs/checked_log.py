@@ -10,7 +10,7 @@ from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import kept_weeks
 from setwright.solver.book.sessions import sessions_of
-from setwright.solver.brief.mondays import monday_of
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.kept_blocks import blocks_of
 from setwright.solver.records.week_at_hand import read_kept_week
 from setwright.solver.uses.log.log_checks import LogFinding, check_log

@@ -11,8 +11,8 @@ from setwright.solver.auditing import Audit
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import sessions_of
-from setwright.solver.brief.mondays import monday_of
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.records.kept_blocks import blocks_of, week_on
 from setwright.solver.records.week_at_hand import as_it_stands, week_at_hand

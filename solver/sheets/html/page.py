@@ -12,8 +12,8 @@ from setwright.solver.sheets.charts.charts import bands_chart, curve_chart, side
 from setwright.solver.sheets.charts.client_words import chart_words
 from setwright.solver.sheets.charts.drawing import UNFIT, ChartStyle, number
 from setwright.solver.sheets.common.caution import SCREENING
-from setwright.solver.sheets.common.templates import templates_in
 from setwright.solver.sheets.html.exercise_plan import embedded, schema_org_plan
+from setwright.solver.sheets.html.templates import templates_in
 
 if TYPE_CHECKING:
     from jinja2 import Environment

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Final
 from uuid import UUID, uuid5
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.brief.mondays import monday_of
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.dates import first_day, free, moments
 from setwright.solver.sheets.handout.values import CardLine, Handout, Session

@@ -9,8 +9,8 @@ from typing import TYPE_CHECKING, Any, Final
 from setwright.catalogue.version import own_version
 from setwright.solver.sheets.charts.drawing import UNFIT
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.common.templates import templates_in
 from setwright.solver.sheets.common.words import counted
+from setwright.solver.sheets.html.templates import templates_in
 from setwright.solver.sheets.screen.muscle_table import WHAT_INDEX_IS
 
 if TYPE_CHECKING:

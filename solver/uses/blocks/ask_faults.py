@@ -10,9 +10,9 @@ from itertools import combinations
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import LIMITS, WEEKDAY_NAMES
-from setwright.solver.brief.mondays import monday_of
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.uses.blocks.ask import MOST_WEEKS, WEEK, BlockAsk, Sessions, Short, Span, Travel
 
 MOST_LIGHTER_EVERY = 26

@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from datetime import date
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.brief.mondays import monday_of
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.week import Entry
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.uses.progress.matching import day_of, refuse_unknown_exercises
 

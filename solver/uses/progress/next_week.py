@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from datetime import date
 from typing import Final
 
-from setwright.solver.brief.mondays import monday_of
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.progress.done_against_planned import MuscleDone, SessionDone, muscles_done, sessions_done
