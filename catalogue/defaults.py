@@ -122,6 +122,12 @@ class Defaults:
     """How many drops a drop set may have."""
     ramp: tuple[tuple[int, int], ...]
     """The ramp-up sets of a cold lift: hundredths of the working load, repetitions."""
+    phrase_rests: tuple[int, int]
+    """Seconds that a phrase's short rests are at most, and its long ones at least."""
+    full_rest: int
+    """Seconds of rest after which a further minute is worth next to nothing."""
+    warm_up_shortest: int
+    """Seconds below which a general warm-up is not worth its line on a card."""
     keep_share: float
     """The share of the best week's stimulus that is kept when minutes are cut."""
     block: BlockDefaults

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Literal
 
 
@@ -14,10 +14,22 @@ class Fault:
     where: str
     said: str
     remedy: str = ""
+    on_page: str = ""
+    """What to do on a page of the desk, where the remedy names a command or an option of one."""
+
+    def at(self, where: str) -> Fault:
+        """The same fault at another place."""
+        return replace(self, where=where)
 
     def __str__(self) -> str:
         text = f"{self.where}: {self.said}" if self.where else self.said
         return f"{text}; {self.remedy}" if self.remedy else text
+
+
+def not_installed(where: str, library: str, extra: str) -> Fault:
+    """That a library is missing, which an extra of setwright brings."""
+    said = f"needs {library}, which is not installed"
+    return Fault(where, said, f"pip install 'setwright[{extra}]'", f"have the extra `{extra}` of setwright installed")
 
 
 LONGEST_SHOWN = 60

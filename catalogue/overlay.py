@@ -69,8 +69,8 @@ def _lay_table(known: dict[str, Any], kind: str, key: str, row: Any, name: str, 
     old = known.get(key)
     if old is None:
         if kind in CLOSED:
-            near = did_you_mean(key, known) or "the ids are listed by `setwright evidence`"
-            faults.append(Fault(where, "is not known", near))
+            near, listing = did_you_mean(key, known), "the ids are listed by `setwright evidence`"
+            faults.append(Fault(where, "is not known", near or listing, near or "write an id of the catalogue's own"))
             return []
         known[key] = {**row, "_from": name}
         return [f"{name} adds {kind} {key}"]

@@ -7,6 +7,7 @@ from typing import Any, Final
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.batch.stored_weeks import week_handouts
+from setwright.solver.brief.defaults import MOST_WEEKS_SHOWN
 from setwright.solver.sheets.formats import written
 from setwright.solver.sheets.handout.coach import DEFAULT_COACH
 from setwright.solver.sheets.variants.matrix_export import PAGE, matrix_files, page_can_be_written
@@ -15,8 +16,6 @@ from setwright.solver.uses.variants.matrix import VariantMatrix, file_stem
 from setwright.solver.uses.variants.result_store import ResultStore
 
 WEEKS: Final = "weeks"
-MOST_WEEKS: Final = 400
-"""Weeks that are given a page each: more than a person leafs through (convention)."""
 
 
 def write_matrix(
@@ -24,17 +23,23 @@ def write_matrix(
 ) -> list[str]:
     """Write matrix.csv, changes.csv, matrix.html and weeks/NAME.html; what was left out, in words.
 
+    What would be the same again is left as it is, and a week's page that nothing leads to any more is removed.
     Raises SetwrightError where the folder cannot be written.
     """
-    paged = page_can_be_written() and len(rows) <= MOST_WEEKS
+    paged = page_can_be_written() and len(rows) <= MOST_WEEKS_SHOWN
     for name, data in matrix_files(matrix, rows, _week_page if paged else lambda field: "").items():
-        store.put(store.folder / name, data)
+        store.keep(store.folder / name, data)
+    led_to = set()
+    for variant, handout in week_handouts(matrix, store, catalogue, DEFAULT_COACH) if paged else ():
+        path = store.folder / WEEKS / f"{file_stem(variant.name)}.html"
+        store.keep(path, written("html", handout))
+        led_to.add(path)
+    for path in set((store.folder / WEEKS).glob("*.html")) - led_to:
+        store.drop(path)
     if paged:
-        for variant, handout in week_handouts(matrix, store, catalogue, DEFAULT_COACH):
-            store.put(store.folder / WEEKS / f"{file_stem(variant.name)}.html", written("html", handout))
         return []
     if page_can_be_written():
-        said = f"{PAGE} leads to no pages of weeks, because there are more than {MOST_WEEKS} variants"
+        said = f"{PAGE} leads to no pages of weeks, because there are more than {MOST_WEEKS_SHOWN} variants"
         return [f"{said}; `setwright variants sheets` writes them"]
     return [f"{PAGE} is left out: it needs jinja2, pip install 'setwright[page]'"]
 

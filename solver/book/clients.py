@@ -147,8 +147,9 @@ def _client_row(book: Book, code: str) -> Any:
     found = book.rows("SELECT * FROM client WHERE code = ?", sound)
     if not found:
         codes = [row["code"] for row in book.rows("SELECT code FROM client ORDER BY code")]
-        remedy = did_you_mean(sound, codes) or "`setwright client list` shows all, `setwright client add` adds one"
-        raise UsageFault(Fault(f"@{sound}", "no client of this code is in the book", remedy))
+        near, said = did_you_mean(sound, codes), "no client of this code is in the book"
+        remedy = near or "`setwright client list` shows all, `setwright client add` adds one"
+        raise UsageFault(Fault(f"@{sound}", said, remedy, near or "the page of clients shows all, and adds one"))
     return found[0]
 
 

@@ -101,4 +101,6 @@ def _taken(session: LoggedSession) -> Fault:
     """That another session stands where this one would."""
     number = f", session {session.session}" if session.session else ""
     said = "another session is logged there with other sets"
-    return Fault(f"{session.on}{number}", said, "--replace writes this one in its place; the old one is kept")
+    remedy = "--replace writes this one in its place; the old one is kept"
+    on_page = "mark that a session may take the place of another; the old one is kept"
+    return Fault(f"{session.on}{number}", said, remedy, on_page)

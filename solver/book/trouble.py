@@ -19,7 +19,7 @@ SAID: Final[Mapping[int, tuple[str, str]]] = MappingProxyType(
         sqlite3.SQLITE_READONLY: ("this book cannot be written to", "see to the file's and the folder's permissions"),
         sqlite3.SQLITE_FULL: ("the disk is full: nothing of this was written", "make room and try again"),
         sqlite3.SQLITE_IOERR: ("the disk could not be read or written", "see to the disk; a backup may be needed"),
-        sqlite3.SQLITE_CORRUPT: ("this book is damaged", "bring back a backup, then `setwright book check`"),
+        sqlite3.SQLITE_CORRUPT: ("this book is damaged", "bring back a backup, then check the book"),
         sqlite3.SQLITE_NOTADB: ("is no book", "name a book, or a new file"),
         sqlite3.SQLITE_CANTOPEN: ("cannot be opened", "see that the folder is there and can be written to"),
         sqlite3.SQLITE_PERM: ("cannot be opened", "see to the file's permissions"),

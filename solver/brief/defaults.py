@@ -71,9 +71,12 @@ LIMITS: Final[Mapping[str, tuple[float, float]]] = MappingProxyType(
 )
 """The lowest and highest value of each field that has them (convention): counts, minutes, seconds, sets or weights."""
 
-SHORT_REST: Final = 60
-LONG_REST: Final = 120
-"""Seconds that a phrase's short rests are at most and its long ones at least (common practice, no source)."""
+MOST_SETS: Final = 20
+"""Sets of a lift in a session that a coach may ask for and a workbook has boxes for (convention)."""
+
+MOST_WEEKS_SHOWN: Final = 400
+"""Weeks of a run of variants that are given a page each, and that a desk searches: more than anybody leafs through
+(convention)."""
 
 MOST_PAIRS: Final = 20
 """Pairs of plates whose sums are all compared (convention)."""

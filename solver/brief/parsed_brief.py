@@ -81,5 +81,5 @@ def raw_of(brief: Brief) -> dict[str, Any]:
 
 def _placed(where: str, faults: Iterable[Fault]) -> tuple[Fault, ...]:
     """The faults with the source they stand in, each once."""
-    placed = (Fault(f"{where}: {fault.where}" if where else fault.where, fault.said, fault.remedy) for fault in faults)
+    placed = (fault.at(f"{where}: {fault.where}" if where else fault.where) for fault in faults)
     return tuple(dict.fromkeys(placed))

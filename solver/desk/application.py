@@ -21,6 +21,7 @@ from setwright.solver.desk.guard import Guard
 from setwright.solver.desk.pages import DATA, environment, missing, refused
 from setwright.solver.desk.searches import addresses as searches
 from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_field
+from setwright.solver.desk.week_words import week_filters
 
 UNWATCHED_SECONDS: Final = 20.0
 """How long a search goes on after its last page went away."""
@@ -58,7 +59,8 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     )
     app.state.desk, app.state.house = desk, environment()
     app.state.house.globals |= {"page_state": page_state, "stamp_field": stamp_field}
-    app.state.house.filters |= trade_offs.filters(desk.catalogue) | variants.FILTERS
+    app.state.house.filters |= week_filters(desk.catalogue) | trade_offs.filters(desk.catalogue)
+    app.state.house.filters |= variants.FILTERS
     app.state.ending = lambda: False
     return app
 

@@ -38,7 +38,7 @@ def code(request: Request, fields: Fields) -> Response:
     """A new code, shown once; raises UsageFault where the desk is served to this machine alone."""
     entrance = desk_of(request).entrance
     if not entrance.open:
-        remedy = "close it, and open it with --host, --certificate and --key"
+        remedy = "close it, and open it as this page says"
         raise UsageFault(Fault("phone", "this desk is served to this machine alone", remedy))
     return page(request, "entrance/phone.html", {"open": True, "code": entrance.new_code()})
 

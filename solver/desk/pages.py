@@ -7,30 +7,30 @@ from datetime import date, datetime
 from pathlib import Path
 from typing import Any, Final
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
-from setwright.solver.records.week_at_hand import coming_monday
-from setwright.solver.sheets.charts.drawing import number
+from setwright.solver.desk.searches.task import told_of
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.sheets.common.caution import CAUTION
-from setwright.solver.sheets.common.words import weekday_name
+from setwright.solver.sheets.common.words import clock, counted, whole_minutes
+from setwright.solver.sheets.html.templates import templates_in
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
 
 
 def environment() -> Environment:
-    """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
-    house = Environment(
-        autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
-    )
-    house.globals |= {"number": number, "version": own_version(), "today": date.today}
+    """The desk's templates with the words that all of them use."""
+    house = templates_in(DATA)
+    house.globals |= {"version": own_version(), "today": date.today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
-    house.filters |= {"clock": clock, "day": day_words, "weekday": weekday_name, "at": moment_words}
+    house.filters |= {"counted": counted, "clock": clock, "whole_minutes": whole_minutes}
+    house.filters |= {"day": day_words, "at": moment_words}
     return house
 
 
@@ -62,7 +62,7 @@ def go_to(request: Request, address: str) -> Response:
 def refused(request: Request, error: Exception) -> Response:
     """The page of an error that was raised on purpose: every fault with its place and its remedy."""
     assert isinstance(error, SetwrightError)
-    faults = [fault_part(fault) for fault in error.faults]
+    faults = [told_of(fault) for fault in error.faults]
     fragment = request.headers.get("hx-request") is not None
     return page(request, "faults.html" if fragment else "refused.html", {"faults": faults}, 422)
 
@@ -70,17 +70,7 @@ def refused(request: Request, error: Exception) -> Response:
 def missing(request: Request, error: Exception) -> Response:
     """The page of an address that leads nowhere, or of an act that it does not know."""
     assert isinstance(error, HTTPException)
-    return page(request, "missing.html", {"faults": [fault_part(Fault("address", error.detail))]}, error.status_code)
-
-
-def fault_part(fault: Fault) -> dict[str, str]:
-    """A fault as a page or a program reads it."""
-    return {"where": fault.where, "said": fault.said, "remedy": fault.remedy}
-
-
-def clock(seconds: float) -> str:
-    """Seconds as minutes and seconds: 1:30."""
-    return f"{int(seconds) // 60}:{int(seconds) % 60:02d}"
+    return page(request, "missing.html", {"faults": [told_of(Fault("address", error.detail))]}, error.status_code)
 
 
 def moment_words(moment: str) -> str:

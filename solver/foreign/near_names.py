@@ -76,8 +76,8 @@ class NearNames(ExerciseNames):
             self.taken.append((text, self.catalogue.exercises[near[0]].name))
             return near[0]
         names = listed((repr(self.catalogue.exercises[e].name) for e in near), "or")
-        other = "`setwright exercises` lists them all; your own go in a file for --catalogue"
-        remedy = f"did you mean {names}? --accept-near takes the first" if near else other
+        other = "write a name of the list of exercises; your own go in a catalogue file of yours"
+        remedy = f"did you mean {names}? Where nearest names are accepted, the first is taken" if near else other
         raise refusal(f"{text!r} is not in the catalogue, expected an exercise", remedy)
 
     def near_ones(self, text: str) -> list[str]:

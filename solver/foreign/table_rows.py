@@ -107,5 +107,5 @@ def line_of_row(row: Mapping[str, Any], at: str, names: NearNames, where: str, f
     except ValidationError as error:
         for fault in model_faults(error, TableLine, raw, form="table"):
             field = fault.where.partition("[")[0]
-            faults.append(Fault(f"{where}: {at}, {COLUMNS.get(field, field)}", fault.said, fault.remedy))
+            faults.append(fault.at(f"{where}: {at}, {COLUMNS.get(field, field)}"))
         return None

@@ -10,6 +10,7 @@ from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import KeptBlock, KeptWeek, blocks, kept_weeks
 from setwright.solver.brief.defaults import WEEKDAYS
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.sheets.screen.over_time.due import Due, PlannedSession
 
@@ -21,7 +22,7 @@ ENDS_SOON: Final = 7
 def due_of(book: Book, client: Client, sessions: Sequence[LoggedSession], today: date) -> Due:
     """What is due for a client on a day."""
     weeks, held = kept_weeks(book, client), blocks(book, client)
-    monday = today - timedelta(days=today.weekday())
+    monday = monday_of(today)
     planned = [p for week in range(-1, 2) for p in _planned(weeks, held, monday + week * WEEK)]
     logged = {session.on for session in sessions}
     ahead = [p for p in planned if p.on > today or (p.on == today and today not in logged)]

@@ -29,8 +29,8 @@ def kept_at(book: Book, client: Client, day: date) -> KeptBlock:
     """The same as it is kept."""
     kept = block_on(book, client, day)
     if kept is None:
-        remedy = f"plan one: Block on the desk, or `setwright block plan @{client.code}`"
-        raise UsageFault(Fault(f"@{client.code}", "has no block in the book", remedy))
+        remedy = f"`setwright block plan @{client.code}` plans one"
+        raise UsageFault(Fault(f"@{client.code}", "has no block in the book", remedy, "plan one on its page Block"))
     return kept
 
 

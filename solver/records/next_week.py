@@ -28,7 +28,21 @@ def _week_of(block: Block, day: date, code: str) -> BlockWeek:
     week = week_on(block, day)
     if week is None:
         said = f"{day.isoformat()} lies outside the block, {block.weeks[0].starts} to {block.weeks[-1].place.ends}"
-        raise UsageFault(Fault(f"@{code}", said, "name a day of it (--on), or plan the next block"))
+        raise UsageFault(
+            Fault(
+                f"@{code}",
+                said,
+                "name a day of it (--on), or plan the next block",
+                "choose a day of it, or plan the next block",
+            )
+        )
     if week.evaluated is None:
-        raise UsageFault(Fault(f"@{code}", f"week {week.number} is off", "name a day of another week (--on)"))
+        raise UsageFault(
+            Fault(
+                f"@{code}",
+                f"week {week.number} is off",
+                "name a day of another week (--on)",
+                "choose a day of another week",
+            )
+        )
     return week

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
@@ -13,6 +13,7 @@ from setwright.solver.book.clients import Client, health_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import blocks, week_starting
 from setwright.solver.brief.parsed_brief import ParsedBrief
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.kept_blocks import read_kept, week_on
 from setwright.solver.records.resolved_once import resolved_once
 from setwright.solver.sheets.document.changed_week import changed_week_document
@@ -31,16 +32,6 @@ class WeekAtHand:
     starts: date | None
     said: str
     """Where it comes from: the reason why it was kept, or its place in the block."""
-
-
-def monday_of(day: date) -> date:
-    """The Monday of a day's week."""
-    return day - timedelta(days=day.weekday())
-
-
-def coming_monday(today: date) -> date:
-    """Today where it is a Monday, else the next one."""
-    return today + timedelta(days=-today.weekday() % 7)
 
 
 def week_at_hand(book: Book, client: Client, catalogue: Catalogue, day: date) -> WeekAtHand | None:

@@ -8,7 +8,7 @@ from functools import partial
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import STAND_IN, ResolvedBrief, ResolvedDay
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.rule import Rule
 
@@ -31,7 +31,7 @@ def _is_second_choice(resolved: ResolvedBrief, exercise: Exercise, sets: int, da
 def _cannot_be_loaded_further(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:
     if exercise.load != "bodyweight" or not exercise.multi_joint or exercise.ability or exercise.id in resolved.named:
         return False
-    return resolved.can(day, lambda e: e.movement == exercise.movement and e.has_load and e.rank < 3)
+    return resolved.can(day, lambda e: e.movement == exercise.movement and e.has_load and e.rank < STAND_IN)
 
 
 def _has_token_sets(resolved: ResolvedBrief, exercise: Exercise, sets: int, day: ResolvedDay) -> bool:

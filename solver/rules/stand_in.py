@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.answered_once import answered_once
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import STAND_IN, ResolvedBrief, ResolvedDay
 from setwright.solver.linear.rule import Rule, held_by_columns
 
 ONLY_NAMED = 5
 """The rank of exercises that are taken only when the brief names them."""
-SOUND = 2
-"""The last rank that is no stand-in."""
 
 
 def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
@@ -20,7 +18,7 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
     rank = resolved.rank(exercise, day)
     if rank >= ONLY_NAMED:
         return exercise.id not in resolved.named
-    if rank <= SOUND:
+    if rank < STAND_IN:
         return False
     return any(
         resolved.rank(other, day) < rank and available(resolved, other, day)
@@ -35,6 +33,11 @@ def of_slots(resolved: ResolvedBrief) -> dict[str, list[Exercise]]:
     for exercise in resolved.catalogue.exercises.values():
         found.setdefault(exercise.slot.id, []).append(exercise)
     return found
+
+
+def closed_as_stand_in(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
+    """Whether this rule alone closes an exercise on the day."""
+    return resolved.excluded_by(exercise, day) == (RULE.id,)
 
 
 def available(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:

@@ -7,8 +7,9 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Literal
 
+from setwright.solver.engines.stopped import Stopped, unstopped
 from setwright.solver.search.limits import DEFAULT, SEARCHES, WALL_CLOCK_LIMITS, Limits
-from setwright.solver.search.stopping import StopSignal, never
+from setwright.solver.search.stopping import StopSignal
 
 if TYPE_CHECKING:
     from setwright.solver.auditing import Audit
@@ -44,7 +45,7 @@ class SolveOptions:
     """The reading of `time.monotonic` from which the limit counts; None counts it from the start of each call."""
     watch: Watch | None = None
     """Told of each better week and each lower bound, from either thread."""
-    stopped: Callable[[], bool] = never
+    stopped: Stopped = unstopped
     """Asked again and again; the search ends with what it has once it says True."""
     pairs_note: bool = True
     """Whether `plan` also bounds the score of the best week without pairs, where the week found has some."""

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
 from enum import StrEnum
+
+from setwright.solver.engines.stopped import Stopped, StoppedRun, unstopped
 
 LEAST_SECONDS = 0.1
 """An engine that is about to start gets at least so many seconds."""
@@ -35,15 +36,16 @@ class Interrupted(Exception):
         self.ended_by = ended_by
 
 
-def never() -> bool:
-    """No user to stop anything."""
-    return False
+def check_not_stopped(ended_by: EndedBy) -> None:
+    """Raise StoppedRun where a search that found nothing was ended by the user."""
+    if ended_by is EndedBy.STOPPED:
+        raise StoppedRun
 
 
 class StopSignal:
     """Whether a search has to end early: the user's wish, or `seconds` of wall clock from now on."""
 
-    def __init__(self, seconds: float, stopped: Callable[[], bool] = never, begun: float | None = None) -> None:
+    def __init__(self, seconds: float, stopped: Stopped = unstopped, begun: float | None = None) -> None:
         """`begun` is a reading of `time.monotonic` from which the seconds count instead."""
         self.stopped = stopped
         self._until = (time.monotonic() if begun is None else begun) + seconds

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Final
 
-from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.catalogue.faults import SetwrightError, not_installed
 
 if TYPE_CHECKING:
     from setwright.solver.sheets.handout.values import Handout
@@ -22,10 +22,11 @@ Writer = Callable[..., bytes]
 
 @dataclass(frozen=True)
 class Format:
-    """How a format's writer is loaded, the ending of its files, and the extra that brings its library."""
+    """How a format's writer is loaded, its files' ending and media type, and the extra that brings its library."""
 
     load: Callable[[], Writer]
     ending: str
+    media: str
     extra: str = ""
 
 
@@ -73,13 +74,13 @@ def _json() -> Writer:
 
 FORMATS: Final[Mapping[str, Format]] = MappingProxyType(
     {
-        "pdf": Format(_pdf, "pdf", "pdf"),
-        "xlsx": Format(_xlsx, "xlsx", "xlsx"),
-        "ics": Format(_ics, "ics", "ics"),
-        "html": Format(_html, "html", "page"),
-        "csv": Format(_csv, "csv"),
-        "md": Format(_md, "md"),
-        "json": Format(_json, "json"),
+        "pdf": Format(_pdf, "pdf", "application/pdf", "pdf"),
+        "xlsx": Format(_xlsx, "xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "xlsx"),
+        "ics": Format(_ics, "ics", "text/calendar; charset=utf-8", "ics"),
+        "html": Format(_html, "html", "text/html; charset=utf-8", "page"),
+        "csv": Format(_csv, "csv", "text/csv; charset=utf-8"),
+        "md": Format(_md, "md", "text/markdown; charset=utf-8"),
+        "json": Format(_json, "json", "application/json"),
     }
 )
 WITH_PLOTS: Final = "html"
@@ -100,8 +101,7 @@ def written(name: str, handout: Handout, plots: Plots | None = None) -> bytes:
         missing = (error.name or "").split(".")[0]
         if missing == "setwright" or not FORMATS[name].extra:
             raise
-        said = f"needs {missing}, which is not installed"
-        raise SetwrightError(Fault(f"--as {name}", said, f"pip install 'setwright[{FORMATS[name].extra}]'")) from None
+        raise SetwrightError(not_installed(f"format {name}", missing, FORMATS[name].extra)) from None
 
 
 def file_name(name: str, handout: Handout) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import shutil
 from collections.abc import Callable
 from datetime import date
@@ -13,7 +14,7 @@ from click.testing import CliRunner, Result
 
 from setwright.solver.book.clients import client_of
 from setwright.solver.book.opened import open_book
-from setwright.solver.book.planned import blocks
+from setwright.solver.book.planned import blocks, keep_week
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.cli.group import setwright
 
@@ -164,6 +165,19 @@ def test_sessions_that_are_missing_are_named_up_to_a_day(run: Run, lifts: list[s
     assert missing("--on", "2026-01-20") == ["2026-01-05", "2026-01-19"]
     assert missing("--on", "2026-01-20", "--from", "2026-01-06") == ["2026-01-19"]
     assert missing() == missing("--on", "2999-01-01") == ["2026-01-05", "2026-01-19", "2026-01-26"], "up to today"
+
+
+def test_a_week_that_was_kept_without_a_block_is_checked_too(run: Run, lifts: list[str], tmp_path: Path) -> None:
+    week = tmp_path / "week.json"
+    assert run("replan", "@M", "--avoid", lifts[0], "--week-of", MONDAY, "--json", "-o", str(week)).exit_code == 0
+    assert run("client", "add", "N", "1 day x 30 min, monday, dumbbells and bench").exit_code == 0
+    with open_book(Path(os.environ["SETWRIGHT_BOOK"])) as book:
+        document = json.loads(week.read_bytes())
+        keep_week(book, client_of(book, "N"), date(2026, 1, 5), document, "kept by hand")
+    said = run("log", "check", "@N", "--on", "2026-01-20").stdout
+    assert "2026-01-05" in said and "is not in the log" in said
+    run("log", "add", "@N", "leg press 100x10", "--on", MONDAY)
+    assert "Leg press" in run("log", "check", "@N", "--on", "2026-01-20").stdout
 
 
 def test_the_log_is_checked_against_a_week_as_it_was_replanned(run: Run, lifts: list[str]) -> None:

@@ -225,7 +225,7 @@ def test_a_missing_library_names_its_extra(
     monkeypatch.setitem(sys.modules, library, None)
     result = run("sheet", str(THREE), "--as", f"csv,{name}", "-o", str(tmp_path / "out"), *DATED)
     assert result.exit_code == 1
-    said = f"--as {name}: needs {library}, which is not installed; pip install 'setwright[{FORMATS[name].extra}]'\n"
+    said = f"format {name}: needs {library}, which is not installed; pip install 'setwright[{FORMATS[name].extra}]'\n"
     assert result.stderr == said
     assert not (tmp_path / "out").exists()
 

@@ -115,6 +115,18 @@ def test_the_sheets_of_all_weeks_are_one_file_to_take_away(browser: TestClient, 
     assert browser.get(f"/clients/M/block/sheets?on={MONDAY}&as=docx").status_code == 422
 
 
+def test_the_coach_s_letterhead_stands_on_the_sheets_of_a_block_and_they_are_packed(
+    browser: TestClient, desk: Desk
+) -> None:
+    block_in_book(desk)
+    desk.place.with_name("coach.toml").write_text('name = "Ada Example"\n', encoding="utf-8")
+    for address in (f"block/sheets?on={MONDAY}", f"next/sheets?on={MONDAY}"):
+        packed = zipfile.ZipFile(io.BytesIO(browser.get(f"/clients/M/{address}&as=md").content))
+        for file in packed.infolist():
+            assert "Ada Example" in packed.read(file).decode()
+            assert file.compress_type == zipfile.ZIP_DEFLATED and file.compress_size < file.file_size
+
+
 @pytest.fixture
 def logged(browser: TestClient, desk: Desk) -> TestClient:
     """Two Mondays with the same bench press."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import signal
 from collections.abc import Iterator
+from datetime import date
 from typing import Any
 
 import pytest
@@ -12,8 +13,12 @@ import pytest
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.desk.searches.addresses import standing
 from setwright.solver.desk.searches.crew import MOST_KEPT, Crew, Search
-from setwright.solver.desk.searches.task import Task
+from setwright.solver.desk.searches.process import _end_of
+from setwright.solver.desk.searches.task import Task, Told
+from setwright.solver.sheets.document.blocks.block_document import ask_part
+from setwright.solver.uses.blocks.ask import BlockAsk
 
 PATIENCE = 120.0
 
@@ -131,3 +136,36 @@ def test_a_search_that_nobody_looks_at_is_named(crew: Crew) -> None:
     long = crew.ask("M", week(LONG, "thorough"))
     assert crew.unwatched(60) == ()
     assert crew.unwatched(-1) == (long,)
+
+
+class StoppedTelling:
+    """What a task is given whose user stopped it at once."""
+
+    def due(self) -> bool:
+        return False
+
+    def progress(self, **what: Any) -> None:
+        """Nothing is shown."""
+
+    def stopped(self) -> bool:
+        return True
+
+
+ASK = ask_part(BlockAsk(4, date(2026, 11, 30)), 4)
+SEASON = {"start": "2026-11-30", "weeks": 12, "block_weeks": [4, 6], "calendar": "", "emphasis": []}
+
+
+@pytest.mark.parametrize(
+    ("task", "asked"), [("season", SEASON), ("week", {}), ("others", {"count": 1}), ("block", {"ask": ASK})]
+)
+def test_a_search_that_was_stopped_before_it_had_anything_is_stopped_and_not_failed(
+    task: str, asked: dict[str, Any]
+) -> None:
+    told = _end_of(Task(task, {"brief": LONG, "search": "quick", **asked}), StoppedTelling())
+    assert told["state"] == "stopped" and not told.get("faults"), told
+
+
+def test_how_a_search_stands_is_said_without_a_copy_of_what_it_found() -> None:
+    document = {"schema": "setwright.compare/1", "cases": [{"week": {}}]}
+    search = Search("one", "M", Task("compare", {}), Told("done", document=document))
+    assert standing(search)["document"] is document

@@ -39,7 +39,7 @@ def test_what_cannot_have_happened_is_said_at_once(coach: TestClient) -> None:
     assert nothing[0]["said"] == "nothing has happened" and "--" not in nothing[0]["remedy"]
     form = {"done": "mon", "missed": "mon", "minutes-thu": "2", "kit": "moon", "sore": "elbowz"}
     faults = coach.post(ADDRESS, data=form, headers=JSON).json()["faults"]
-    assert {"minutes now", "another place", "sore", "done"} <= {fault["where"] for fault in faults}
+    assert {"minutes now of thu", "another place", "sore", "done"} <= {fault["where"] for fault in faults}
 
 
 def test_a_missed_day_is_told_line_by_line_and_kept_when_the_coach_says_so(coach: TestClient, desk: Desk) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
@@ -48,10 +49,10 @@ def run_once(tmp_path_factory: pytest.TempPathFactory) -> Iterator[tuple[Path, d
     """The folder of templates after a run, what came out, and what was told."""
     folder = tmp_path_factory.mktemp("run") / "book.templates"
     shelf = Shelf(folder, load_catalogue())
-    shelf.keep("short-weeks", TEXT)
+    shelf.add("short-weeks", TEXT)
     arguments = {
         "called": "short-weeks",
-        "template": str(shelf.path("short-weeks")),
+        "template": TEXT,
         "folder": str(folder / "short-weeks"),
     }
     listener = Listener()
@@ -133,6 +134,18 @@ def test_a_file_that_was_spoilt_by_hand_says_why(kept: TestClient, tmp_path: Pat
     assert "hours" in page and "Search what is missing" not in page
 
 
+def test_a_change_of_a_text_that_another_window_changed_is_refused(kept: TestClient) -> None:
+    shown = kept.get("/templates/short-weeks", headers=JSON).json()["digest"]
+    mine, theirs = TEXT.replace("[15, 20]", "[20, 25]"), TEXT.replace("[15, 20]", "[20, 30]")
+    for page in ("", "/run"):
+        assert f'name="digest" value="{shown}"' in kept.get("/templates/short-weeks").text, page
+    assert kept.post("/templates/short-weeks", data={"template": theirs, "digest": shown}).status_code == 303
+    for address, data in (("", {"template": mine}), ("/run", {"search": "quick"})):
+        answer = kept.post(f"/templates/short-weeks{address}", data={**data, "digest": shown}, headers=JSON)
+        assert faults(answer) == ["template short-weeks"]
+    assert kept.get("/templates/short-weeks", headers=JSON).json()["template"] == theirs
+
+
 # ---- run
 
 
@@ -142,6 +155,29 @@ def test_a_run_is_asked_for(kept: TestClient, tmp_path: Path) -> None:
     assert kept.get(address).status_code == 200
     task = asked(kept, address)
     assert task.name == "variants" and task.arguments["folder"] == str(tmp_path / "book.templates" / "short-weeks")
+
+
+def test_one_run_of_a_template_goes_on_at_a_time_and_of_the_text_it_was_asked_with(kept: TestClient) -> None:
+    kept.post("/templates", data={"template": TEXT, "name": "other"})
+    first, other, again = (
+        kept.post(f"/templates/{name}/run", data={"search": "quick"}).headers["location"]
+        for name in ("short-weeks", "other", "short-weeks")
+    )
+    assert first == again != other
+    assert first in kept.get("/templates/short-weeks").text and other in kept.get("/templates/other").text
+    task = asked(kept, first)
+    asked(kept, other)
+    assert task.arguments["template"] == TEXT
+
+
+def test_a_grid_of_an_earlier_text_says_so(run: TestClient, run_once: tuple[Path, dict[str, Any], Listener]) -> None:
+    assert (run_once[0] / "short-weeks" / "template.toml").read_text(encoding="utf-8") == TEXT
+    said = "of the template as it was run last"
+    assert said not in run.get("/templates/short-weeks").text
+    run.post("/templates/short-weeks", data={"template": TEXT.replace("[15, 20]", "[20, 25]")})
+    assert said in run.get("/templates/short-weeks").text
+    run.post("/templates/short-weeks", data={"template": TEXT})
+    assert said not in run.get("/templates/short-weeks").text
 
 
 def test_a_run_that_is_too_large_for_the_desk_is_refused(browser: TestClient) -> None:
@@ -199,3 +235,24 @@ def test_the_folder_is_one_of_the_command(run_once: tuple[Path, dict[str, Any], 
     page = (folder / "matrix.html").read_text(encoding="utf-8")
     for path in (folder / "weeks").iterdir():
         assert f'href="weeks/{path.name}"' in page
+
+
+def test_pages_of_weeks_are_rewritten_removed_or_left_as_the_matrix_says(
+    run_once: tuple[Path, dict[str, Any], Listener], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(planned_matrix, "SEARCHES", CHEAP)
+    folder = tmp_path / "short-weeks"
+    shutil.copytree(run_once[0] / "short-weeks", folder)
+    pages = {path.name: path for path in (folder / "weeks").iterdir()}
+    assert set(pages) == {"1-x-15-dumbbells.html", "1-x-20-dumbbells.html", "1-x-15-none.html"}
+    same, stale = pages["1-x-15-dumbbells.html"], pages["1-x-15-none.html"]
+    before, written = stale.read_bytes(), same.stat()
+    stale.write_bytes(before + b"<!-- of another catalogue -->")
+    arguments = {"called": "short-weeks", "folder": str(folder), "search": "quick", "overlay": None}
+    shorter = TEXT.partition("[[also]]")[0].replace("[15, 20]", "[15]")
+    again = run_template({**arguments, "template": shorter}, load_catalogue(), Listener())
+    assert again["variants"] == 2
+    assert stale.read_bytes() != before + b"<!-- of another catalogue -->"
+    assert not pages["1-x-20-dumbbells.html"].exists()
+    now = same.stat()
+    assert (now.st_ino, now.st_mtime_ns) == (written.st_ino, written.st_mtime_ns), "left as it is"

@@ -60,6 +60,41 @@ def test_goals_are_asked_for_in_their_order(client_m: TestClient) -> None:
     )
 
 
+def test_briefs_stand_beside_the_clients_own_as_phrases_and_by_code(client_m: TestClient, comparison: Found) -> None:
+    client_m.post("/clients", data={"code": "N", "phrase": "2 days x 30 min, home dumbbells"})
+    form = {"others": "2 days x 25 min\n\n@N\n", "search": "quick"}
+    task = asked(client_m, client_m.post("/clients/M/compare", data=form).headers["location"])
+    assert task.arguments["goals"] == [] and [len(raw["days"]) for raw in task.arguments["others"]] == [2, 2]
+    mine, theirs = task.arguments["others"]
+    assert mine["client"]["code"] == "M" and mine["client"]["experience"] == "novice", "the person stays"
+    assert mine["equipment"] == task.arguments["brief"]["equipment"] or mine["equipment"], "what a phrase says goes"
+    assert theirs["client"]["code"] == "N"
+    assert task.arguments["names"] == ["@M: 1 day x 20 min", "@M: 2 days x 25 min", "@N: 2 days x 30 min"]
+    under = asked(client_m, client_m.post("/clients/M/compare", data={**form, "goals": "growth"}).headers["location"])
+    assert under.arguments["goals"] == ["growth"]
+
+
+def test_every_fault_of_other_briefs_is_told_with_its_line(client_m: TestClient) -> None:
+    said = faults(client_m.post("/clients/M/compare", data={"others": "@Z\n2 days x 25 min\n9 days"}, headers=JSON))
+    assert [where.partition(":")[0] for where in said] == ["other brief 1", "other brief 3"]
+    many = {"others": "\n".join(["1 day x 20 min"] * 4), "goals": ["growth", "balanced", "efficiency"]}
+    assert faults(client_m.post("/clients/M/compare", data=many, headers=JSON)) == ["compare"], "15 weeks"
+    lines = {"others": "\n".join(["1 day x 20 min"] * 12)}
+    assert faults(client_m.post("/clients/M/compare", data=lines, headers=JSON)) == ["other briefs"]
+
+
+def test_a_week_of_another_clients_brief_is_shown_and_not_kept(client_m: TestClient, cheap: None) -> None:
+    theirs = {**raw(), "client": {**raw()["client"], "code": "N"}}
+    arguments = {"brief": raw(), "others": [theirs], "goals": [], "search": "quick"}
+    document = dict(search_compare.compare_goals(arguments, load_catalogue(), Listener(stop_at=2)))
+    assert [case["label"][0] for case in document["cases"]] == ["A", "B"]
+    page = client_m.get(stood(client_m, "compare", document)).text
+    assert 'value="cases/0/week"' in page and 'value="cases/1/week"' not in page
+    answer = client_m.post("/clients/M/keep", data={"found": "compare-told", "part": "cases/1/week"}, headers=JSON)
+    assert faults(answer) == ["week"] and "another client" in answer.text
+    assert client_m.post("/clients/M/keep", data={"found": "compare-told", "part": "cases/0/week"}).status_code == 303
+
+
 @pytest.mark.parametrize(
     ("form", "where"),
     [({"goals": ["growth"]}, "goals"), ({"goals": ["growth", "speed"]}, "goals"), ({"search": "endless"}, "search")],
@@ -246,7 +281,7 @@ def test_every_fault_of_a_season_is_told_at_once(client_m: TestClient) -> None:
 @pytest.mark.parametrize(
     ("form", "where"),
     [
-        ({"emphasis": "delts, elbows"}, "--emphasis"),
+        ({"emphasis": "delts, elbows"}, "emphasis"),
         ({"weeks": "8", "calendar-from": ["2026-11-01"], "calendar-to": ["2027-12-01"], "calendar-days": ["0"],
           "calendar-minutes": [""], "calendar-kit": [""]}, "calendar"),
     ],

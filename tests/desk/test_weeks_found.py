@@ -19,7 +19,7 @@ from setwright.solver.desk.guard import TOKEN, Keys
 from setwright.solver.desk.searches.crew import Crew, Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.desk.weeks.find_week import find_week
-from setwright.solver.records.week_at_hand import coming_monday
+from setwright.solver.log.mondays import coming_monday
 
 MONDAY = "2026-11-30"
 

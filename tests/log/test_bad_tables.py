@@ -167,7 +167,7 @@ def test_a_column_of_sets_that_numbers_them_is_refused_and_read_when_named() -> 
     text = "date,exercise,sets,load,reps\n" + "".join(f"2026-01-05,bench press,{n},80,8\n" for n in (1, 2, 3))
     (said,) = faults(text)
     assert said.startswith("line 4, sets: counts 1, 2, 3 down the rows of one lift")
-    assert said.endswith("--columns set=sets takes it for the set's number")
+    assert said.endswith("say that the column sets is the set's number")
     assert only(text, columns={"set": "sets"}) == 3 * [(BENCH, 80, 8, None)]
     assert len(only("date,exercise,sets,load,reps\n2026-01-05,squat,1,100,3\n,,2,90,5\n")) == 3
 
@@ -209,7 +209,7 @@ def test_units_are_never_mixed() -> None:
     )
     (said,) = faults(HEAD + row() + row(load="180 lb"))
     assert said.startswith("line 3 is in lb, the log is in kg; kg and lb are never mixed")
-    assert said.endswith("where the whole file is in lb, read it with --unit lb")
+    assert said.endswith("where the whole file is in lb, say that its unit is lb")
     assert only(HEAD + row(load="180 lb"), unit="lb") == [(BENCH, 180, 8, 2)]
     (said,) = faults("date,exercise,load,reps,unit\n2026-01-05,bench press,80 kg,8,lb\n")
     assert "line 2 is in kg, the log is in lb" in said
@@ -243,7 +243,7 @@ def test_columns_that_the_caller_names_wrongly_are_refused_with_the_nearest() ->
         "columns: 'lod' is no field of a log; did you mean 'load'?",
     ]
     assert faults(text, columns={"date": "Dattum"}) == [
-        "heading: the column 'Dattum' is missing; is it 'Datum'? --columns says so"
+        "heading: the column 'Dattum' is missing; is it 'Datum'? Then name that column"
     ]
 
 

@@ -24,8 +24,8 @@ from setwright.solver.engines.season.problem import (
     SeasonProblem,
 )
 from setwright.solver.engines.season.solve import patterns_of, solve_season
-from setwright.solver.engines.season.stopped_run import StoppedRun
 from setwright.solver.engines.season.week_bound import week_bounds
+from setwright.solver.engines.stopped import StoppedRun
 
 HABIT = 500
 """Units by which the usual length of a block may turn a choice between seasons that are worth nearly the same."""

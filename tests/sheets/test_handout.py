@@ -161,7 +161,7 @@ def test_every_fault_beyond_the_entries_is_named_at_once() -> None:
         "w.json: costs[0].rule: got 1, expected text",
         "w.json: costs[0].cost: is missing, expected a number",
         "w.json: days[0].entries[0].swaps[0]: 'no-such-lift' is not in the catalogue, expected an exercise; "
-        "`setwright exercises` lists them all",
+        "write a name of the list of exercises",
         "w.json: days[0].entries[0].why: got 3, expected text",
         "w.json: days[0].entries[1].load: got 20, expected text or null",
         "w.json: stimulus: got 'high', expected a number",

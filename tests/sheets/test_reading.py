@@ -66,7 +66,7 @@ def test_what_is_no_object_is_no_week(thing: Any, catalogue: Catalogue) -> None:
 def test_another_schema_is_refused(document: dict[str, Any], catalogue: Catalogue) -> None:
     document["schema"] = "setwright.week/9"
     assert faults_of(document, catalogue) == [
-        "week: schema: got 'setwright.week/9', expected 'setwright.week/1'; name a week written with --json"
+        "week: schema: got 'setwright.week/9', expected 'setwright.week/1'; name a week that setwright wrote as JSON"
     ]
 
 

@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 
 import pytest
+from weeks import audited, days, terms_of
 
 from setwright.catalogue.check import REP_RANGES
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.evaluation.week import Entry
 from setwright.solver.foreign.foreign_week import read_any
 from setwright.solver.foreign.rows.cells import hold_seconds
 from setwright.solver.planning import Solved
-from setwright.solver.sheets.common.words import SHORTEST_WARM_UP, breaths, held_seconds, sets_by_reps, warm_up_words
+from setwright.solver.sheets.common.loads.ramp import ramp_ups, warm_up_said
+from setwright.solver.sheets.common.words import breaths, dose, held_seconds, warm_up_words
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.html.exercise_plan import line_plan
@@ -24,17 +25,28 @@ TIMED = {"plank": "3 x 30-45 s", "side-plank": "3 x 25-30 s/side", "dumbbell-far
 @pytest.mark.parametrize(("name", "words"), TIMED.items())
 def test_a_hold_is_printed_in_seconds(name: str, words: str) -> None:
     exercise = CATALOGUE.exercises[name]
-    assert sets_by_reps(Entry(name, 3, exercise.reps, 1, 60), exercise) == words
+    assert dose(3, exercise.reps, exercise) == words
 
 
 def test_what_is_lifted_is_printed_in_repetitions() -> None:
     exercise = CATALOGUE.exercises["barbell-back-squat"]
-    assert sets_by_reps(Entry(exercise.id, 3, (6, 8), 2, 120), exercise) == "3 x 6-8"
+    assert dose(3, (6, 8), exercise) == "3 x 6-8"
 
 
 def test_a_warm_up_of_seconds_is_left_to_the_first_lift() -> None:
-    assert warm_up_words(SHORTEST_WARM_UP) == "0:30 easy whole-body movement"
-    assert warm_up_words(2) == "the first lift's own lighter sets"
+    shortest = CATALOGUE.defaults.warm_up_shortest
+    assert warm_up_words(shortest, shortest, ramp_up_follows=False) == "0:30 easy whole-body movement"
+    assert warm_up_words(shortest - 1, shortest, ramp_up_follows=True) == "the first lift's own lighter sets"
+
+
+def test_lighter_sets_are_named_only_where_some_follow() -> None:
+    """The card of a day whose first lift has no ramp-up sends nobody to sets that it does not list."""
+    for lines, ramped in (("dumbbell-curl 4, dumbbell-side-raise 4", False), ("dumbbell-bench-press 4 rest=120", True)):
+        resolved = terms_of(days=days("mon", 10), equipment="home-dumbbells", goal="efficiency")
+        evaluated = audited(resolved, [lines]).evaluated
+        assert evaluated.warm_up(0) < CATALOGUE.defaults.warm_up_shortest and (0 in ramp_ups(evaluated, 0)) is ramped
+        said = warm_up_said(evaluated, 0)
+        assert ("lighter sets" in said) is ramped and (said == "a few easy repetitions of the first lift") is not ramped
 
 
 def test_nothing_timed_is_taken_to_its_last_repetition_by_a_technique() -> None:

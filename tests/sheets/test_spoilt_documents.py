@@ -84,7 +84,7 @@ def test_endless_nesting_and_endless_numbers_are_refused() -> None:
     for _ in range(400):
         deep = [deep]
     said["new"] = deep
-    assert faults_of(said) == ["w.json: new: is nested more than 60 deep; name a week written with --json"]
+    assert faults_of(said) == ["w.json: new: is nested more than 60 deep; name a week that setwright wrote as JSON"]
     with pytest.raises(UsageFault, match="is not JSON"):
         parse_json(b'{"score": ' + b"9" * 5000 + b"}", "w.json")
     said = document()
@@ -170,4 +170,6 @@ def test_a_week_index_that_is_not_the_lines_own_is_refused() -> None:
     said["stimulus"] += 1
     assert "the entries have" in faults_of(said)[0]
     del said["stimulus"]
-    assert faults_of(said) == ["w.json: stimulus: is missing, expected the week index; name a week written with --json"]
+    assert faults_of(said) == [
+        "w.json: stimulus: is missing, expected the week index; name a week that setwright wrote as JSON"
+    ]

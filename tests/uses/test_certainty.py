@@ -6,14 +6,16 @@ import pytest
 from hand_weeks import GYM, PAIRED
 from weeks import audited, days, terms_of
 
-from setwright.solver.uses.explain.certainty import LONG_REST, most_that_pairs_cost, rests_kept
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.uses.explain.certainty import most_that_pairs_cost, rests_kept
 
+FULL = load_catalogue().defaults.full_rest
 ALONE = ("lying-dumbbell-triceps-extension 2 rest={rest}", "machine-chest-press 3 rest={rest}")
 
 
 def test_rested_sets_keep_nothing_to_gain() -> None:
     """A week that rests as long already has nothing to compare with; nor has an empty one."""
-    lines = ", ".join(ALONE).format(rest=LONG_REST)
+    lines = ", ".join(ALONE).format(rest=FULL)
     assert rests_kept(audited(terms_of(days=days("mon", 60)), [lines]).evaluated) is None
     assert rests_kept(audited(terms_of(days=days("mon", 60)), [""]).evaluated) is None
 
@@ -21,7 +23,7 @@ def test_rested_sets_keep_nothing_to_gain() -> None:
 def test_the_share_kept_is_that_of_the_two_weeks_audited_apart() -> None:
     resolved = terms_of(days=days("mon", 60))
     short = audited(resolved, [", ".join(ALONE).format(rest=60)])
-    rested = audited(resolved, [", ".join(ALONE).format(rest=LONG_REST)])
+    rested = audited(resolved, [", ".join(ALONE).format(rest=FULL)])
     kept = rests_kept(short.evaluated)
     assert kept is not None
     assert kept.share == pytest.approx(short.stimulus / rested.stimulus, abs=1e-4)

@@ -152,7 +152,7 @@ def test_without_jinja_the_tables_are_written_and_the_page_is_said_to_lack(
 
 def test_more_weeks_than_are_leafed_through_get_no_pages(ran: Ran, monkeypatch: pytest.MonkeyPatch) -> None:
     what, rows, _ = ran
-    monkeypatch.setattr(matrix_folder, "MOST_WEEKS", len(rows) - 1)
+    monkeypatch.setattr(matrix_folder, "MOST_WEEKS_SHOWN", len(rows) - 1)
     said = matrix_folder.write_matrix(what.matrix, rows, what.store, None)  # type: ignore[arg-type]
     assert len(said) == 1 and "no pages of weeks" in said[0]
     assert 'href="weeks/' not in (what.store.folder / "matrix.html").read_text(encoding="utf-8")

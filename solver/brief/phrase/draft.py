@@ -23,8 +23,9 @@ _LABELS = {
 class BriefDraft:
     """The raw table of one phrase as it is read; two different things said of one field are a fault."""
 
-    def __init__(self, reader: TokenReader) -> None:
-        self.reader = reader
+    def __init__(self, reader: TokenReader, rests: tuple[int, int]) -> None:
+        """`rests` are the seconds that short rests are at most, and long ones at least."""
+        self.reader, self.rests = reader, rests
         self.raw: dict[str, Any] = {}
         self.home = False
         """Whether `at home` was said, which names no equipment yet."""

@@ -98,7 +98,7 @@ def draft_phrase(
     """
     reader = TokenReader(plain(text), lexicon or lexicon_of(catalogue))
     reader.stop_words = frozenset((*LEADERS, *(words[0] for words in FIXED if len(words) == 1)))
-    draft, days = BriefDraft(reader), DayClauses()
+    draft, days = BriefDraft(reader, catalogue.defaults.phrase_rests), DayClauses()
     while True:
         start = reader.position
         reader.skip_separators()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -35,6 +35,7 @@ from setwright.solver.cli.options import (
     wants_json,
 )
 from setwright.solver.cli.sheet_options import coach_with, sheets_options, undated_faults
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.blocks.ask import BlockAsk
@@ -147,7 +148,7 @@ def dated(ask: BlockAsk) -> BlockAsk:
     """The ask with a first day: the coming Monday, which is said, where it names none."""
     if ask.starts is not None:
         return ask
-    monday = date.today() + timedelta(days=(7 - date.today().weekday()) % 7)
+    monday = coming_monday(date.today())
     say(f"the block starts on {monday.isoformat()}, the coming Monday; --starts names another")
     return replace(ask, starts=monday)
 

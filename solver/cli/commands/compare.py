@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Final
 
 import click
 
-from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.catalogue.faults import SetwrightError, UsageFault
 from setwright.solver.cli.books import book_option
 from setwright.solver.cli.briefs import brief_from
 from setwright.solver.cli.console.messages import columns, say
@@ -28,8 +28,6 @@ if TYPE_CHECKING:
     from setwright.solver.uses.compare.comparison import Comparison
 
 GOALS: Final[tuple[Goal, ...]] = ("growth", "efficiency", "balanced")
-MOST_WEEKS: Final = 12
-"""Weeks in one comparison: each is a search."""
 
 
 @click.command("compare", cls=PrintingCommand)
@@ -88,7 +86,7 @@ def _all_briefs(briefs: tuple[str, ...], catalogue: Catalogue) -> list[ParsedBri
             found.append(brief_from(brief, catalogue))
         except SetwrightError as error:
             number = f"brief {place + 1}: " if len(briefs) > 1 else ""
-            faults += [Fault(f"{number}{fault.where}", fault.said, fault.remedy) for fault in error.faults]
+            faults += [fault.at(f"{number}{fault.where}") for fault in error.faults]
     if faults:
         raise UsageFault(faults)
     return found
@@ -98,13 +96,10 @@ def _compared_weeks(
     parsed: list[ParsedBrief], goals: tuple[Goal, ...], search: str, catalogue: Catalogue, stopping: Stopping
 ) -> Comparison:
     """The comparison, with a line of progress on a terminal; raises UsageFault for too many or too few weeks."""
-    from setwright.solver.uses.compare.compared_brief import compared_briefs
+    from setwright.solver.uses.compare.compared_brief import checked_cases
     from setwright.solver.uses.compare.comparison import compare
 
-    cases = compared_briefs(parsed, goals)
-    if not 2 <= len(cases) <= MOST_WEEKS:
-        said = f"{len(cases)} week{'s' if len(cases) != 1 else ''} would be compared, expected 2 to {MOST_WEEKS}"
-        raise UsageFault(Fault("compare", said, "name more briefs or goals, each brief in quotes"))
+    cases = checked_cases(parsed, goals)
     line = ProgressLine()
     try:
         with silent_engines():

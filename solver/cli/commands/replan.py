@@ -173,7 +173,7 @@ def _keep(code: str, day: date, document: dict[str, Any], why: str) -> None:
     """Keep a week in the place of the one at hand, with the reason; what stood there stays in the book."""
     from setwright.solver.book.clients import client_of
     from setwright.solver.book.planned import keep_week
-    from setwright.solver.records.week_at_hand import monday_of
+    from setwright.solver.log.mondays import monday_of
 
     with the_book() as book:
         client = client_of(book, code)

@@ -197,7 +197,7 @@ def _searched(
     Raises NoWeekError where no reference week is possible, and LeftBehind where it goes on after it was stopped.
     """
     with silent_engines():
-        from setwright.solver.engines.season.stopped_run import StoppedRun
+        from setwright.solver.engines.stopped import StoppedRun
         from setwright.solver.search.solve_options import SolveOptions
         from setwright.solver.uses.season.season_search import NoReferenceWeek, season_of
 

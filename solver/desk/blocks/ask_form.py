@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.desk.forms import ANY_NUMBER, whole_said
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.foreign.sets_now import WRITE_SETS, sets_now_said
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Short, Span, Travel
@@ -99,9 +100,5 @@ def _sessions(fields: Fields, place: str, kind: str) -> Sessions | None:
 
 def _whole(fields: Fields, name: str, label: str, usual: int | None) -> int | None:
     """A whole number of a field, or the usual one where it is empty; raises UsageFault."""
-    said = fields.get(name, "").strip()
-    if not said:
-        return usual
-    if not said.isdecimal():
-        raise UsageFault(Fault(label, f"got {said!r}, expected a whole number"))
-    return int(said)
+    said = fields.get(name, "")
+    return whole_said(said, label, ANY_NUMBER) if said.strip() else usual

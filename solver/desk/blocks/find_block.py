@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import SetwrightError
 from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.desk.searches.figures import figures_of
 from setwright.solver.desk.searches.task import Telling
-from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.planning import OutOfTime
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import check_not_stopped
 from setwright.solver.sheets.blocks.no_block import no_block_fault
 from setwright.solver.sheets.document.blocks.block_document import block_document
 from setwright.solver.sheets.document.blocks.block_model import BlockAskPart
@@ -36,6 +37,8 @@ def find_block(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Tell
     options = SolveOptions(limits, watch=watch, stopped=telling.stopped, pairs_note=False)
     found = plan_block(parsed, catalogue, ask, options)
     if isinstance(found, NoBlock):
+        if isinstance(found.end, OutOfTime):
+            check_not_stopped(found.end.ended_by)
         raise SetwrightError(no_block_fault(found))
     return block_document(found)
 
@@ -53,9 +56,7 @@ class _Watch:
         self._seconds = progress.seconds
         if not self._telling.due() or progress.best is None:
             return
-        gap = (progress.bound - progress.score) / UNITS
         self._telling.progress(
-            index=round(progress.best.stimulus, 1),
-            gap=round(max(0.0, gap), 2) if math.isfinite(gap) else None,
+            **figures_of(progress, progress.best),
             part=(min(self._done, self._most - 1), self._most),
         )

@@ -9,7 +9,7 @@ from typing import Any, Final
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.sheets.blocks.words import reps_words
 from setwright.solver.sheets.common.loads.load_words import FIND_IT, load_on_a_line
-from setwright.solver.sheets.common.words import weekday_name
+from setwright.solver.sheets.common.words import session_name
 from setwright.solver.uses.blocks.targets import Target
 
 SAME_LINES: Final = ("build", "lighter", "return", "minimum")
@@ -49,7 +49,7 @@ def lift_rows(document: Mapping[str, Any], weeks: Sequence[Mapping[str, Any]], c
     for day, session in enumerate(weeks[0]["days"] if weeks else ()):
         for place, line in enumerate(session["entries"]):
             cells = tuple(_cell(w["days"][day]["entries"][place], document["unit"], catalogue) for w in weeks)
-            said = session_name(session, day) if not place else ""
+            said = session_name(session["weekday"], day) if not place else ""
             rows.append(Row(said, len(session["entries"]), line["name"], cells))
     return rows
 
@@ -76,11 +76,6 @@ def muscle_rows(document: Mapping[str, Any], catalogue: Catalogue) -> list[tuple
         for muscle, parts in by_muscle.items()
         if parts[0]["band"] and any(part["sets"] for part in parts)
     ]
-
-
-def session_name(session: Mapping[str, Any], day: int) -> str:
-    """Monday, or Session 1 where the days may be in any order."""
-    return weekday_name(session["weekday"]) if session["weekday"] else f"Session {day + 1}"
 
 
 def _cell(line: Mapping[str, Any], unit: str, catalogue: Catalogue) -> Cell:

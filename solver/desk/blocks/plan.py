@@ -13,10 +13,10 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import block_on, keep_block
 from setwright.solver.desk.blocks.ask_form import block_ask_of
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to
-from setwright.solver.records.week_at_hand import coming_monday
-from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.desk.searches.found import client_of_search, ended_search
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.sheets.document.blocks.block_document import ask_part
 from setwright.solver.sheets.document.blocks.block_model import SCHEMA
 from setwright.solver.uses.blocks.ask import WEEK
@@ -30,9 +30,7 @@ def plan(request: Request, fields: Fields) -> Response:
         client = client_of(book, request.path_params["code"])
         raw, starts = brief_of(book, client), next_start(book, client)
     ask = checked(block_ask_of(fields, starts), desk.catalogue)
-    effort = fields.get("search", DEFAULT)
-    if effort not in SEARCHES:
-        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
+    effort = effort_said(fields)
     asked = ask_part(ask, desk.catalogue.defaults.block.lighter_every)
     search = desk.crew.ask(client.code, desk.task("block", brief=raw, ask=asked, search=effort))
     return go_to(request, f"/searches/{search.id}")
@@ -41,12 +39,12 @@ def plan(request: Request, fields: Fields) -> Response:
 def keep(request: Request, fields: Fields) -> Response:
     """Keep the block that a search made; raises UsageFault where it made none."""
     desk = desk_of(request)
-    search = desk.crew.search(fields.get("found", ""))
-    document = None if search is None else search.told.document
+    search = ended_search(desk, fields, "block")
+    document = search.told.document
+    if document is None or document.get("schema") != SCHEMA:
+        raise UsageFault(Fault("block", "there is none to keep", "plan one first"))
     with desk.book() as book:
-        client = client_of(book, request.path_params["code"])
-        if search is None or document is None or document.get("schema") != SCHEMA or search.asker != client.code:
-            raise UsageFault(Fault("block", "there is none to keep", "plan one first"))
+        client = client_of_search(book, request, search, "block")
         first, last = (date.fromisoformat(document["weeks"][at][end]) for at, end in ((0, "starts"), (-1, "ends")))
         keep_block(book, client, first, last, document)
     return go_to(request, f"/clients/{client.code}/block?on={first}")

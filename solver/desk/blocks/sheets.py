@@ -2,25 +2,19 @@
 
 from __future__ import annotations
 
-import io
-import zipfile
-from collections.abc import Mapping
-from typing import Final
-
 from starlette.requests import Request
 from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import client_of
+from setwright.solver.desk.archive import archive
 from setwright.solver.desk.blocks.show import day_asked
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.records.kept_blocks import block_at
+from setwright.solver.records.letterhead import coach_beside
 from setwright.solver.records.next_week import next_week_of
 from setwright.solver.sheets.blocks.files import block_sheets, next_week_sheets
 from setwright.solver.sheets.formats import FORMATS
-
-FIRST_MOMENT: Final = (1980, 1, 1, 0, 0, 0)
-"""The moment of every file in the archive (the earliest that ZIP has): the same block gives the same bytes."""
 
 
 def block_files(request: Request) -> Response:
@@ -28,7 +22,9 @@ def block_files(request: Request) -> Response:
     desk, formats, day = desk_of(request), formats_asked(request), day_asked(request)
     with desk.book() as book:
         block = block_at(book, client_of(book, request.path_params["code"]), day, desk.catalogue)
-    return archive(block_sheets(block, formats), f"block-{block.weeks[0].starts}")
+    return archive(
+        block_sheets(block, formats, coach_beside(desk.place, desk.catalogue)), f"block-{block.weeks[0].starts}"
+    )
 
 
 def next_files(request: Request) -> Response:
@@ -37,7 +33,8 @@ def next_files(request: Request) -> Response:
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         block, found = next_week_of(book, client, desk.catalogue, day)
-    return archive(next_week_sheets(block, found, formats), f"week-{found.week.starts}")
+    sheets = next_week_sheets(block, found, formats, coach_beside(desk.place, desk.catalogue))
+    return archive(sheets, f"week-{found.week.starts}")
 
 
 def formats_asked(request: Request) -> tuple[str, ...]:
@@ -46,13 +43,3 @@ def formats_asked(request: Request) -> tuple[str, ...]:
     if unknown := [name for name in asked if name not in FORMATS]:
         raise UsageFault(Fault("as", f"got {unknown[0]!r}, expected {', '.join(FORMATS)}"))
     return asked
-
-
-def archive(files: Mapping[str, bytes], stem: str) -> Response:
-    """Some files (name -> bytes) as one ZIP archive to save; the name holds no client."""
-    packed = io.BytesIO()
-    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as held:
-        for name, data in files.items():
-            held.writestr(zipfile.ZipInfo(name, FIRST_MOMENT), data)
-    headers = {"Content-Disposition": f'attachment; filename="{stem}.zip"'}
-    return Response(packed.getvalue(), media_type="application/zip", headers=headers)

@@ -80,7 +80,7 @@ def clauses_said(
     found: list[Any] = []
     for line in lines(fields, field):
         raw, wrong = draft_phrase(f"{ONE_DAY}, {word} {line}", catalogue)
-        faults += (Fault(field, fault.said, fault.remedy) for fault in wrong)
+        faults += (fault.at(field) for fault in wrong)
         if raw.keys() - {"days", target or field} or len(raw.get("days", ())) > 1:
             faults.append(Fault(field, f"{line!r} says more than one thing", "one thing a line"))
         found += raw.get(target or field, [])

@@ -14,7 +14,7 @@ from setwright.solver.brief.schema import Brief
 from setwright.solver.desk.brief.form_read import brief_of_form
 from setwright.solver.desk.brief.form_values import form_values
 from setwright.solver.desk.forms import Fields
-from setwright.solver.desk.pages import fault_part
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.records.changed_brief import with_new_brief
 from setwright.solver.rulebook import RULES
 from setwright.solver.sheets.common.caution import CLEARANCE, caution_sentences, clearance_needed
@@ -49,7 +49,7 @@ class Said:
             "left_out": list(self.left_out),
             "assumed": [{"said": said, "phrase": phrase} for said, phrase in self.assumed],
             "cautions": list(self.cautions),
-            "faults": [fault_part(fault) for fault in self.faults],
+            "faults": [told_of(fault) for fault in self.faults],
         }
 
 

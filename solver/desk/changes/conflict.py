@@ -8,7 +8,8 @@ from starlette.datastructures import UploadFile
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.solver.desk.pages import fault_part, page
+from setwright.solver.desk.pages import page
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.stamp import FIELD, Conflict
 
 
@@ -19,7 +20,7 @@ def conflicting(request: Request, error: Exception) -> Response:
     fields = [(name, value) for name, value in sent if isinstance(value, str) and name != FIELD]
     files = any(isinstance(value, UploadFile) and value.filename for _, value in sent)
     fragment = request.headers.get("hx-request") is not None
-    document = {**error.document(), "faults": [fault_part(fault) for fault in error.faults]}
+    document = {**error.document(), "faults": [told_of(fault) for fault in error.faults]}
     more = {"fields": fields, "files": files, "code": error.code, "shown": _shown(request, error.code)}
     return page(request, f"changes/{'conflict_part' if fragment else 'conflict'}.html", document, 409, **more)
 

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import io
-import zipfile
 from dataclasses import asdict
 from datetime import date
 from typing import Final
@@ -16,6 +14,7 @@ from setwright.solver.book.care import BEYOND, erase
 from setwright.solver.book.clients import client_of, health_of, rest, set_name
 from setwright.solver.book.export import exported
 from setwright.solver.book.stamps import EMPTY, news_since
+from setwright.solver.desk.archive import archive
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
@@ -59,12 +58,7 @@ def export(request: Request) -> Response:
     with desk_of(request).book() as book:
         client = client_of(book, request.path_params["code"])
         files = exported(book, client)
-    packed = io.BytesIO()
-    with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as archive:
-        for file, content in files.items():
-            archive.writestr(file, content)
-    headers = {"Content-Disposition": f'attachment; filename="{_file_name(client.code)}.zip"'}
-    return Response(packed.getvalue(), media_type="application/zip", headers=headers)
+    return archive(files, _file_name(client.code))
 
 
 def erasing(request: Request, fields: Fields) -> Response:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import date
 from typing import Any, Final
 
@@ -11,14 +10,12 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.book.clients import Client, client_of
-from setwright.solver.book.opened import Book
-from setwright.solver.book.sessions import Kept, log_sessions, unread_of
+from setwright.solver.book.clients import client_of
+from setwright.solver.book.sessions import log_sessions, unread_of
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.log.sessions import session_words
 from setwright.solver.desk.pages import page
-from setwright.solver.foreign.log.log_file import LogFile
 from setwright.solver.foreign.log.tables.log_columns import FIELDS
 from setwright.solver.records.logs.written_log import ReadingOfALog, kept_words, read_for
 from setwright.solver.sheets.document.progress.log_model import log_document
@@ -48,7 +45,9 @@ def read_file(request: Request, fields: Fields) -> Response:
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         found = read_for(client, data, where, desk.catalogue, how, date.today())
-        kept = _written(book, client, found, data, "anew" in fields) if fields.get("act") == "write" else None
+        kept = None
+        if fields.get("act") == "write":
+            kept = log_sessions(book, client, found.sessions, found.unread, data, replace="anew" in fields)
     said = None if kept is None else kept_words(client.code, kept)
     document: dict[str, Any] = {**log_document(found.sessions, found.unread), "written": kept is not None}
     more: dict[str, Any] = {
@@ -61,15 +60,6 @@ def read_file(request: Request, fields: Fields) -> Response:
     }
     fragment = request.headers.get("hx-request") is not None
     return page(request, "log/_read.html" if fragment else "log/read.html", document, **more)
-
-
-def _written(book: Book, client: Client, found: LogFile, data: bytes, anew: bool) -> Kept:
-    """What became of a file's sessions; raises UsageFault where others stand there and are not to be replaced."""
-    try:
-        return log_sessions(book, client, found.sessions, found.unread, data, replace=anew)
-    except UsageFault as error:
-        remedy = "mark that a session may take the place of another; the old one is kept"
-        raise UsageFault(replace(fault, remedy=remedy) for fault in error.faults) from None
 
 
 def _columns(fields: Fields) -> dict[str, str] | None:

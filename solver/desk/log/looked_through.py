@@ -8,7 +8,7 @@ from typing import Any
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.catalogue.faults import SetwrightError, not_installed
 from setwright.solver.book.clients import client_of
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
@@ -72,5 +72,4 @@ def _pace(request: Request) -> tuple[str, ClientPace | NotEnough]:
             client = client_of(book, request.path_params["code"])
             return client.code, pace_of(book, client, desk.catalogue, date.today())
     except ModuleNotFoundError as error:
-        said = f"needs {(error.name or '').partition('.')[0]}, which is not installed"
-        raise SetwrightError(Fault("pace", said, "pip install 'setwright[pace]'")) from None
+        raise SetwrightError(not_installed("pace", (error.name or "").partition(".")[0], "pace")) from None

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from typing import Any
 
@@ -11,13 +10,14 @@ from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.auditing import audit
 from setwright.solver.desk.replan.said import LABELS, said_happened
+from setwright.solver.desk.searches.figures import figures_of
 from setwright.solver.desk.searches.task import Telling
-from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.planning import Clash, OutOfTime
 from setwright.solver.records.happened_words import happened_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import check_not_stopped
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.edits.replanned import replanned_words
@@ -43,6 +43,7 @@ def find_replan(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Tel
     if isinstance(end, Clash):
         return clash_document(end)
     if isinstance(end, OutOfTime):
+        check_not_stopped(end.ended_by)
         fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
         raise SetwrightError(fault)
     found = replanned_document(document, end)
@@ -58,6 +59,4 @@ class _Watch:
     def __call__(self, progress: Progress) -> None:
         if not self._telling.due() or progress.best is None:
             return
-        gap = (progress.bound - progress.score) / UNITS
-        told = round(max(0.0, gap), 2) if math.isfinite(gap) else None
-        self._telling.progress(index=round(progress.best.stimulus, 1), gap=told)
+        self._telling.progress(**figures_of(progress, progress.best))

@@ -16,13 +16,14 @@ from setwright.solver.book.planned import keep_week
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields, many
+from setwright.solver.desk.forms import Fields, effort_said, many
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.replan.said import LABELS, said_happened
+from setwright.solver.desk.searches.found import client_of_search, ended_search
 from setwright.solver.desk.weeks.dates import date_said
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.happened_words import happened_of, why_words
-from setwright.solver.records.week_at_hand import WeekAtHand, monday_of, week_at_hand
-from setwright.solver.search.limits import DEFAULT, SEARCHES
+from setwright.solver.records.week_at_hand import WeekAtHand, week_at_hand
 from setwright.solver.sheets.common.words import day_name
 from setwright.solver.sheets.document.week_model import SCHEMA
 from setwright.solver.sheets.screen.addresses import address
@@ -70,9 +71,7 @@ def replan(request: Request, fields: Fields) -> Response:
         day, week = _week(request, book, client, desk)
     said = said_happened(fields, many(request, "done"), many(request, "missed"), faults)
     happened_of(said, week.audit.evaluated.resolved, faults, LABELS.__getitem__)
-    effort = fields.get("search", DEFAULT)
-    if effort not in SEARCHES:
-        faults.add([Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}")])
+    effort = faults.result_of(lambda: effort_said(fields))
     faults.raise_all()
     asked: dict[str, Any] = {"week": week.document, "brief": raw_of(week.parsed.brief), "fields": dict(fields)}
     asked |= {"done": list(many(request, "done")), "missed": list(many(request, "missed")), "search": effort}
@@ -82,16 +81,14 @@ def replan(request: Request, fields: Fields) -> Response:
 
 def keep(request: Request, fields: Fields) -> Response:
     """Keep the week that a search found, with why it was planned again; raises UsageFault where it found none."""
-    desk, code = desk_of(request), request.path_params["code"]
-    search = desk.crew.search(fields.get("found", ""))
-    document = None if search is None else search.told.document
-    if search is None or document is None or document.get("schema") != SCHEMA or search.task.name != "replan":
+    desk = desk_of(request)
+    search = ended_search(desk, fields)
+    document = search.told.document
+    if document is None or document.get("schema") != SCHEMA or search.task.name != "replan":
         raise UsageFault(Fault("week", "there is none to keep", "say what happened first"))
     monday = date.fromisoformat(search.task.arguments["starts"])
     with desk.book() as book:
-        client = client_of(book, code)
-        if search.asker != client.code:
-            raise UsageFault(Fault("week", "was found for another client", "say what happened first"))
+        client = client_of_search(book, request, search)
         kept = {**document, "replan": {k: v for k, v in document["replan"].items() if k != "words"}}
         keep_week(book, client, monday, kept, search.task.arguments["why"])
     return go_to(request, f"/clients/{client.code}/weeks/{monday}")

@@ -8,8 +8,8 @@ from functools import partial
 from typing import Final
 
 from setwright.catalogue.fault_collector import FaultCollector
-from setwright.catalogue.faults import Fault
 from setwright.solver.brief.defaults import LIMITS
+from setwright.solver.desk.forms import whole_said
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.records.happened_words import NONE, SaidHappened
 
@@ -65,8 +65,7 @@ def _minutes(fields: Fields, faults: FaultCollector) -> tuple[tuple[str, int], .
         day = name.removeprefix("minutes-")
         if day == name or not text.strip():
             continue
-        if not text.strip().isdecimal() or not LEAST <= int(text) <= MOST:
-            faults.add([Fault(LABELS["today"], f"got {text!r} for {day}, expected {LEAST} to {MOST}")])
-        else:
-            found.append((day, int(text)))
+        minutes = faults.result_of(partial(whole_said, text, f"{LABELS['today']} of {day}", (LEAST, MOST)))
+        if minutes is not None:
+            found.append((day, minutes))
     return tuple(found)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 from collections.abc import AsyncIterator
-from dataclasses import asdict
+from dataclasses import fields
 from typing import Final
 
 from starlette.requests import Request
@@ -22,7 +22,7 @@ TICK: Final = 0.1
 BREATH: Final = 15.0
 """Seconds of silence after which a line is sent that keeps the connection open."""
 
-ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count")
+ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count", "names")
 """The arguments of a task that its page says again; briefs and weeks, which may hold health notes, are not of them."""
 
 
@@ -73,8 +73,8 @@ async def news(request: Request) -> Response:
 
 
 def standing(search: Search) -> dict[str, object]:
-    """How a search stands as a document."""
-    told = {key: value for key, value in asdict(search.told).items() if key != "count"}
+    """How a search stands as a document; what it told is handed on as it is, never copied."""
+    told = {field.name: getattr(search.told, field.name) for field in fields(search.told) if field.name != "count"}
     about = {key: value for key, value in search.task.arguments.items() if key in ABOUT}
     named = {"id": search.id, "client": search.asker, "task": search.task.name, "about": about}
     return {"schema": "setwright.search/1", **named, **told}

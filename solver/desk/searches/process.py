@@ -17,7 +17,7 @@ from typing import Any, Final
 
 from setwright.catalogue.faults import SetwrightError
 from setwright.catalogue.load import load_catalogue
-from setwright.solver.desk.searches.task import Task
+from setwright.solver.desk.searches.task import Task, told_of
 
 PAUSE: Final = 0.25
 """Least seconds between two tellings."""
@@ -62,13 +62,16 @@ def _warm() -> None:
 def _end_of(task: Task, teller: _Teller) -> dict[str, Any]:
     """The fields of the last `Told` of a task."""
     from setwright.solver.desk.searches.tasks import TASKS
+    from setwright.solver.engines.stopped import StoppedRun
 
     try:
         catalogue = load_catalogue(None if task.overlay is None else Path(task.overlay))
         document = TASKS[task.name]()(task.arguments, catalogue, teller)
         return {"state": "stopped" if teller.stopped() else "done", "document": document}
+    except StoppedRun:
+        return {"state": "stopped", "document": None}
     except SetwrightError as error:
-        faults = tuple({"where": f.where, "said": f.said, "remedy": f.remedy} for f in error.faults)
+        faults = tuple(told_of(fault) for fault in error.faults)
         return {"state": "failed", "faults": faults, "document": None}
     except Exception:
         traceback.print_exc(file=sys.stderr)

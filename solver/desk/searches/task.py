@@ -6,6 +6,8 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, Literal, Protocol
 
+from setwright.catalogue.faults import Fault
+
 State = Literal["waiting", "running", "done", "failed", "stopped"]
 ENDED: tuple[State, ...] = ("done", "failed", "stopped")
 
@@ -43,6 +45,11 @@ class Told:
     def ended(self) -> bool:
         """Whether nothing more follows."""
         return self.state in ENDED
+
+
+def told_of(fault: Fault) -> dict[str, str]:
+    """A fault as a page or a program reads it, its remedy in words for who stands before a page."""
+    return {"where": fault.where, "said": fault.said, "remedy": fault.on_page or fault.remedy}
 
 
 class Telling(Protocol):

@@ -6,12 +6,9 @@ from typing import Any
 
 from starlette.requests import Request
 
-from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.searches.addresses import standing
 from setwright.solver.desk.searches.task import Task
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.screen.over_time.clients import asked
 
 SCHEMA = "setwright.trade-offs/1"
@@ -29,16 +26,8 @@ def form_document(request: Request, task: str, **offered: Any) -> dict[str, Any]
         "asked": asked(client.brief),
         "task": task,
         **offered,
-        "latest": None if latest is None else {key: standing(latest)[key] for key in ("id", "state", "seconds")},
+        "latest": latest and {"id": latest.id, "state": latest.told.state, "seconds": latest.told.seconds},
     }
-
-
-def effort_said(said: str, usual: str) -> str:
-    """The search that a form names; raises UsageFault."""
-    effort = said or usual
-    if effort not in SEARCHES:
-        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
-    return effort
 
 
 def begun(request: Request, name: str, **arguments: Any) -> str:

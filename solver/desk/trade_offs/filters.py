@@ -8,6 +8,7 @@ from typing import Any, Final
 from markupsafe import Markup
 
 from setwright.catalogue.entries import Catalogue
+from setwright.solver.desk.searches.found import is_theirs
 from setwright.solver.sheets.charts.charts import curve_chart, side_by_side
 from setwright.solver.sheets.charts.drawing import number
 from setwright.solver.sheets.charts.pairs import FILLS
@@ -44,6 +45,7 @@ def filters(catalogue: Catalogue) -> dict[str, Callable[..., Any]]:
         "compare_facts": compare_facts,
         "compare_muscles": compare_muscles,
         "solved_cases": solved,
+        "is_theirs": is_theirs,
     }
 
 

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import Final
 
 from starlette.requests import Request
 from starlette.responses import Response
 
+from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.forms import ANY_NUMBER, Fields, effort_said, whole_said
 from setwright.solver.desk.pages import go_to, page
-from setwright.solver.desk.trade_offs.asking import begun, effort_said, form_document
+from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.uses.time_budget.ranges import MOST_AMOUNTS, RANGES, amounts_from
 
 USUAL: Final = {"minutes": (20, 120, 10), "weekly": (60, 300, 30), "days": (1, 6, 1)}
@@ -29,7 +31,7 @@ def ask(request: Request, fields: Fields) -> Response:
     if kind not in RANGES:
         raise UsageFault(Fault("by", f"got {kind!r}, expected one of {', '.join(RANGES)}"))
     amounts = _amounts(kind, fields)
-    effort = effort_said(fields.get("search", ""), "quick")
+    effort = effort_said(fields, "quick")
     return go_to(request, begun(request, "curve", by=kind, amounts=list(amounts), search=effort))
 
 
@@ -37,17 +39,14 @@ def _amounts(kind: str, fields: Fields) -> tuple[int, ...]:
     """The amounts of a range; raises UsageFault."""
     low, high, _ = RANGES[kind]
     names = ("from", "to", "step")
+    read = FaultCollector()
     said = [
-        fields.get(f"{kind}-{name}", "").strip() or str(usual) for name, usual in zip(names, USUAL[kind], strict=True)
+        read.result_of(partial(whole_said, fields.get(f"{kind}-{name}", ""), f"{kind} {name}", ANY_NUMBER, usual))
+        for name, usual in zip(names, USUAL[kind], strict=True)
     ]
-    faults = [
-        Fault(f"{kind} {name}", f"got {text!r}, expected a whole number", f"write one from {low} to {high}")
-        for name, text in zip(names, said, strict=True)
-        if not (text.isascii() and text.isdecimal() and len(text) <= 4)
-    ]
-    if faults:
-        raise UsageFault(faults)
-    first, last, step = map(int, said)
+    read.raise_all()
+    first, last, step = (number or 0 for number in said)
+    faults = []
     if first < low or last > high:
         faults.append(Fault(kind, f"{first} to {last} goes beyond {low} to {high}", "ask for another range"))
     if last <= first or step < 1:

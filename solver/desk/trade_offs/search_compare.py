@@ -17,12 +17,15 @@ from setwright.solver.uses.compare.comparison import Comparison, compare
 
 
 def compare_goals(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telling) -> Mapping[str, Any]:
-    """The compare document of `brief` (a raw table) under each of `goals`, by the search named in `search`.
+    """The compare document of `brief` (a raw table) and of `others` under each of `goals`, by the search `search`.
+
+    Where `goals` is empty each is planned under its own.
 
     Raises UsageFault for a brief that cannot be read.
     """
-    parsed = parse_brief(arguments["brief"], catalogue, "brief", tuple(RULES))
-    briefs = compared_briefs([parsed], arguments["goals"])
+    raws = [arguments["brief"], *arguments.get("others", ())]
+    parsed = [parse_brief(raw, catalogue, "brief", tuple(RULES)) for raw in raws]
+    briefs = compared_briefs(parsed, arguments["goals"])
     stands: dict[str, Any] = {"part": (0, len(briefs))}
 
     def watch(progress: Progress) -> None:

@@ -15,12 +15,12 @@ from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.forms import Fields, many
+from setwright.solver.desk.forms import Fields, many, whole_said
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.foreign.season_calendar import COLUMNS, read_calendar
-from setwright.solver.records.week_at_hand import coming_monday
+from setwright.solver.log.mondays import coming_monday
 from setwright.solver.rulebook import RULES
 from setwright.solver.uses.season.ranges import BLOCK_WEEKS, SEASON_WEEKS
 from setwright.solver.uses.season.season_asked import season_asked
@@ -59,9 +59,9 @@ def ask(request: Request, fields: Fields) -> Response:
 
     usual = desk.catalogue.defaults.season
     start = read(lambda: date_said(fields.get("from", ""), "first day"))
-    count = read(lambda: _whole(fields.get("weeks", ""), "weeks", usual.weeks, SEASON_WEEKS))
-    least = read(lambda: _whole(fields.get("block-from", ""), "shortest block", usual.block_weeks[0], BLOCK_WEEKS))
-    most = read(lambda: _whole(fields.get("block-to", ""), "longest block", usual.block_weeks[1], BLOCK_WEEKS))
+    count = read(lambda: whole_said(fields.get("weeks", ""), "weeks", SEASON_WEEKS, usual.weeks))
+    least = read(lambda: whole_said(fields.get("block-from", ""), "shortest block", BLOCK_WEEKS, usual.block_weeks[0]))
+    most = read(lambda: whole_said(fields.get("block-to", ""), "longest block", BLOCK_WEEKS, usual.block_weeks[1]))
     if least and most and most < least:
         faults.append(Fault("blocks", f"{least} to {most} weeks does not rise", "put the shorter first"))
     calendar = _calendar(request)
@@ -88,11 +88,3 @@ def _calendar(request: Request) -> str:
     text = io.StringIO()
     csv.writer(text).writerows([list(COLUMNS), *filled])
     return text.getvalue()
-
-
-def _whole(said: str, where: str, usual: int, limits: tuple[int, int]) -> int:
-    """A whole number within limits, the usual one where nothing is said; raises UsageFault."""
-    text = said.strip() or str(usual)
-    if text.isascii() and text.isdecimal() and limits[0] <= int(text[:6]) <= limits[1]:
-        return int(text)
-    raise UsageFault(Fault(where, f"got {text!r}, expected a whole number from {limits[0]} to {limits[1]}"))

@@ -9,9 +9,10 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.batch.matrix_folder import write_matrix
-from setwright.solver.batch.planned_matrix import matrix_in
+from setwright.solver.batch.planned_matrix import matrix_of_text
 from setwright.solver.batch.worker import solve_task
 from setwright.solver.desk.searches.task import Telling
+from setwright.solver.desk.variants.shelf import RUN_OF
 from setwright.solver.sheets.variants.matrix_document import matrix_document
 from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.manifest import write_manifest
@@ -21,14 +22,15 @@ from setwright.solver.uses.variants.workers import ExecutorWorkers
 
 
 def run_template(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telling) -> Mapping[str, Any]:
-    """The matrix document, with the template's name, of the file `template` run into `folder` by `search`.
+    """The matrix document, with the template's name, of the text `template` run into `folder` by `search`.
 
     Raises UsageFault for a template that cannot be read, SetwrightError where the folder cannot be written.
     """
-    matrix = matrix_in(Path(arguments["template"]), catalogue, arguments["search"])
+    matrix = matrix_of_text(arguments["template"], catalogue, arguments["search"])
     store = ResultStore(Path(arguments["folder"]))
     store.open()
     write_manifest(store, matrix)
+    store.put(store.folder / RUN_OF, arguments["template"].encode())
 
     def document() -> dict[str, Any]:
         return {**matrix_document(matrix, read_variant_rows(matrix, store)), "name": arguments["called"]}

@@ -1,7 +1,11 @@
-"""The templates of a desk: TOML files in a folder beside the book, each with the folder of its results."""
+"""The templates of a desk: TOML files in a folder beside the book, each with the folder of its results.
+
+A text is known by its digest: a change says which text it changes, a run holds the text that it is of.
+"""
 
 from __future__ import annotations
 
+import hashlib
 import tomllib
 from dataclasses import dataclass
 from pathlib import Path
@@ -11,15 +15,15 @@ from unicodedata import normalize
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.catalogue.near import did_you_mean
-from setwright.catalogue.toml_text import toml_tables
 from setwright.solver.atomic import write_file
-from setwright.solver.batch.planned_matrix import planned_matrix
+from setwright.solver.batch.planned_matrix import matrix_of_text
 from setwright.solver.desk.desk import Desk
 from setwright.solver.uses.variants.matrix import VariantMatrix
 from setwright.solver.uses.variants.result_store import ResultStore
-from setwright.solver.uses.variants.template import MOST_BYTES, template_of
 
 ENDING: Final = ".toml"
+RUN_OF: Final = "template.toml"
+"""The file in the folder of a run with the text that was run."""
 MOST_LETTERS: Final = 60
 """Of a template's name."""
 
@@ -55,15 +59,44 @@ class Shelf:
 
     def matrix_of_text(self, text: str, search: str, where: str = "template") -> VariantMatrix:
         """The variants that a text makes; raises UsageFault with every fault."""
-        if len(text.encode()) > MOST_BYTES:
-            raise UsageFault(Fault(where, "is larger than 1 MB, expected a template of a page", "send the template"))
-        return planned_matrix(template_of(toml_tables(text, where, UsageFault), where), self.catalogue, search)
+        return matrix_of_text(text, self.catalogue, search, where)
 
-    def keep(self, name: str, text: str) -> None:
-        """Write a template down, whole or not at all; raises SetwrightError."""
+    def add(self, name: str, text: str) -> None:
+        """Write a new template down, whole or not at all; raises UsageFault where one of its name is kept."""
+        try:
+            self._write(name, text, replace=False)
+        except FileExistsError:
+            remedy = "change it on its own page, or write another name"
+            raise UsageFault(Fault("name", f"{name!r} is kept already", remedy)) from None
+
+    def change(self, name: str, shown: str, text: str) -> None:
+        """Write another text of a template down; raises UsageFault where the page showed a text that is kept no more.
+
+        `shown` is the digest of what the page showed, empty where a program looked at no page.
+        """
+        self.check_shown(name, shown)
+        self._write(name, text, replace=True)
+
+    def check_shown(self, name: str, shown: str) -> None:
+        """Raise UsageFault where a template was changed after a page showed the text of the digest `shown`."""
+        if shown and shown != digest_of(self.text(name)):
+            said = "was changed after this page was shown, and nothing of yours was written"
+            raise UsageFault(Fault(f"template {name}", said, "open its page anew, and make your change there"))
+
+    def run_of(self, name: str) -> str:
+        """The digest of the text that a template's folder was run with last; empty before the first run."""
+        try:
+            return digest_of((self.folder / name / RUN_OF).read_text(encoding="utf-8"))
+        except OSError:
+            return ""
+
+    def _write(self, name: str, text: str, replace: bool) -> None:
+        """Write a template's file; raises FileExistsError where it may not replace one, SetwrightError."""
         try:
             self.folder.mkdir(parents=True, exist_ok=True)
-            write_file(self.path(name), text.encode(), replace=True, durable=True)
+            write_file(self.path(name), text.encode(), replace=replace, durable=True)
+        except FileExistsError:
+            raise
         except OSError as error:
             said = f"cannot be written: {error.strerror or error}"
             raise SetwrightError(Fault(str(self.folder), said, "mend its permissions")) from None
@@ -72,6 +105,11 @@ class Shelf:
         if name not in self.names():
             remedy = did_you_mean(name, self.names()) or "write it down on the page of templates"
             raise UsageFault(Fault(f"template {name!r}", "is not kept here", remedy))
+
+
+def digest_of(text: str) -> str:
+    """By what a text is known."""
+    return hashlib.sha256(text.encode()).hexdigest()[:16]
 
 
 def shelf_of(desk: Desk) -> Shelf:

@@ -53,15 +53,13 @@ def add(request: Request, fields: Fields) -> Response:
     faults = []
     if not name:
         faults.append(Fault("name", f"got {said[:40]!r}, expected letters or digits", "write another name"))
-    if name in shelf.names():
-        faults.append(Fault("name", f"{name!r} is kept already", "change it on its own page, or write another name"))
     try:
         shelf.matrix_of_text(text, DEFAULT)
     except UsageFault as error:
         faults += error.faults
     if faults:
         raise UsageFault(faults)
-    shelf.keep(name, text)
+    shelf.add(name, text)
     return go_to(request, f"/templates/{name}")
 
 

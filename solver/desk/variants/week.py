@@ -13,22 +13,14 @@ from setwright.solver.batch.stored_weeks import stored_week
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.pages import page
 from setwright.solver.desk.variants.shelf import shelf_of
+from setwright.solver.records.letterhead import coach_beside
 from setwright.solver.sheets.formats import DATED, FORMATS, written
-from setwright.solver.sheets.handout.coach import DEFAULT_COACH
 from setwright.solver.sheets.handout.handout import handout_of
 from setwright.solver.sheets.handout.values import Handout
 from setwright.solver.uses.variants.manifest import read_manifest
 from setwright.solver.uses.variants.matrix import file_stem
 
 SHEETS: Final = tuple(name for name in FORMATS if name not in DATED)
-MEDIA: Final = {
-    "pdf": "application/pdf",
-    "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-    "html": "text/html",
-    "csv": "text/csv",
-    "md": "text/markdown",
-    "json": "application/json",
-}
 
 
 def show_week(request: Request) -> Response:
@@ -48,7 +40,7 @@ def sheet(request: Request) -> Response:
     name, document = _week(request)
     data = written(wanted, _handout(request, name, document))
     kept_as = f'attachment; filename="{request.path_params["name"]}-variant.{FORMATS[wanted].ending}"'
-    return Response(data, media_type=MEDIA[wanted], headers={"Content-Disposition": kept_as})
+    return Response(data, media_type=FORMATS[wanted].media, headers={"Content-Disposition": kept_as})
 
 
 def _week(request: Request) -> tuple[str, dict[str, Any]]:
@@ -63,4 +55,5 @@ def _week(request: Request) -> tuple[str, dict[str, Any]]:
 
 
 def _handout(request: Request, name: str, document: dict[str, Any]) -> Handout:
-    return handout_of(document, desk_of(request).catalogue, DEFAULT_COACH, where=name)
+    desk = desk_of(request)
+    return handout_of(document, desk.catalogue, coach_beside(desk.place, desk.catalogue), where=name)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.records.week_at_hand import coming_monday, monday_of
+from setwright.solver.log.mondays import coming_monday, monday_of
 
 
 def date_said(text: str, where: str = "date") -> date:

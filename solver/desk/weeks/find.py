@@ -15,12 +15,11 @@ from setwright.solver.book.clients import Client, brief_of, client_of, health_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_week
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.found import client_of_search, ended_search, is_theirs
 from setwright.solver.desk.weeks.dates import monday_said
 from setwright.solver.records.week_at_hand import read_kept_week
-from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.sheets.document.changed_week import NO_SEARCH, changed_week_document
 from setwright.solver.sheets.document.week_model import SCHEMA
 from setwright.solver.sheets.html.beside import COMPARE, CURVE
@@ -50,13 +49,14 @@ def keep(request: Request, fields: Fields) -> Response:
     `part` names a week inside what was found, `rank` one of the alternatives beside it.
     """
     desk = desk_of(request)
-    search = _ended(desk, fields)
+    search = ended_search(desk, fields)
     whole = search.told.document or {}
     document = _chosen(whole, fields.get("part", ""), fields.get("rank", ""))
     why = search.task.arguments.get("why") or WHY.get(str(whole.get("schema")), WHY[SCHEMA])
     monday: date = monday_said(fields.get("starts", ""))
     with desk.book() as book:
-        client = _same_client(book, request, search)
+        client = client_of_search(book, request, search)
+        _refuse_another_s(document, client)
         keep_week(book, client, monday, _whole(book, client, document, desk), why)
     return go_to(request, f"/clients/{client.code}/weeks/{monday}")
 
@@ -65,13 +65,13 @@ def concede(request: Request, fields: Fields) -> Response:
     """Take up one of the changes that free a clash: a new version of the brief, and the search begun again."""
     desk = desk_of(request)
     effort = effort_said(fields)
-    search = _ended(desk, fields)
+    search = ended_search(desk, fields)
     concessions = {str(one["rank"]): one for one in (search.told.document or {}).get("concessions", ())}
     chosen = concessions.get(fields.get("rank", ""))
     if chosen is None:
         raise UsageFault(Fault("rank", f"got {fields.get('rank', '')!r}, expected one of {', '.join(concessions)}"))
     with desk.book() as book:
-        client = _same_client(book, request, search)
+        client = client_of_search(book, request, search)
         if brief_of(book, client) != search.task.arguments["brief"]:
             said = "the brief was changed since this search began"
             raise UsageFault(Fault("brief", said, "search again: the changes on offer are those of the old brief"))
@@ -80,36 +80,17 @@ def concede(request: Request, fields: Fields) -> Response:
         return _search(request, desk, book, client, effort)
 
 
-def effort_said(fields: Fields) -> str:
-    """The name of the search that a form asks for; raises UsageFault."""
-    effort = fields.get("search") or DEFAULT
-    if effort not in SEARCHES:
-        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
-    return effort
-
-
 def _search(request: Request, desk: Desk, book: Book, client: Client, effort: str) -> Response:
     """The search begun, and the way to its page."""
     search = desk.crew.ask(client.code, desk.task("week", brief=brief_of(book, client), search=effort))
     return go_to(request, f"/searches/{search.id}")
 
 
-def _ended(desk: Desk, fields: Fields) -> Search:
-    """The search that a form names, once it has ended; raises UsageFault."""
-    search = desk.crew.search(fields.get("found", ""))
-    if search is None:
-        raise UsageFault(Fault("week", "the search that found it is forgotten", "find one anew"))
-    if not search.told.ended:
-        raise UsageFault(Fault("week", "is still being searched for", "stop the search, or wait for its end"))
-    return search
-
-
-def _same_client(book: Book, request: Request, search: Search) -> Client:
-    """The client of an address; raises UsageFault where a search was another's."""
-    client = client_of(book, request.path_params["code"])
-    if search.asker != client.code:
-        raise UsageFault(Fault("week", f"was found for @{search.asker}, not for @{client.code}"))
-    return client
+def _refuse_another_s(document: Mapping[str, Any], client: Client) -> None:
+    """Raise UsageFault for a week of another client's brief, which stood beside this one's."""
+    if not is_theirs(document, client.code):
+        said = f"is of another client's brief, not of @{client.code}'s"
+        raise UsageFault(Fault("week", said, "find a week on that client's own page"))
 
 
 def _chosen(document: Mapping[str, Any], part: str, rank: str) -> Mapping[str, Any]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping
 from typing import Any
 
@@ -10,12 +9,13 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.book.clients import without_health
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
+from setwright.solver.desk.searches.figures import figures_of
 from setwright.solver.desk.searches.task import Telling
-from setwright.solver.evaluation.finding import UNITS
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
+from setwright.solver.search.stopping import check_not_stopped
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.clash import clash_document
@@ -36,6 +36,7 @@ def find_week(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telli
         case Clash() as clash:
             return _without_health(clash_document(clash, relaxations_of(clash)))
         case OutOfTime() as end:
+            check_not_stopped(end.ended_by)
             said = f"no week was found ({end.ended_by})"
             raise SetwrightError(Fault("search", said, "a wider brief, or a thorough search, may find one"))
 
@@ -55,9 +56,7 @@ class _Watch:
     def __call__(self, progress: Progress) -> None:
         if not self._telling.due() or progress.best is None:
             return
-        gap = (progress.bound - progress.score) / UNITS
         self._telling.progress(
-            index=round(progress.best.stimulus, 1),
-            gap=round(max(0.0, gap), 2) if math.isfinite(gap) else None,
+            **figures_of(progress, progress.best),
             document=changed_week_document({}, self._parsed, progress.best, swaps={}),
         )

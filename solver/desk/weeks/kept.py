@@ -15,7 +15,8 @@ from setwright.solver.book.clients import client_of
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.pages import page
 from setwright.solver.desk.weeks.dates import date_said
-from setwright.solver.records.week_at_hand import WeekAtHand, monday_of, week_at_hand
+from setwright.solver.log.mondays import monday_of
+from setwright.solver.records.week_at_hand import WeekAtHand, week_at_hand
 from setwright.solver.records.weeks_planned import weeks_document, weeks_planned
 from setwright.solver.sheets.charts.drawing import ChartStyle
 from setwright.solver.sheets.charts.time_use import time_chart

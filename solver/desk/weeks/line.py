@@ -15,7 +15,8 @@ from setwright.solver.book.planned import keep_week
 from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
-from setwright.solver.desk.pages import fault_part, go_to, page, wants_json
+from setwright.solver.desk.pages import go_to, page, wants_json
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.weeks.kept import monday_in, shown, week_document_of, week_of
 from setwright.solver.records.week_at_hand import WeekAtHand
 from setwright.solver.rulebook import RULES
@@ -102,7 +103,7 @@ def _focused(asked: CoachEdit) -> str:
 def _refusal(request: Request, fields: Fields, asked: CoachEdit, error: SetwrightError) -> Response:
     """Every rule that a change would break, and the way to have the sets solved anew around it."""
     fragment = request.headers.get("hx-request") is not None
-    document = {"faults": [fault_part(fault) for fault in error.faults], "said": asked.said}
+    document = {"faults": [told_of(fault) for fault in error.faults], "said": asked.said}
     template = "weeks/refused_part.html" if fragment else "weeks/refused.html"
     more = {"fields": fields, "code": request.path_params["code"], "monday": monday_in(request)}
     return page(request, template, document, 422, can_settle=bool(asked.kept), **more)

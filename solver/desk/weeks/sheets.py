@@ -13,7 +13,9 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.pages import fault_part, page
+from setwright.solver.desk.forms import whole_said
+from setwright.solver.desk.pages import page
+from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.desk.weeks.kept import monday_in, week_of
 from setwright.solver.records.letterhead import NAME, coach_beside
@@ -21,20 +23,10 @@ from setwright.solver.sheets.formats import FORMATS, file_name, written
 from setwright.solver.sheets.handout.coach import Coach, overlaid
 from setwright.solver.sheets.handout.handout import handout_of, private_document
 from setwright.solver.sheets.handout.values import Handout
+from setwright.solver.uses.blocks.ask import MOST_WEEKS
 
 SCHEMA: Final = "setwright.sheets/1"
 PAPERS: Final = ("a4", "letter")
-TYPES: Final[Mapping[str, str]] = MappingProxyType(
-    {
-        "pdf": "application/pdf",
-        "xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-        "ics": "text/calendar; charset=utf-8",
-        "html": "text/html; charset=utf-8",
-        "csv": "text/csv; charset=utf-8",
-        "md": "text/markdown; charset=utf-8",
-        "json": "application/json",
-    }
-)
 NAMES: Final[Mapping[str, str]] = MappingProxyType(
     {
         "pdf": "card to print",
@@ -80,7 +72,7 @@ def show(request: Request) -> Response:
     except UsageFault:
         raise
     except SetwrightError as error:
-        document["faults"] = [fault_part(fault) for fault in error.faults]
+        document["faults"] = [told_of(fault) for fault in error.faults]
     more = {"code": request.path_params["code"], "monday": monday_in(request), "papers": PAPERS, "coach_file": NAME}
     return page(request, "weeks/sheets.html", document, **more)
 
@@ -88,7 +80,7 @@ def show(request: Request) -> Response:
 def show_page(request: Request) -> Response:
     """The page that the client is handed, under its own policy."""
     data = written("html", _handout(request, _asked(request)))
-    return Response(data, headers={"Content-Security-Policy": OWN_POLICY}, media_type=TYPES["html"])
+    return Response(data, headers={"Content-Security-Policy": OWN_POLICY}, media_type=FORMATS["html"].media)
 
 
 def download(request: Request) -> Response:
@@ -100,7 +92,7 @@ def download(request: Request) -> Response:
     headers = {"Content-Disposition": f'attachment; filename="{file_name(name, handout)}"'}
     if name == "html":
         headers["Content-Security-Policy"] = OWN_POLICY
-    return Response(written(name, handout), headers=headers, media_type=TYPES[name])
+    return Response(written(name, handout), headers=headers, media_type=FORMATS[name].media)
 
 
 def _asked(request: Request) -> Asked:
@@ -110,8 +102,11 @@ def _asked(request: Request) -> Asked:
     paper, weeks = query.get("paper") or None, query.get("weeks") or None
     if paper is not None and paper not in PAPERS:
         faults.append(Fault("paper", f"got {paper!r}, expected {' or '.join(PAPERS)}"))
-    if weeks is not None and not (weeks.isascii() and weeks.isdigit() and 1 <= int(weeks[:3]) <= 52):
-        faults.append(Fault("weeks", f"got {weeks!r}, expected a whole number from 1 to 52"))
+    count = None
+    try:
+        count = None if weeks is None else whole_said(weeks, "weeks", (1, MOST_WEEKS))
+    except UsageFault as error:
+        faults += error.faults
     try:
         start = date_said(query["start"], "start") if query.get("start") else monday_in(request)
     except UsageFault as error:
@@ -119,7 +114,7 @@ def _asked(request: Request) -> Asked:
     if faults:
         raise UsageFault(faults)
     coach = coach_beside(desk.place, desk.catalogue)
-    options = {"start": start, "paper": paper, "weeks": None if weeks is None else int(weeks)}
+    options = {"start": start, "paper": paper, "weeks": count}
     return Asked(start, overlaid(coach, options))
 
 

@@ -9,9 +9,8 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.brief.lifts.named import exercise_named
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.forms import Fields, effort_said, whole_said
 from setwright.solver.desk.pages import go_to, page
-from setwright.solver.desk.weeks.find import effort_said
 from setwright.solver.desk.weeks.kept import monday_in, week_of
 from setwright.solver.records.efforts import limits_of
 from setwright.solver.records.week_at_hand import WeekAtHand
@@ -54,13 +53,11 @@ def ask(request: Request, fields: Fields) -> Response:
 def others(request: Request, fields: Fields) -> Response:
     """Begin the search for other weeks that are nearly as good."""
     desk = desk_of(request)
-    count, effort = fields.get("count") or "3", effort_said(fields)
-    if not (count.isascii() and count.isdigit() and 1 <= int(count[:3]) <= MOST_OTHERS):
-        raise UsageFault(Fault("count", f"got {count!r}, expected a whole number from 1 to {MOST_OTHERS}"))
+    effort, count = effort_said(fields), whole_said(fields.get("count", ""), "count", (1, MOST_OTHERS), 3)
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         raw = brief_of(book, client)
-    task = desk.task("others", brief=raw, count=int(count), search=effort)
+    task = desk.task("others", brief=raw, count=count, search=effort)
     return go_to(request, f"/searches/{desk.crew.ask(client.code, task).id}")
 
 
@@ -70,5 +67,5 @@ def _check(question: str, value: str, week: WeekAtHand, desk: Desk) -> None:
         line_at(week.audit.evaluated, value)
     if question == "with":
         exercise_named(value, desk.catalogue)
-    if question == "minutes" and not (value.isascii() and value.isdigit() and 1 <= int(value[:4]) <= MOST_MINUTES):
-        raise UsageFault(Fault("minutes", f"got {value!r}, expected a whole number from 1 to {MOST_MINUTES}"))
+    if question == "minutes":
+        whole_said(value, "minutes", (1, MOST_MINUTES))

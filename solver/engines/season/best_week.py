@@ -8,8 +8,9 @@ from ortools.sat.python import cp_model
 
 from setwright.solver.engines.cpsat import solver_of
 from setwright.solver.engines.season.problem import Room, SeasonProblem, WeekPlan
-from setwright.solver.engines.season.stopped_run import Stopped, run, unstopped
+from setwright.solver.engines.season.stopped_run import run
 from setwright.solver.engines.season.week_program import WeekProgram
+from setwright.solver.engines.stopped import Stopped, unstopped
 
 WEEK_WORK = 0.2
 """Deterministic time of one week, about a second each on a usual core."""

@@ -16,7 +16,8 @@ from ortools.sat.python import cp_model
 from setwright.solver.engines.cpsat import solver_of
 from setwright.solver.engines.season.best_week import WALL_SECONDS
 from setwright.solver.engines.season.problem import SeasonProblem
-from setwright.solver.engines.season.stopped_run import Stopped, run, unstopped
+from setwright.solver.engines.season.stopped_run import run
+from setwright.solver.engines.stopped import Stopped, unstopped
 
 Pattern = tuple[int, ...]
 """The places of the muscles that a block specialises, rising."""

@@ -17,9 +17,9 @@ from setwright.solver.engines.season.problem import (
     SeasonSolution,
     WeekPlan,
 )
-from setwright.solver.engines.season.stopped_run import Stopped, StoppedRun, unstopped
 from setwright.solver.engines.season.week_bound import week_bounds
 from setwright.solver.engines.season.week_program import worth_of
+from setwright.solver.engines.stopped import Stopped, StoppedRun, unstopped
 
 ROUNDS = 3
 """How often the blocks are chosen anew, once the weeks of the last choice are solved."""

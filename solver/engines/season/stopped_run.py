@@ -3,30 +3,14 @@
 from __future__ import annotations
 
 import threading
-from collections.abc import Callable
 from typing import Any, Final
 
 from ortools.sat.python import cp_model
 
+from setwright.solver.engines.stopped import Stopped, check
+
 PAUSE: Final = 0.05
 """Seconds between two looks at whether the user has stopped it."""
-Stopped = Callable[[], bool]
-"""Whether the user has stopped the search."""
-
-
-class StoppedRun(Exception):
-    """The user stopped the search before it had anything."""
-
-
-def unstopped() -> bool:
-    """No user to stop anything."""
-    return False
-
-
-def check(stopped: Stopped) -> None:
-    """Raise StoppedRun once the user has stopped the search."""
-    if stopped():
-        raise StoppedRun
 
 
 def run(solver: cp_model.CpSolver, model: cp_model.CpModel, stopped: Stopped) -> Any:

@@ -11,8 +11,8 @@ import numpy as np
 
 from setwright.solver.engines.highs_model import give_rows, silent_solver
 from setwright.solver.engines.season.problem import Room, SeasonProblem
-from setwright.solver.engines.season.stopped_run import Stopped, check, unstopped
 from setwright.solver.engines.season.week_program import WeekProgram
+from setwright.solver.engines.stopped import Stopped, check, unstopped
 
 SAFETY = 1e-6
 """Relative slack for HiGHS's floating bound."""

@@ -9,6 +9,7 @@ from datetime import date, datetime
 from typing import TYPE_CHECKING
 
 from setwright.catalogue.faults import Fault
+from setwright.solver.brief.defaults import MOST_SETS
 from setwright.solver.sheets.document.progress.log_model import MOST_LETTERS
 from setwright.solver.sheets.xlsx import log_keys
 
@@ -16,7 +17,7 @@ if TYPE_CHECKING:
     from openpyxl.cell.cell import Cell
     from openpyxl.worksheet.worksheet import Worksheet
 
-MOST_ROWS, MOST_COLUMNS, MOST_SETS = 200, 80, 20
+MOST_ROWS, MOST_COLUMNS = 200, 80
 """What is looked at in a sheet: a card is far smaller."""
 
 

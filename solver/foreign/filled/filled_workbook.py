@@ -46,7 +46,7 @@ def read_workbook(data: bytes, where: str = "week.xlsx") -> Done:
     sessions = [session for session in found if session is not None]
     if not sessions:
         said = "holds no sheet of a session"
-        raise UsageFault(Fault(where, said, "name a workbook written by `setwright sheet --as xlsx`"))
+        raise UsageFault(Fault(where, said, "name a workbook that setwright wrote as a week's sheet"))
     numbers = [session.number for session in sessions]
     twice = sorted({number for number in numbers if numbers.count(number) > 1})
     faults += [Fault(where, f"session {number} stands on two sheets", "keep one of them") for number in twice]

@@ -6,7 +6,7 @@ import io
 import zipfile
 from typing import Any, Final
 
-from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.catalogue.faults import Fault, SetwrightError, UsageFault, not_installed
 
 MOST_BYTES: Final = 5_000_000
 MOST_UNPACKED: Final = 50_000_000
@@ -26,8 +26,7 @@ def opened_workbook(
     try:
         from openpyxl import load_workbook
     except ModuleNotFoundError:
-        said = "cannot be read: openpyxl is not installed"
-        raise SetwrightError(Fault(where, said, "pip install 'setwright[xlsx]'")) from None
+        raise SetwrightError(not_installed(where, "openpyxl", "xlsx")) from None
     try:
         return load_workbook(io.BytesIO(data), data_only=values, keep_links=False, read_only=row_by_row)
     except Exception as error:  # whatever a broken package makes the library raise is one fault

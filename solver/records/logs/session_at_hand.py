@@ -12,9 +12,10 @@ from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.records.kept_blocks import blocks_of, week_on
-from setwright.solver.records.week_at_hand import as_it_stands, monday_of, week_at_hand
+from setwright.solver.records.week_at_hand import as_it_stands, week_at_hand
 from setwright.solver.uses.log.planned_day import planned_day, weekdays_of
 from setwright.solver.uses.progress.in_block import block_targets, kits_of
 from setwright.solver.uses.progress.next_targets import NextTarget, next_targets

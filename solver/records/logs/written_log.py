@@ -13,6 +13,7 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import Kept, log_sessions, session_at
 from setwright.solver.foreign.log.log_file import LogFile, read_log
 from setwright.solver.log.values import LoggedSession
+from setwright.solver.sheets.common.words import counted
 
 
 def write_on(book: Book, client: Client, session: LoggedSession, anew: bool) -> Kept:
@@ -44,7 +45,7 @@ def kept_words(code: str, kept: Kept) -> str:
     """How many sessions were written down, were there already, and took the place of others."""
     more = [f"{kept.there_already} there already"] if kept.there_already else []
     more += [f"{kept.replaced} in the place of what stood there, which is kept"] if kept.replaced else []
-    count = f"{kept.written} session{'' if kept.written == 1 else 's'}"
+    count = counted(kept.written, "session")
     return f"written down for @{code}: {', '.join((count, *more))}"
 
 

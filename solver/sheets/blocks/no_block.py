@@ -12,7 +12,7 @@ def no_block_fault(found: NoBlock) -> Fault:
     where = "brief" if found.number is None else f"week {found.number}"
     if isinstance(found.end, Clash):
         rules = ", ".join(dict.fromkeys(member.rule for member in found.end.conflicts))
-        alone = "a search for one week names what clashes (`setwright week`)"
+        alone = "a search for one week names what clashes"
         remedy = alone if found.number is None else "give it more time or other kit"
         return Fault(where, f"no week is possible ({rules})", remedy)
-    return Fault(where, f"no week was found ({found.end.ended_by})", "try a thorough search (--search thorough)")
+    return Fault(where, f"no week was found ({found.end.ended_by})", "try a thorough search")

@@ -22,5 +22,5 @@ class ExerciseNames:
     def unknown(self, text: str) -> str:
         """What stands for a name that the catalogue has not; here nothing does: raises PydanticCustomError."""
         near = self.lexicon.nearest(text, ("exercise",))
-        remedy = f"did you mean {near!r}?" if near else "`setwright exercises` lists them all"
+        remedy = f"did you mean {near!r}?" if near else "write a name of the list of exercises"
         raise refusal(f"{text!r} is not in the catalogue, expected an exercise", remedy)

@@ -32,20 +32,20 @@ def parse_json(data: bytes, where: str) -> Any:
     if len(data) > MOST_BYTES:
         raise UsageFault(Fault(where, "is larger than 4 MB, expected one week", "name the file of one week"))
     if not data.strip():
-        raise UsageFault(Fault(where, "is empty", "write a week with `setwright week ... --json -o week.json`"))
+        raise UsageFault(Fault(where, "is empty", "name a week that setwright wrote as JSON"))
     try:
         return json.loads(data.decode("utf-8-sig"))
     except UnicodeDecodeError:
         raise UsageFault(Fault(where, "is not UTF-8 text", "name a week written as JSON")) from None
     except (ValueError, RecursionError) as error:  # ValueError also of a number with more digits than Python reads
-        raise UsageFault(Fault(where, f"is not JSON: {error}", "name a week written with --json")) from None
+        raise UsageFault(Fault(where, f"is not JSON: {error}", "name a week that setwright wrote as JSON")) from None
 
 
 def refuse_unwritable(document: Any, where: str) -> None:
     """Raise UsageFault for values that could be read but not be written again, with each one's path."""
     faults = []
     for path, said in _unwritable(document, ()):
-        faults.append(Fault(f"{where}: {path_of(path)}", said, "name a week written with --json"))
+        faults.append(Fault(f"{where}: {path_of(path)}", said, "name a week that setwright wrote as JSON"))
         if len(faults) == MOST_FAULTS:
             break
     if faults:

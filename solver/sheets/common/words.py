@@ -21,8 +21,6 @@ BREATH = 3
 """Seconds of one slow breath, by which holds and carries are counted (convention)."""
 TIDY = 5
 """Seconds to which a hold is rounded, so that a clock on the wall will do."""
-SHORTEST_WARM_UP = 30
-"""Seconds below which a general warm-up is not worth its line (convention)."""
 
 
 def clock(seconds: int) -> str:
@@ -30,11 +28,14 @@ def clock(seconds: int) -> str:
     return f"{seconds // 60}:{seconds % 60:02d}"
 
 
-def warm_up_words(seconds: int) -> str:
-    """A session's general warm-up; one that is too short to be any is left to the first lift's lighter sets."""
-    if seconds < SHORTEST_WARM_UP:
-        return "the first lift's own lighter sets"
-    return f"{clock(seconds)} easy whole-body movement"
+def warm_up_words(seconds: int, shortest: int, ramp_up_follows: bool) -> str:
+    """A session's general warm-up; one under `shortest` is left to the first lift: to its ramp-up sets, if it has any.
+
+    Without them the first lift begins with easy repetitions (common practice, no source).
+    """
+    if seconds >= shortest:
+        return f"{clock(seconds)} easy whole-body movement"
+    return "the first lift's own lighter sets" if ramp_up_follows else "a few easy repetitions of the first lift"
 
 
 def whole_minutes(seconds: int) -> int:
@@ -44,7 +45,12 @@ def whole_minutes(seconds: int) -> int:
 
 def day_name(day: ResolvedDay) -> str:
     """A day's name in full."""
-    return weekday_name(day.weekday) if day.weekday else f"Session {day.index + 1}"
+    return session_name(day.weekday, day.index)
+
+
+def session_name(weekday: str | None, index: int) -> str:
+    """Monday, or Session 1 where the days may be in any order."""
+    return weekday_name(weekday) if weekday else f"Session {index + 1}"
 
 
 def weekday_name(weekday: str) -> str:
@@ -57,9 +63,9 @@ def span(low: float, high: float, between: str = "-") -> str:
     return f"{low:g}" if low == high else f"{low:g}{between}{high:g}"
 
 
-def sets_by_reps(entry: Entry, exercise: Exercise) -> str:
+def dose(sets: int, reps: tuple[int, int], exercise: Exercise) -> str:
     """3 x 8-12, or 3 x 30-45 s of a hold."""
-    return f"{entry.sets} x {one_set(entry.reps, exercise)}"
+    return f"{sets} x {one_set(reps, exercise)}"
 
 
 def one_set(reps: tuple[int, int], exercise: Exercise) -> str:

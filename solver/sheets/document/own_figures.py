@@ -17,7 +17,7 @@ BY_WHAT_ELSE_IS_OPEN = ("close-press", "stand-in")
 """Rules that close an exercise while a better one is open: a caution that closes the better one opens it again, so that
 they decide nothing where a document leaves its cautions out."""
 STALE = (
-    "plan it again, or name the catalogue file it was planned with (--catalogue): "
+    "plan it again, or name the catalogue file it was planned with: "
     "a week changed by hand, or made by another version, would print what is not its own"
 )
 
@@ -30,7 +30,7 @@ def foreign_figures(document: WeekDocument, evaluated: EvaluatedWeek, where: str
 def _index_faults(document: WeekDocument, evaluated: EvaluatedWeek, where: str) -> Iterator[Fault]:
     place = f"{where}: stimulus"
     if "stimulus" not in document.model_fields_set:
-        yield Fault(place, "is missing, expected the week index", "name a week written with --json")
+        yield Fault(place, "is missing, expected the week index", "name a week that setwright wrote as JSON")
     elif abs(document.stimulus - evaluated.stimulus) > NEAR:
         yield Fault(place, f"says {document.stimulus:.2f}, the entries have {evaluated.stimulus:.2f}", STALE)
 

@@ -20,7 +20,7 @@ from setwright.solver.sheets.common.exercise_names import ExerciseNames
 from setwright.solver.sheets.common.json_values import refuse_unwritable
 from setwright.solver.sheets.document.week_model import SCHEMA, WeekDocument
 
-WRITE_ONE = "name a week written with --json"
+WRITE_ONE = "name a week that setwright wrote as JSON"
 
 
 @dataclass(frozen=True)
@@ -44,7 +44,7 @@ def read_document(
     """A week's document with its brief, or held against `asked`; raises UsageFault with every fault found."""
     if not isinstance(document, Mapping):
         said = f"is {shown(document)}, expected one week as an object"
-        raise UsageFault(Fault(where, said, "use --json to write one"))
+        raise UsageFault(Fault(where, said, WRITE_ONE))
     if document.get("schema") != SCHEMA:
         said = f"got {shown(document.get('schema'))}, expected {SCHEMA!r}"
         raise UsageFault(Fault(f"{where}: schema", said, WRITE_ONE))

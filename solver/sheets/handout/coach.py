@@ -86,7 +86,7 @@ def overlaid(coach: Coach, options: Mapping[str, Any]) -> Coach:
         found = Coach.model_validate(asked)
     except ValidationError as error:
         faults = model_faults(error, Coach, asked, form="toml")
-        raise UsageFault([Fault(f"--{fault.where}", fault.said, fault.remedy) for fault in faults]) from None
+        raise UsageFault([fault.at(f"--{fault.where}") for fault in faults]) from None
     return coach.model_copy(update={name: getattr(found, name) for name in asked})
 
 

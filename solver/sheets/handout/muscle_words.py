@@ -8,7 +8,7 @@ from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.evaluation.uncertainty import intervals
-from setwright.solver.sheets.common.words import listed
+from setwright.solver.sheets.common.words import counted, listed
 from setwright.solver.sheets.handout.coach import Coach
 from setwright.solver.sheets.handout.values import MuscleRow
 
@@ -61,4 +61,4 @@ def asked_words(brief: Brief) -> str:
     """3 days x 40 min, or the minutes of each day."""
     minutes = [day.minutes for day in brief.days]
     each = f"{minutes[0]}" if len(set(minutes)) == 1 else ", ".join(map(str, minutes))
-    return f"{len(minutes)} day{'s' if len(minutes) > 1 else ''} x {each} min"
+    return f"{counted(len(minutes), 'day')} x {each} min"

@@ -7,7 +7,7 @@ from types import MappingProxyType
 from typing import Final
 
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
-from setwright.solver.sheets.common.words import listed, whole_minutes
+from setwright.solver.sheets.common.words import counted, listed, whole_minutes
 
 MOST_NAMED: Final = 4
 
@@ -98,7 +98,7 @@ def _first_reason(evaluated: EvaluatedWeek, names: Mapping[str, str]) -> str:
 def _dose(evaluated: EvaluatedWeek, muscle: str) -> str:
     """10 weekly sets on 3 days."""
     days = evaluated.direct_days(muscle)
-    on = f" on {days} day{'s' if days != 1 else ''}" if days else ", as a helper in other lifts"
+    on = f" on {counted(days, 'day')}" if days else ", as a helper in other lifts"
     return f"with {_sets_of(evaluated, muscle)} weekly sets{on}"
 
 

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
-from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups
+from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups, warm_up_said
 from setwright.solver.sheets.common.sanitise import one_line, web_link
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import (
@@ -17,7 +17,6 @@ from setwright.solver.sheets.common.words import (
     listed,
     note,
     one_set,
-    warm_up_words,
     whole_minutes,
 )
 from setwright.solver.sheets.document.card_labels import LineLabel, line_labels
@@ -39,7 +38,7 @@ def session_of(evaluated: EvaluatedWeek, day: ResolvedDay, coach: Coach, said: W
         given=day.minutes,
         seconds=seconds if busy else 0,
         place=place_words(evaluated.resolved, day.index),
-        warm_up=warm_up_words(evaluated.warm_up(day.index)) if busy else "",
+        warm_up=warm_up_said(evaluated, day.index) if busy else "",
         lines=_card_lines(evaluated, day.index, coach, said),
         seconds_by_kind=tuple(kinds.items()),
     )

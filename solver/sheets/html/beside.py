@@ -18,7 +18,7 @@ from setwright.solver.sheets.html.page import Plots
 
 CURVE: Final = "setwright.curve/1"
 COMPARE: Final = "setwright.compare/1"
-WRITE_ONE: Final = "write one with `setwright curve` or `compare` and --json"
+WRITE_ONE: Final = "name a curve or a comparison that setwright wrote as JSON"
 
 
 class CurveRow(Part):

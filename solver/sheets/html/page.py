@@ -13,6 +13,7 @@ from setwright.solver.sheets.charts.client_words import chart_words
 from setwright.solver.sheets.charts.drawing import UNFIT, ChartStyle, number
 from setwright.solver.sheets.common.caution import SCREENING
 from setwright.solver.sheets.html.exercise_plan import embedded, schema_org_plan
+from setwright.solver.sheets.html.templates import templates_in
 
 if TYPE_CHECKING:
     from jinja2 import Environment
@@ -69,12 +70,9 @@ def html_bytes(handout: Handout, plots: Plots | None = None) -> bytes:
 
 
 def _environment() -> Environment:
-    """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    house = Environment(autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA))
+    """The templates of the page with what they alone use."""
+    house = templates_in(DATA, trimmed=False)
     house.filters |= {"openable": openable, "sentence": _sentence, "capitalised": _capitalised, "unbroken": _unbroken}
-    house.globals["number"] = number
     return house
 
 

@@ -13,6 +13,7 @@ from setwright.solver.brief.defaults import SPREAD
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief, DayAsk
+from setwright.solver.sheets.common.words import counted
 from setwright.solver.sheets.plain.phrase_clauses import clauses_of
 from setwright.solver.sheets.plain.phrase_names import place_words
 
@@ -99,7 +100,7 @@ def _day_clauses(brief: Brief, catalogue: Catalogue, named: bool) -> Iterator[st
 
 
 def _counted(days: list[DayAsk]) -> str:
-    count = f"{len(days)} day{'s' if len(days) != 1 else ''} {_theme(days[0])}".rstrip()
+    count = f"{counted(len(days), 'day')} {_theme(days[0])}".rstrip()
     return f"{count} x {days[0].minutes} min"
 
 

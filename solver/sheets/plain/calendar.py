@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Final
 from uuid import UUID, uuid5
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.sheets.common.sanitise import isolated
 from setwright.solver.sheets.handout.dates import first_day, free, moments
 from setwright.solver.sheets.handout.values import CardLine, Handout, Session
@@ -29,7 +30,11 @@ def ics_bytes(handout: Handout) -> bytes:
 
     start = handout.start
     if start is None:
-        raise UsageFault(Fault("--start", "is missing, ics cannot be dated", "add --start YYYY-MM-DD"))
+        raise UsageFault(
+            Fault(
+                "start", "is missing, ics cannot be dated", "add --start YYYY-MM-DD", "say on which day the week starts"
+            )
+        )
     found = Calendar()
     found.add("prodid", MAKER)
     found.add("version", "2.0")
@@ -74,7 +79,7 @@ def _event(session: Session, handout: Handout, start: date) -> Event:
 def _uid(session: Session, handout: Handout, start: date) -> str:
     """An event's name: the same while client, calendar week of the first session and place in the week are."""
     first = min(first_day(other, handout, start) for other in handout.sessions)
-    monday = first - timedelta(days=first.weekday())
+    monday = monday_of(first)
     return str(uuid5(NAMESPACE, f"{handout.client}\n{monday.isoformat()}\n{session.number}"))
 
 

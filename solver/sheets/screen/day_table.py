@@ -5,16 +5,15 @@ from __future__ import annotations
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.sheets.common.grid import grid
 from setwright.solver.sheets.common.labels import LABELS
-from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups
+from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups, warm_up_said
 from setwright.solver.sheets.common.loads.said_loads import SaidLoads, said_loads
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind
 from setwright.solver.sheets.common.words import (
     clock,
     day_name,
+    dose,
     listed,
     note,
-    sets_by_reps,
-    warm_up_words,
     whole_minutes,
     wrapped,
 )
@@ -54,7 +53,7 @@ def _rows(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: int) -> l
     for label, line in zip(line_labels(evaluated, day), evaluated.on[day], strict=True):
         # The first of a pair is followed by its partner at once; the rest comes after both.
         rest = "0:00" if label.paired and label.place == 1 else clock(line.entry.rest)
-        doing = sets_by_reps(line.entry, line.exercise)
+        doing = dose(line.entry.sets, line.entry.reps, line.exercise)
         said = loads.get((day, line.place))
         load = [said.load if said else ""] if loads else []
         more = [*load, note(line.entry, line.exercise)]
@@ -72,7 +71,7 @@ def _warm_up_lines(evaluated: EvaluatedWeek, day: int, loads: SaidLoads, width: 
     """The general warm-up, then each lift's ramp-up sets."""
     done, planned = evaluated.warm_up(day), evaluated.resolved.days[day].warm_up
     cut = f" (cut from {clock(planned)} to fit the day)" if done < planned else ""
-    lines = [f"Warm-up: {warm_up_words(done)}{cut}"]
+    lines = [f"Warm-up: {warm_up_said(evaluated, day)}{cut}"]
     for place, sets in ramp_ups(evaluated, day).items():
         exercise = evaluated.on[day][place].exercise
         said = loads.get((day, place))

@@ -8,7 +8,7 @@ from setwright.solver.evaluation.uncertainty import week_interval
 from setwright.solver.sheets.common.time_breakdown import session_minutes
 from setwright.solver.sheets.common.words import wrapped
 from setwright.solver.sheets.document.solved_week import UNPROVEN
-from setwright.solver.uses.explain.certainty import LONG_REST, most_that_pairs_cost, rests_kept
+from setwright.solver.uses.explain.certainty import most_that_pairs_cost, rests_kept
 
 if TYPE_CHECKING:
     from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
@@ -50,8 +50,9 @@ def _rests_words(evaluated: EvaluatedWeek) -> str:
     if kept is None:
         return ""
     low, high = (f"{100 * end:.0f}" for end in kept.interval)
+    full = evaluated.resolved.catalogue.defaults.full_rest
     return (
-        f"The same sets one after another with rests of {LONG_REST // 60} minutes would take {kept.seconds // 60} "
+        f"The same sets one after another with rests of {full // 60} minutes would take {kept.seconds // 60} "
         f"minutes a week; as planned they keep {100 * kept.share:.0f} % of that growth (interval {low} to {high} %)."
     )
 

@@ -7,8 +7,10 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from setwright.catalogue.version import own_version
-from setwright.solver.sheets.charts.drawing import UNFIT, number
+from setwright.solver.sheets.charts.drawing import UNFIT
 from setwright.solver.sheets.common.caution import CAUTION
+from setwright.solver.sheets.common.words import counted
+from setwright.solver.sheets.html.templates import templates_in
 from setwright.solver.sheets.screen.muscle_table import WHAT_INDEX_IS
 
 if TYPE_CHECKING:
@@ -16,7 +18,6 @@ if TYPE_CHECKING:
     from markupsafe import Markup
 
 DATA: Final = Path(__file__).parents[1] / "data"
-NAMES: Final[Mapping[str, tuple[str, str]]] = {"days": ("day", "days"), "minutes": ("min", "min")}
 Link = Callable[[Mapping[str, Any]], str]
 """From a field of the document to the address of its week's page; empty where there is none."""
 Sheets = Callable[[Mapping[str, Any]], Sequence[tuple[str, str]]]
@@ -52,13 +53,9 @@ def grid_css() -> str:
 
 
 def _environment() -> Environment:
-    """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
-    from jinja2 import Environment, FileSystemLoader, StrictUndefined
-
-    house = Environment(
-        autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
-    )
-    house.globals |= {"number": number, "down_words": _down_words, "scale_of": _scale_of}
+    """The templates of the page with what they alone use."""
+    house = templates_in(DATA)
+    house.globals |= {"down_words": _down_words, "scale_of": _scale_of}
     house.filters |= {"signed": lambda value: f"{value:+.1f}", "points": lambda value: f"{value:.1f}"}
     return house
 
@@ -74,4 +71,4 @@ def _down_words(label: str) -> str:
     """A label of days as a row's head: 1 day, 3 days, and weekdays as they are."""
     if not label.isdecimal():
         return label
-    return f"{label} {NAMES['days'][label != '1']}"
+    return counted(int(label), "day")

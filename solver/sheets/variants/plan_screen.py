@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from typing import Any
 
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import page_width, wrapped
+from setwright.solver.sheets.common.words import counted, page_width, wrapped
 from setwright.solver.uses.variants.matrix import VariantMatrix
 
 SCHEMA = "setwright.variants-plan/1"
@@ -40,9 +40,9 @@ def plan_text(matrix: VariantMatrix, search: str, workers: int, seconds: float, 
     width = page_width(width)
     count, chains = len(matrix.variants), len(matrix.chains)
     title = f"{matrix.title}: " if matrix.title else ""
-    head = f"{title}{count} variant{'s' if count != 1 else ''} in {chains} chain{'s' if chains != 1 else ''}."
+    head = f"{title}{counted(count, 'variant')} in {counted(chains, 'chain')}."
     time = (
-        f"Expected time with --search {search} on {workers} worker{'s' if workers != 1 else ''}: about "
+        f"Expected time with --search {search} on {counted(workers, 'worker')}: about "
         f"{duration(seconds)}, by times measured on one machine; yours may take half or twice that."
     )
     rows = [

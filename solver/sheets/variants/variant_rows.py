@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from sys import intern
 from typing import Any
 
-from setwright.solver.sheets.common.words import listed, whole_minutes
+from setwright.solver.sheets.common.words import counted, listed, whole_minutes
 from setwright.solver.uses.variants.matrix import Variant, VariantMatrix
 from setwright.solver.uses.variants.result_store import ResultStore
 from setwright.solver.uses.variants.results import read_result
@@ -108,10 +108,10 @@ def counted_ends(rows: tuple[VariantRow, ...]) -> str:
     """How many of which end."""
     ends = [row.end for row in rows]
     words = {CLASH: "impossible"}
-    counted = [
+    by_end = [
         f"{ends.count(end)} {words.get(end, end)}" for end in dict.fromkeys(sorted(ends, key=lambda e: e != SOLVED))
     ]
-    return f"{len(rows)} variant{'s' if len(rows) != 1 else ''}, {listed(counted)}."
+    return f"{counted(len(rows), 'variant')}, {listed(by_end)}."
 
 
 def ended(row: VariantRow) -> str:

@@ -12,6 +12,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import LIMITS, WEEKDAY_NAMES
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.uses.blocks.ask import MOST_WEEKS, WEEK, BlockAsk, Sessions, Short, Span, Travel
 
 MOST_LIGHTER_EVERY = 26
@@ -71,7 +72,7 @@ def _of_dates(ask: BlockAsk) -> Iterator[Fault]:
             yield Fault(where, "has dates, but the block has no first day", "say when the block starts: a Monday")
         return
     if ask.starts.weekday() != 0:
-        monday = ask.starts - timedelta(days=ask.starts.weekday())
+        monday = monday_of(ask.starts)
         weekday = WEEKDAY_NAMES[ask.starts.weekday()].capitalize()
         got = f"{ask.starts.isoformat()} is a {weekday}"
         yield Fault("starts", f"{got}, expected a Monday", f"say {monday.isoformat()} or {(monday + WEEK).isoformat()}")
@@ -107,7 +108,7 @@ def _named(travel: Travel, catalogue: Catalogue, faults: list[Fault]) -> Travel:
     resolver = NameResolver(lexicon_of(catalogue), catalogue, None)
     said = travel.kit[0] if len(travel.kit) == 1 else list(travel.kit)
     found = resolver.resolve_brief({"equipment": said})["equipment"]
-    faults += [Fault(where, fault.said, fault.remedy) for fault in resolver.faults]
+    faults += [fault.at(where) for fault in resolver.faults]
     return replace(travel, kit=(found,) if isinstance(found, str) else tuple(found))
 
 
@@ -121,9 +122,7 @@ def _muscles(ask: BlockAsk, catalogue: Catalogue, faults: list[Fault]) -> tuple[
             if muscle in found:
                 faults.append(Fault(f"now {name}", f"is {muscle!r} a second time", "keep one of the two"))
             found[muscle] = sets
-    faults += [
-        Fault(f"now {fault.where.removeprefix('muscles.')}", fault.said, fault.remedy) for fault in resolver.faults
-    ]
+    faults += [fault.at(f"now {fault.where.removeprefix('muscles.')}") for fault in resolver.faults]
     parts = {
         muscle: sets
         for name, sets in found.items()

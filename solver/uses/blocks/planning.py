@@ -56,7 +56,7 @@ def _given(parsed: ParsedBrief, catalogue: Catalogue, base: Week) -> Audit:
     found = audit(resolve(parsed.brief, catalogue), base)
     if found.broken:
         rules = ", ".join(dict.fromkeys(finding.rule for finding in found.broken))
-        raise UsageFault(Fault("week", f"breaks {rules}", "`setwright audit` says where; mend it, or plan it anew"))
+        raise UsageFault(Fault("week", f"breaks {rules}", "mend what its audit names, or plan it anew"))
     return found
 
 

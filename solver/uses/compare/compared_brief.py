@@ -4,9 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from typing import Final
 
+from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Goal
+
+FEWEST_CASES: Final = 2
+MOST_CASES: Final = 12
+"""Weeks in one comparison: each is a search (convention)."""
 
 
 @dataclass(frozen=True)
@@ -33,6 +39,20 @@ def compared_briefs(briefs: Sequence[ParsedBrief], goals: Sequence[Goal]) -> tup
             brief = parsed.brief.model_copy(update={"goal": goal})
             found.append(ComparedBrief(f"{letter} {goal}".strip(), place, replace(parsed, brief=brief)))
     return tuple(found)
+
+
+def checked_cases(briefs: Sequence[ParsedBrief], goals: Sequence[Goal]) -> tuple[ComparedBrief, ...]:
+    """The same; raises UsageFault where there are too few weeks to compare, or more than anybody sets side by side."""
+    cases = compared_briefs(briefs, goals)
+    if not FEWEST_CASES <= len(cases) <= MOST_CASES:
+        raise UsageFault(
+            Fault(
+                "compare",
+                f"makes {len(cases)} weeks, expected {FEWEST_CASES} to {MOST_CASES}",
+                "name another number of briefs or of goals",
+            )
+        )
+    return cases
 
 
 def letter_of(place: int) -> str:

@@ -32,11 +32,17 @@ def line_swaps(audited: Audit, line: Line, most: int) -> tuple[Exercise, ...]:
     """
     named: list[Exercise] = []
     for kind in candidates(audited.evaluated, line):
-        exercises = [e for e in kind if not audited.evaluated.resolved.excluded_by(e, line.day)]
+        exercises = [e for e in kind if may_be_named(audited, line, e)]
         named += _best(audited, line, exercises, most - len(named))
         if len(named) >= most:
             break
     return tuple(named)
+
+
+def may_be_named(audited: Audit, line: Line, exercise: Exercise) -> bool:
+    """Whether the brief leaves an exercise open in a line's place: there is its kit, nobody forbids or dislikes it."""
+    resolved = audited.evaluated.resolved
+    return not resolved.excluded_by(exercise, line.day) and exercise.id not in resolved.brief.dislike
 
 
 @dataclass(frozen=True)

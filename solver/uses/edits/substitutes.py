@@ -8,9 +8,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.pairing.pairs import fits
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.rules.stand_in import available
-
-STAND_IN = ("stand-in",)
+from setwright.solver.rules.stand_in import ONLY_NAMED, available, closed_as_stand_in
 
 
 def candidates(evaluated: EvaluatedWeek, line: Line) -> tuple[list[Exercise], list[Exercise]]:
@@ -45,11 +43,11 @@ def candidates(evaluated: EvaluatedWeek, line: Line) -> tuple[list[Exercise], li
 
 def _next_best(resolved: ResolvedBrief, exercise: Exercise, line: Line, here: set[str]) -> bool:
     """Whether a stand-in is closed only because better ones of its slot stand that day, the line's own among them."""
-    if resolved.excluded_by(exercise, line.day) != STAND_IN or exercise.slot.id != line.exercise.slot.id:
+    if not closed_as_stand_in(resolved, exercise, line.day) or exercise.slot.id != line.exercise.slot.id:
         return False
     rank = resolved.rank(exercise, line.day)
     better = (e for e in resolved.catalogue.exercises.values() if e.slot == exercise.slot)
-    return rank < 5 and all(
+    return rank < ONLY_NAMED and all(
         e.id in here or resolved.rank(e, line.day) >= rank or not available(resolved, e, line.day) for e in better
     )
 

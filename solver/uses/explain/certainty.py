@@ -9,9 +9,6 @@ from setwright.solver.evaluation.pairing.partner_effect import PAIR_LOSSES
 from setwright.solver.evaluation.uncertainty import share_interval, week_draws
 from setwright.solver.evaluation.week import Week
 
-LONG_REST = 180
-"""Seconds after which a further minute is worth next to nothing on the curve of rest."""
-
 
 @dataclass(frozen=True)
 class RestsKept:
@@ -27,7 +24,7 @@ class RestsKept:
 
 def rests_kept(evaluated: EvaluatedWeek) -> RestsKept | None:
     """The share kept; None where nothing is trained or every rest is as long already."""
-    rested = EvaluatedWeek(evaluated.resolved, _rested(evaluated.week))
+    rested = EvaluatedWeek(evaluated.resolved, _rested(evaluated))
     if rested.week == evaluated.week or not rested.stimulus:
         return None
     share = evaluated.stimulus / rested.stimulus
@@ -45,11 +42,12 @@ def most_that_pairs_cost(evaluated: EvaluatedWeek) -> float:
     return float((week_draws(evaluated, as_planned) - week_draws(evaluated, as_planned | worst))[0])
 
 
-def _rested(week: Week) -> Week:
-    """The same sets with long rests, none in pairs."""
+def _rested(evaluated: EvaluatedWeek) -> Week:
+    """The same sets with full rests, none in pairs."""
+    full = evaluated.resolved.catalogue.defaults.full_rest
     return Week(
         tuple(
-            tuple(replace(entry, rest=max(entry.rest, LONG_REST), partner=None) for entry in entries)
-            for entries in week.days
+            tuple(replace(entry, rest=max(entry.rest, full), partner=None) for entry in entries)
+            for entries in evaluated.week.days
         )
     )

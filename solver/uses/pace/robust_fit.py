@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import numpy as np
 
-from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.faults import UsageFault, not_installed
 
 if TYPE_CHECKING:
     from numpy.typing import NDArray
@@ -96,9 +96,7 @@ def _fitted(
     try:
         from scipy.optimize import least_squares
     except ImportError:
-        raise UsageFault(
-            Fault("pace", "needs scipy, which is not installed", "install it: pip install 'setwright[pace]'")
-        ) from None
+        raise UsageFault(not_installed("pace", "scipy", "pace")) from None
     begin = np.linalg.lstsq(columns, seconds, rcond=None)[0] if start is None else start
     found = least_squares(
         lambda theta: columns @ theta - seconds,

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.week import Entry
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession, LoggedSet
 from setwright.solver.uses.progress.matching import day_of, refuse_unknown_exercises
 
@@ -94,7 +95,7 @@ def muscles_done(evaluated: EvaluatedWeek, sessions: Sequence[LoggedSession]) ->
     planned = _muscle_sets(((entry.exercise, float(entry.sets)) for entry in evaluated.week.entries), catalogue)
     weeks: dict[date, list[LoggedSession]] = {}
     for session in sessions:
-        weeks.setdefault(session.on - timedelta(days=session.on.weekday()), []).append(session)
+        weeks.setdefault(monday_of(session.on), []).append(session)
     found = []
     for monday, logged in sorted(weeks.items()):
         done = _muscle_sets(((one.exercise, _part(one)) for session in logged for one in session.sets), catalogue)

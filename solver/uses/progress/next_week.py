@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from typing import Final
 
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.uses.blocks.block import Block, BlockWeek
 from setwright.solver.uses.progress.done_against_planned import MuscleDone, SessionDone, muscles_done, sessions_done
@@ -49,7 +50,7 @@ def next_week(week: BlockWeek, blocks: Sequence[Block], sessions: Sequence[Logge
     evaluated, audit = week.evaluated, week.audit
     assert evaluated is not None and audit is not None
     past = [session for session in sessions if session.on <= day]
-    last = [session for session in past if _monday(session.on) == _monday(past[-1].on)]
+    last = [session for session in past if monday_of(session.on) == monday_of(past[-1].on)]
     planned = planned_for(blocks, past[-1].on, evaluated) if past else evaluated
     unit = evaluated.resolved.brief.client.unit
     return NextWeek(
@@ -78,7 +79,3 @@ def maximum_courses(found: NextWeek) -> dict[str, tuple[MaximumEstimate, ...]]:
         if has_maximum(line.exercise)
     }
     return {exercise: course for exercise, course in courses.items() if len(course) > 1}
-
-
-def _monday(day: date) -> date:
-    return day - timedelta(days=day.weekday())

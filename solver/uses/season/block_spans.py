@@ -28,16 +28,16 @@ def checked_spans(weeks: Sequence[SeasonWeek], lengths: tuple[int, int], lighter
     if len(weeks) < lengths[0]:
         raise UsageFault(
             Fault(
-                "--block-weeks",
+                "weeks of a block",
                 f"a block has at least {lengths[0]} weeks, and the season has {len(weeks)}",
-                "allow shorter blocks, or give more --weeks",
+                "allow shorter blocks, or a longer season",
             )
         )
     raise UsageFault(
         Fault(
             "calendar",
             f"leaves no {lengths[0]} weeks in a row to train in one kit",
-            "allow shorter blocks with --block-weeks, or fewer days off",
+            "allow shorter blocks, or fewer days off",
         )
     )
 

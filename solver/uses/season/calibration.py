@@ -11,7 +11,7 @@ from typing import Final
 
 from setwright.solver.engines.season.best_week import best_week
 from setwright.solver.engines.season.problem import Room, SeasonProblem
-from setwright.solver.engines.season.stopped_run import Stopped, unstopped
+from setwright.solver.engines.stopped import Stopped, unstopped
 from setwright.solver.evaluation.evaluated_week import WHOLE
 from setwright.solver.uses.season.reference_week import ReferenceWeek
 

@@ -14,7 +14,7 @@ from setwright.solver.brief.parsed_brief import ParsedBrief
 from setwright.solver.brief.schema import Brief, DayAsk, Emphasis
 from setwright.solver.engines.season.problem import ChosenBlock, SeasonProblem
 from setwright.solver.engines.season.solve import solve_season
-from setwright.solver.engines.season.stopped_run import check
+from setwright.solver.engines.stopped import check
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.uses.season.block_spans import BlockSpan, checked_spans
@@ -60,7 +60,12 @@ def season_of(
     rooms = search.of_weeks(weeks, spans)
     if not rooms:
         raise NoReferenceWeek(
-            Fault("season", "no week of it could be planned", "`setwright week` on the brief says why")
+            Fault(
+                "season",
+                "no week of it could be planned",
+                "`setwright week` on the brief says why",
+                on_page="find a week on the client's page: it says why",
+            )
         )
     asked = problem_of(resolve(base, catalogue), turns, search.found, rooms, weeks, spans)
     problem = calibrated(asked, search.found, options.stopped)
@@ -75,7 +80,7 @@ def season_of(
 def _check_days(brief: Brief, weeks: Sequence[SeasonWeek], spans: Sequence[BlockSpan]) -> None:
     """Raise UsageFault with what the brief contradicts itself in on the days of some week."""
     faults = {
-        Fault(f"week of {weeks[i].first}: {fault.where}", fault.said, fault.remedy)
+        fault.at(f"week of {weeks[i].first}: {fault.where}")
         for days, i in {weeks[span.leanest].days: span.leanest for span in reversed(spans)}.items()
         for fault in contradictions(with_days(brief, days))
     }

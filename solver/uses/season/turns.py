@@ -43,13 +43,13 @@ def turns_of(brief: Brief, words: Sequence[str], catalogue: Catalogue) -> Mappin
         if emphasis in ("hold", "none"):
             faults.append(
                 Fault(
-                    "--emphasis",
+                    "emphasis",
                     f"{muscle} is at {emphasis} in the brief, and is to be specialised",
                     "leave it out of one of the two",
                 )
             )
         elif not _trained(resolved, muscle):
-            faults.append(Fault("--emphasis", f"the kit trains {muscle} with nothing of its own", "leave it out"))
+            faults.append(Fault("emphasis", f"the kit trains {muscle} with nothing of its own", "leave it out"))
     if faults:
         raise UsageFault(faults)
     return {m: places[m] for m in catalogue.muscles if m in places}
@@ -65,7 +65,7 @@ def places_of(words: Sequence[str], catalogue: Catalogue) -> dict[str, int]:
             near, known_names = lexicon.nearest(word, NAMES), ", ".join(catalogue.muscles)
             faults.append(
                 Fault(
-                    "--emphasis",
+                    "emphasis",
                     f"{word!r} is no muscle or group of muscles",
                     suggestion(near) or f"the muscles are {known_names}",
                 )

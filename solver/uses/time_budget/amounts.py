@@ -73,5 +73,5 @@ def _agreed(brief: Brief, days: int) -> Brief:
     """The brief, unless it contradicts itself on so many days."""
     found = list(contradictions(brief))
     if found:
-        raise UsageFault([Fault(f"on {days} days: {fault.where}", fault.said, fault.remedy) for fault in found])
+        raise UsageFault([fault.at(f"on {days} days: {fault.where}") for fault in found])
     return brief

@@ -28,9 +28,7 @@ def manifest_of(matrix: VariantMatrix) -> bytes:
 
 def write_manifest(store: ResultStore, matrix: VariantMatrix) -> None:
     """Keep the manifest, unless just these bytes stand there."""
-    path, data = store.folder / MANIFEST, manifest_of(matrix)
-    if not path.exists() or path.read_bytes() != data:
-        store.put(path, data)
+    store.keep(store.folder / MANIFEST, manifest_of(matrix))
 
 
 def read_earlier(folder: Path) -> VariantMatrix | None:
@@ -52,7 +50,7 @@ def read_manifest(folder: Path) -> VariantMatrix:
         variants = tuple(Variant(**{**variant, "brief": ""}) for variant in raw["variants"])
         return VariantMatrix(raw["title"], axes, raw["share"], raw["stamp"], variants)
     except OSError as error:
-        remedy = "name a folder that `setwright variants run` wrote"
-        raise UsageFault(Fault(str(path), f"cannot be read: {error.strerror or error}", remedy)) from None
+        remedy, on_page = "name a folder that `setwright variants run` wrote", "search the template's variants first"
+        raise UsageFault(Fault(str(path), f"cannot be read: {error.strerror or error}", remedy, on_page)) from None
     except (ValueError, KeyError, TypeError) as error:
         raise UsageFault(Fault(str(path), f"is damaged: {error}", "run the template again into this folder")) from None

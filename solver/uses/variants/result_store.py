@@ -80,6 +80,22 @@ class ResultStore:
         except OSError as error:
             raise self._cannot_write(error) from None
 
+    def keep(self, path: Path, data: bytes) -> None:
+        """Write any file of the folder, unless just these bytes stand there; raises SetwrightError."""
+        try:
+            stands = path.read_bytes() == data
+        except OSError:
+            stands = False
+        if not stands:
+            self.put(path, data)
+
+    def drop(self, path: Path) -> None:
+        """Remove any file of the folder that is there; raises SetwrightError."""
+        try:
+            path.unlink(missing_ok=True)
+        except OSError as error:
+            raise self._cannot_write(error) from None
+
     def _make(self, folder: Path) -> None:
         """The folder a file goes into, its name on the disk before the file's."""
         if folder not in self._made:
@@ -94,14 +110,11 @@ class ResultStore:
 
     def remove(self, key: str) -> None:
         """Remove a result; raises SetwrightError."""
-        try:
-            self.path(key).unlink(missing_ok=True)
-        except OSError as error:
-            raise self._cannot_write(error) from None
+        self.drop(self.path(key))
 
     def _cannot_write(self, error: OSError) -> SetwrightError:
         said = f"cannot be written: {error.strerror or error}"
-        remedy = "make room or mend the permissions, then run the same command: what is done is kept"
+        remedy = "make room or mend the permissions, then run it again: what is done is kept"
         return SetwrightError(Fault(str(self.folder), said, remedy))
 
 

@@ -45,7 +45,14 @@ def read_template(path: Path) -> Template:
         raise UsageFault(Fault(str(path), said, "name a template's TOML file")) from None
     if len(data) > MOST_BYTES:
         raise UsageFault(Fault(str(path), "is larger than 1 MB, expected a template of a page", "name the template"))
-    return template_of(toml_tables(decoded(data, str(path), UsageFault), str(path), UsageFault), str(path))
+    return template_in(decoded(data, str(path), UsageFault), str(path))
+
+
+def template_in(text: str, where: str) -> Template:
+    """The template that a text is; raises UsageFault with every fault of its structure."""
+    if len(text.encode()) > MOST_BYTES:
+        raise UsageFault(Fault(where, "is larger than 1 MB, expected a template of a page", "send the template"))
+    return template_of(toml_tables(text, where, UsageFault), where)
 
 
 def template_of(raw: Mapping[str, Any], where: str) -> Template:
@@ -62,7 +69,7 @@ def template_of(raw: Mapping[str, Any], where: str) -> Template:
     brief, also = raw.get("brief", {}), [row["brief"] for row in _rows(raw.get("also", []))]
     faults = template_faults(file, axes, name, brief, also)
     if faults:
-        raise UsageFault([Fault(f"{where}: {fault.where}", fault.said, fault.remedy) for fault in faults])
+        raise UsageFault([fault.at(f"{where}: {fault.where}") for fault in faults])
     return Template(
         title=file.title,
         name=name,

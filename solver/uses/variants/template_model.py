@@ -62,7 +62,7 @@ def _given_by_the_name(value: object) -> object:
 
 
 def _of_one_person(value: object) -> object:
-    remedy = "plan this client with `setwright week`; avoid = [...] closes lifts for everyone"
+    remedy = "plan this client by a brief of their own; avoid = [...] closes lifts for everyone"
     raise refusal("speaks of one person, a template is for many", remedy)
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from setwright.solver.brief.defaults import LONG_REST, SHORT_REST
 from setwright.solver.brief.phrase.draft import BriefDraft
 from setwright.solver.brief.phrase.token_reader import TokenReader
 
@@ -34,10 +33,10 @@ def effort_clause(reader: TokenReader, draft: BriefDraft) -> bool:
 def _length_of_rests(reader: TokenReader, draft: BriefDraft) -> bool:
     """`short rests` and `long rests`."""
     if reader.take("short", "rests"):
-        draft.set("rest_at_most", SHORT_REST)
+        draft.set("rest_at_most", draft.rests[0])
         return True
     if reader.take("long", "rests"):
-        draft.set("rest_at_least", LONG_REST)
+        draft.set("rest_at_least", draft.rests[1])
         return True
     return False
 

@@ -19,7 +19,7 @@ from setwright.solver.log.unread import UnreadRow
 from setwright.solver.sheets.common.json_values import refuse_unwritable
 from setwright.solver.sheets.document.progress.log_model import SCHEMA, LogDocument
 
-WRITE_ONE = "name a log written with `setwright log read ... --json`"
+WRITE_ONE = "name a log that setwright wrote as JSON"
 
 
 def read_document(

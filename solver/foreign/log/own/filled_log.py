@@ -32,7 +32,7 @@ def read_filled(
         raise UsageFault(capped(list(done.faults), where))
     for sheet, other in said.items():
         if other != unit:
-            remedy = f"kg and lb are never mixed: read it with --unit {other} for a client who lifts in {other}"
+            remedy = f"kg and lb are never mixed: read it as {other}, for a client who lifts in {other}"
             faults.add(sheet, f"its loads are in {other}, the log is in {unit}", remedy)
     found = [_session(session, names, unit, faults, notes) for session in done.sessions]
     return [read for read in found if read is not None]

@@ -77,7 +77,7 @@ class Carried:
             return when
         if self.on is None or (self.rows.columns.own and session not in ("", self.session)):
             there = "date" in self.rows.columns.at
-            remedy = "write its day" if there else "add a column of dates, or name it by --columns date=..."
+            remedy = "write its day" if there else "add a column of dates, or say which column is the date"
             raise CellFault("has a set and no date", remedy)
         return None
 

@@ -59,10 +59,10 @@ def no_heading(lines: Sequence[Sequence[str]], said: Mapping[str, str], where: s
     wanted = [name for name in ("exercise", "reps") if name not in found]
     if not hits(best) or not wanted:
         told = "has no heading that names the lift and what was done"
-        return UsageFault(Fault(where, told, "the columns are date, exercise, load, reps, RIR; --columns names others"))
+        return UsageFault(Fault(where, told, "head them date, exercise, load, reps, RIR, or say which column is which"))
     return UsageFault([Fault(place, f"the column {name!r} is missing", _near(name, best)) for name in wanted])
 
 
 def _near(name: str, head: Sequence[str]) -> str:
     near = nearest(name, [text for text in head if text and meant(plain_heading(text))[1] is None])
-    return f"is it {near!r}? --columns says so" if near else "--columns exercise=...,reps=... names it"
+    return f"is it {near!r}? Then name that column" if near else "name the column that holds it"

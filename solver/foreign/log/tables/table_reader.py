@@ -112,7 +112,7 @@ class TableReader:
         if self._counted[of] == COUNTING:
             said = "counts 1, 2, 3 down the rows of one lift, expected how many sets a row stands for"
             heading = self.columns.name(self.columns.at["sets"])
-            self.rows.fault(line, "sets", CellFault(said, f"--columns set={heading} takes it for the set's number"))
+            self.rows.fault(line, "sets", CellFault(said, f"say that the column {heading} is the set's number"))
 
     def _add_sets(self, line: int, given: Mapping[str, Any], cells: Sequence[Any], lift: str, draft: Draft) -> None:
         """Keep the sets of a row; those of a lift that is not known are read for their faults."""

@@ -46,7 +46,7 @@ class Units:
         for other in sorted(self._cells):
             if other != unit:
                 told = f"{self._named(False, other)} is in {other}, the log is in {unit}"
-                whole = f"; where the whole file is in {other}, read it with --unit {other}"
+                whole = f"; where the whole file is in {other}, say that its unit is {other}"
                 faults.add("", told, REMEDY + ("" if self._columns or len(self._cells) > 1 else whole))
         if unit != self.asked:
             notes.add(f"the loads are in {unit}, as the file says, and not in {self.asked}")

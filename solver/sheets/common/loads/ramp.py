@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line, ramp_levels
+from setwright.solver.sheets.common.words import warm_up_words
 
 Step = tuple[int, int]
 """(hundredths of the working load, repetitions)."""
@@ -24,6 +25,12 @@ def ramp_ups(evaluated: EvaluatedWeek, day: int) -> dict[int, tuple[Step, ...]]:
         found |= {x.place: _usual(evaluated)[1:2] for x in later if second}
         found |= {_heaviest(evaluated, region, lifts).place: _steps(evaluated, first)} if first > 0 else {}
     return dict(sorted(found.items()))
+
+
+def warm_up_said(evaluated: EvaluatedWeek, day: int) -> str:
+    """A day's general warm-up in words; it is left to the first lift's lighter sets only where the card names some."""
+    shortest = evaluated.resolved.catalogue.defaults.warm_up_shortest
+    return warm_up_words(evaluated.warm_up(day), shortest, 0 in ramp_ups(evaluated, day))
 
 
 def _heaviest(evaluated: EvaluatedWeek, region: str, lifts: list[Line]) -> Line:

@@ -35,7 +35,7 @@ from setwright.solver.uses.blocks.calendar import CalendarWeek, calendar_of
 from setwright.solver.uses.blocks.plan_weeks import asks_outright
 from setwright.solver.uses.blocks.targets import Target
 
-WRITE_ONE = "name a block written with --json"
+WRITE_ONE = "name a block that setwright wrote as JSON"
 
 
 def read_block(document: Any, catalogue: Catalogue, where: str = "block") -> Block:

@@ -9,6 +9,7 @@ from typing import Final
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.auditing import Audit
+from setwright.solver.brief.defaults import MOST_SETS
 from setwright.solver.brief.lifts.named import exercise_named
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import Line
@@ -33,7 +34,6 @@ from setwright.solver.uses.edits.swaps import with_cut
 
 WITH_MORE: Final = "+"
 """Ends the day of a move that the line's partner makes too, and a swap for which another line is cut."""
-MOST_SETS: Final = 20
 
 
 @dataclass(frozen=True)

@@ -13,7 +13,7 @@ from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.words import clock, day_name, whole_minutes
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.screen.edits.differences import costs_up, effect_document, muscle_moves, signed
-from setwright.solver.uses.edits.card_swaps import CardSwaps, swaps_on_cards
+from setwright.solver.uses.edits.card_swaps import MOST, CardSwaps, line_swaps, may_be_named, swaps_on_cards
 from setwright.solver.uses.edits.effects import Effect
 from setwright.solver.uses.edits.line_edits import against_wishes
 
@@ -21,7 +21,7 @@ SCHEMA = "setwright.edit/1"
 
 
 def edited_week_document(document: Mapping[str, Any], parsed: ParsedBrief, done: Effect) -> dict[str, Any]:
-    """The changed week; only the swaps of the days that changed are looked for anew, those of the others stand."""
+    """The changed week; the swaps of other days than those that changed stand, where all of them are open still."""
     brief = done.after.evaluated.resolved.brief
     return changed_week_document(document, replace(parsed, brief=brief), done.after, swaps=_swaps(document, done))
 
@@ -31,13 +31,20 @@ def _swaps(document: Mapping[str, Any], done: Effect) -> CardSwaps:
     exercises = done.after.evaluated.resolved.catalogue.exercises
     old, new = done.before.evaluated.week.days, done.after.evaluated.week.days
     changed = [day for day in range(len(new)) if old[day] != new[day]]
-    stand = {
-        (day, place): tuple(exercises[swap] for swap in line["swaps"])
-        for day, rows in enumerate(document["days"])
-        if day not in changed
-        for place, line in enumerate(rows["entries"])
+    named = {
+        (line.day.index, line.place): tuple(
+            exercises[swap] for swap in document["days"][line.day.index]["entries"][line.place]["swaps"]
+        )
+        for line in done.after.evaluated.lines
+        if line.day.index not in changed
     }
-    return {**stand, **swaps_on_cards(done.after, changed)}
+    closed = [
+        line
+        for line in done.after.evaluated.lines
+        if any(not may_be_named(done.after, line, swap) for swap in named.get((line.day.index, line.place), ()))
+    ]
+    anew = {(line.day.index, line.place): line_swaps(done.after, line, MOST) for line in closed}
+    return {**named, **anew, **swaps_on_cards(done.after, changed)}
 
 
 def edit_document(said: str, done: Effect) -> dict[str, Any]:

@@ -9,7 +9,7 @@ from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.evaluation.prescriptions import set_span
 from setwright.solver.evaluation.resolved_brief import ResolvedDay
 from setwright.solver.rulebook import sentence_of
-from setwright.solver.sheets.common.words import clock, day_name, listed
+from setwright.solver.sheets.common.words import clock, day_name, listed, some_sets
 from setwright.solver.sheets.screen.addresses import address
 from setwright.solver.sheets.screen.edits.coach_edits import WITH_MORE
 from setwright.solver.sheets.screen.edits.differences import cut_words, muscle_moves, signed
@@ -70,7 +70,7 @@ def _day_choice(audited: Audit, line: Line, day: ResolvedDay) -> dict[str, Any]:
 def _swap_words(swap: Swap) -> str:
     """3 sets, rest 1:30; index +0.4, 0:30 less; quads 62 to 45; with Cable crunch cut to 2 sets."""
     done = swap.effect
-    sets = f"{swap.entry.sets} sets" if swap.entry.sets != 1 else "1 set"
+    sets = some_sets(swap.entry.sets)
     time = f"{clock(abs(done.seconds))} {'more' if done.seconds > 0 else 'less'}" if done.seconds else "the same time"
     moves = muscle_moves(done)
     parts = [

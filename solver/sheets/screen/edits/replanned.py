@@ -13,11 +13,11 @@ from setwright.solver.sheets.common.words import (
     clock,
     counted,
     day_name,
+    dose,
     listed,
     muscle_name,
     note,
     page_width,
-    sets_by_reps,
     some_sets,
     wrapped,
 )
@@ -144,7 +144,7 @@ def _line_words(entry: Entry | None, found: Replanned) -> str:
 def _way_words(entry: Entry, found: Replanned) -> str:
     """3 x 8-12, 2 RIR, rest 2:00, in a pair with Cable curl."""
     exercise = found.after.evaluated.resolved.catalogue.exercises[entry.exercise]
-    parts = [sets_by_reps(entry, exercise), f"{entry.rir} RIR", f"rest {clock(entry.rest)}"]
+    parts = [dose(entry.sets, entry.reps, exercise), f"{entry.rir} RIR", f"rest {clock(entry.rest)}"]
     if entry.partner:
         parts.append(f"in a pair with {_name(entry.partner, found)}")
     return ", ".join([*parts, *([note(entry, exercise)] if note(entry, exercise) else [])])

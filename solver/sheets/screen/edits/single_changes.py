@@ -7,7 +7,7 @@ from typing import Any
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.rulebook import RULES
-from setwright.solver.sheets.common.words import clock, day_name, listed, note, page_width, sets_by_reps, wrapped
+from setwright.solver.sheets.common.words import clock, day_name, dose, listed, note, page_width, wrapped
 from setwright.solver.sheets.screen.edits.differences import (
     cut_words,
     effect_document,
@@ -65,7 +65,7 @@ def _how_words(evaluated: EvaluatedWeek, day: int, exercise: str) -> str:
     """A line of a day as it is done."""
     line = next(line for line in evaluated.on[day] if line.exercise.id == exercise)
     more = note(line.entry, line.exercise)
-    said = f"{line.exercise.name} {sets_by_reps(line.entry, line.exercise)}, {line.entry.rir} RIR, rest "
+    said = f"{line.exercise.name} {dose(line.entry.sets, line.entry.reps, line.exercise)}, {line.entry.rir} RIR, rest "
     return f"{said}{clock(line.entry.rest)}{', ' + more if more else ''}"
 
 

@@ -8,7 +8,7 @@ from datetime import date
 from typing import Any, Final
 
 from setwright.solver.sheets.common.grid import grid
-from setwright.solver.sheets.common.words import page_width, wrapped
+from setwright.solver.sheets.common.words import counted, page_width, wrapped
 from setwright.solver.sheets.screen.over_time.due import Due
 
 SCHEMA: Final = "setwright.clients/1"
@@ -39,7 +39,7 @@ def clients_text(found: Sequence[Standing], width: int = 100) -> str:
         return 'No client is in the book; `setwright client add M "3 days x 40 min"` writes one down.\n'
     rows = [[f"@{s.code}", asked(s.brief), _block(s), str(s.last or "-"), _rest(s)] for s in found]
     headings = ["Client", "Days", "Block", "Last session", ""]
-    return "\n".join([*grid(headings, rows, "lllll"), f"{len(found)} client{'s' if len(found) != 1 else ''}"]) + "\n"
+    return "\n".join([*grid(headings, rows, "lllll"), f"{counted(len(found), 'client')}"]) + "\n"
 
 
 def client_text(s: Standing, width: int = 100) -> str:
@@ -75,7 +75,7 @@ def asked(brief: Mapping[str, Any]) -> str:
     days = brief["days"]
     minutes = {day["minutes"] for day in days}
     if len(minutes) == 1:
-        return f"{len(days)} day{'s' if len(days) != 1 else ''} x {minutes.pop()} min"
+        return f"{counted(len(days), 'day')} x {minutes.pop()} min"
     return ", ".join(f"{day.get('weekday') or number} {day['minutes']}" for number, day in enumerate(days, 1)) + " min"
 
 
