@@ -7,7 +7,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.brief.schema import Brief
+from setwright.solver.brief.schema import Brief, weekdays_of
 
 Meaning = Mapping[str, Any]
 Difference = tuple[str, Any, Any]
@@ -125,6 +125,12 @@ def _of_sets(meant: Meaning, brief: Brief) -> Iterator[Difference]:
         asked = next((value for name, value in said if name == field), str(usual.get(field)).lower())
         if read != asked:
             yield field, asked, read
+    for field in ("trained", "rested"):
+        days = zip(weekdays_of(brief), brief.days, strict=True)
+        read_days = sorted(f"{name} {day}" for day, ask in days for name in getattr(ask, field) or ())
+        asked_days = sorted(value for name, value in said if name == field)
+        if read_days != asked_days:
+            yield field, asked_days, read_days
     pins = sorted(f"{pin.exercise} {pin.day or ''} {pin.sets or ''}".strip() for pin in brief.pins)
     asked_pins = sorted(value for name, value in said if name == "pin")
     if asked_pins and pins != asked_pins:

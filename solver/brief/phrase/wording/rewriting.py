@@ -10,6 +10,7 @@ from setwright.solver.brief.phrase.lexicon import Lexicon
 from setwright.solver.brief.phrase.wording.days.clock_times import without_clock_times
 from setwright.solver.brief.phrase.wording.days.counts import counts_parted
 from setwright.solver.brief.phrase.wording.days.joining import joined, themed
+from setwright.solver.brief.phrase.wording.days.muscle_days import with_muscle_days
 from setwright.solver.brief.phrase.wording.days.pins import with_pins
 from setwright.solver.brief.phrase.wording.days.placed_counts import leaves_places_open, with_placed_counts
 from setwright.solver.brief.phrase.wording.days.schedule import scheduled
@@ -63,6 +64,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
+    text, of_muscles = with_muscle_days(_spaced(text), lexicon)
     text, pins = with_pins(_spaced(text), lexicon)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
     text, counts = with_placed_counts(_spaced(text), lexicon)
@@ -77,7 +79,9 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
     passed = (*over_lifts, *over, *(f"{hour}: the week names no hours" for hour in hours), *sayings.over)
-    return Wording(", ".join([*counts, *([text] if text else []), *pins, *often, *of_sets, *sports]), passed)
+    return Wording(
+        ", ".join([*counts, *([text] if text else []), *pins, *of_muscles, *often, *of_sets, *sports]), passed
+    )
 
 
 _QUESTION: Final = re.compile(

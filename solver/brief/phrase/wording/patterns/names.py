@@ -34,6 +34,7 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
         "biceps peak": ("biceps",),
     },
     "l": {
+        "press": ("overhead press",),
         "presses": ("horizontal press", "vertical press"),
         "pressing": ("horizontal press", "vertical press"),
         "overhead": ("overhead press",),
