@@ -12,6 +12,9 @@ FILLERS: Final[Rewrites] = (
     (r"\bshort version,?", ""),
     (r"\b(no (?:nonsense|excuses|frills|fuss))\b", r", \1,"),
     (r"\beach 1\b", "each"),
+    (r"(?:^|(?<=[,.;] ))(?:and |but |so )?(?:client |she |he |i )?(?:wants?|needs?|gets?) (?=\d ?(?:x|days))", ""),
+    (r",? (?:whatever|with whatever|using whatever) (?:they|it) (?:have|has|got|have got)\b", ""),
+    (r"\b(gym)(?: that)? has everything\b", r"\1"),
     (r"\b(?:please|pls|thanks|thank you|cheers)\b", ","),
     (
         r"\b(?:can you |could you )?(?:plan|write|make|build|give)(?: me| us| him| her)?(?: something| a (?:week|plan|programme|program))?(?: for)?(?= \d)",

@@ -25,7 +25,8 @@ _THEY_HURT: Final = re.compile(
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
 _OF_HEALTH: Final = re.compile(
     r"waiting for (?:the|an|her|his|my) (?:operation|op|surgery)|clearance (?:is )?(?:pending|to follow|asked for)|(?:wk|week) \d\d?|"
-    r"cleared by (?:my|her|his|the|a) \w+|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
+    r"cleared by (?:my|her|his|the|a) \w+|(?:(?:i|he|she) )?(?:(?:have|has|had|got|with|is|am|was) )*(?:(?:the|an|a) )?(?:all[- ]clear|ok|okay|go-ahead|clearance|cleared|green light) "
+    r"(?:from|by|of|for (?:lifting|training|exercise) (?:from|by)) (?:(?:my|her|his|the|a|our) )?(?:doctor|doc|gp|physio|physiotherapist|surgeon|midwife|cardiologist|consultant)|tires? (?:quickly|easily)|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
 )
 """What goes on with a person or a condition and changes nothing of it; clearance is asked for where it is needed."""
 _MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")

@@ -42,7 +42,8 @@ _LIFE: Final = _set_of(
     "meetings birthday wedding party photos photo mirror t-shirt shirt jeans dress beach look looks feel feels "
     "keen motivated motivation excited fun enjoy enjoys hobby joined joining moved moving started membership "
     "budget door-to-door walk walks walking car bus bike weekend-warrior below above upstairs downstairs here "
-    "mate roommate flatmate bro nonsense excuses fancy crazy trainer"
+    "mate roommate flatmate bro nonsense excuses fancy crazy trainer tire tires quickly easily straightforward simple honest "
+    "whatever shifts coaching"
 )
 """Words of family, work and home. None of kit, bodies, health, amounts or lifts stands here: with one of those a clause is
 never an aside."""
@@ -51,7 +52,10 @@ _SAYING_NO: Final = frozenset(
     ("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled")
 )
 
-_LIKING: Final = re.compile(r"\bcan spare\b|\b(?:would|'d) like(?: to)?\b|\blike to\b")
+_LIKING: Final = re.compile(
+    r"\bcan spare\b|\bis all (?:i|we|he|she|they) (?:can|could|have|has|got|get)(?: (?:manage|do|spare|give|to give))?\b|\bcan only (?:do|manage|come|spare|train)\b|"
+    r"\b(?:that|this|which) (?:gives|leaves) (?:me|us|him|her)\b|\b(?:would|'d) like(?: to)?\b|\blike to\b"
+)
 _WHO: Final = re.compile(
     r"(?:(?:a|an|the|my|our|new|old|young|busy|retired|male|female|keen|former|ex|off-season|lunch|break|total|gym|strength|personal|"
     r"masters|school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"

@@ -24,6 +24,7 @@ _PAIRS: Final[Rows] = (
     ),
     (r"<i>(?: work| exercises)? (?:rather than|instead of|over) <i2>", "like {i}, dislike {i2}"),
     (r"(?:likes?|loves?|prefers?|enjoys?) (?:the )?machines", "like machines"),
+    (r"must (?:have|include|contain) <v>", "must {v}"),
     (r"(?:swap|replace|exchange|change) <l> (?:for|with|by) <l2>", "avoid {l}, like {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:instead of|in place of) <l2>", "like {l}, avoid {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:rather than|over|to) <l2>", "like {l}, dislike {l2}"),

@@ -12,6 +12,7 @@ _KINDS: Final[Mapping[str, tuple[Kind, ...]]] = {
     "m": ("muscle", "group"),
     "g": ("muscle", "group"),
     "l": ("exercise", "movement"),
+    "v": ("movement",),
     "i": ("item",),
     "k": ("kit", "item"),
 }
@@ -55,6 +56,7 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
         "swings": ("kettlebell swing",),
         "snatches": ("kettlebell snatch",),
     },
+    "v": {},
     "i": {"cable station": ("cable",), "cable tower": ("cable",), "pulleys": ("cable",), "squat stands": ("rack",)},
     "k": {
         "cable station": ("cable",),
