@@ -157,7 +157,8 @@ TURNED_ROUND = (
     "3 days 40 min, my son turns 12",
     "max 10 exercises a day, 3x60",
     "2 min rest on squats, 3 x 40",
-    "3 days 40 min, last set to failure",
+    "3 days 40 min, last set of curls to failure",
+    "3 days 40 min, failure on bench only",
     "3 days 40 min, 2 reps in reserve on squats",
     "3 days 40 min, nothing to failure except curls",
     "I work from 9am to 1pm, mon wed fri",
@@ -241,6 +242,27 @@ READ_RIGHTLY: dict[str, dict[str, Any]] = {
         "like": ["squat"],
         "other": ["pin=barbell-back-squat mon", "pin=barbell-back-squat thu"],
     },
+    "I like pull-ups, 3 days of 45 minutes, a pull-up bar and bands at home": {
+        "days": ["45", "45", "45"],
+        "like": ["pull-up"],
+        "kit": ["band", "pull-up-bar"],
+    },
+    "nurse on shifts, two days, 35 min, dumbbells up to 22 kg and a bench at home": {
+        "days": ["35", "35"],
+        "kit": ["bench", "dumbbell"],
+        "other": ["dumbbell_max=22 kg"],
+    },
+    "home barbell and rack, I lift 3x60": {"days": ["60", "60", "60"], "kit": ["barbell", "rack"]},
+    "must have rows and a hinge, two days of an hour": {
+        "days": ["60", "60"],
+        "like": ["row"],
+        "other": ["must=row", "must=hinge"],
+    },
+    "squat on both days, 2 x 45 min": {
+        "days": ["45", "45"],
+        "like": ["squat"],
+        "other": ["pin=barbell-back-squat mon", "pin=barbell-back-squat thu"],
+    },
     "more legs than arms, 3x45": {"days": ["45", "45", "45"], "priority": ["legs"]},
 }
 
@@ -258,6 +280,15 @@ def test_what_is_passed_over_is_told() -> None:
     assert "passed over: busy dad here; i sleep badly; 16 kg: the week names no loads" in "\n".join(
         a.text for a in parsed.assumed
     )
+
+
+@pytest.mark.parametrize(
+    "says", ["last set to failure", "everything to failure", "training to failure", "take the last set to failure"]
+)
+def test_failure_is_told_as_not_planned(says: str) -> None:
+    parsed = read(f"3 days of 40 minutes, {says}")
+    assert parsed is not None
+    assert any("to failure: not planned" in assumption.text for assumption in parsed.assumed)
 
 
 @pytest.mark.parametrize(

@@ -96,7 +96,7 @@ def test_machines_are_all_that_guide_the_load(asker: Any) -> None:
 @pytest.mark.parametrize(
     ("says", "nearest"),
     [
-        ("training to failure", "write nothing to failure, or at least 2 RIR"),
+        ("failure on curls", "write nothing to failure, or at least 2 RIR"),
         ("tempo 3-1-1", "for example 5 seconds a rep"),
         ("less rest", "write for example rest at most 90 s"),
         ("rir 0", "write at least 1 RIR"),

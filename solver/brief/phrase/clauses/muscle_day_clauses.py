@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Any, Final
 
 from setwright.solver.brief.defaults import SPREAD
+from setwright.solver.brief.phrase.clauses.choice_clauses import EVERY_DAY
 from setwright.solver.brief.phrase.clauses.muscle_clauses import MUSCLES
 from setwright.solver.brief.phrase.draft import BriefDraft, MuscleDays
 from setwright.solver.brief.phrase.durations import at_duration
@@ -51,14 +52,16 @@ def _days(reader: TokenReader) -> tuple[str, ...]:
 def put_muscle_days(reader: TokenReader, draft: BriefDraft) -> None:
     """Give the days what is said of their muscles; a weekday without training is a fault."""
     rows = draft.raw.get("days", ())
-    if not rows or not draft.muscle_days:
+    if not rows or not (draft.muscle_days or any(pin.get("day") == EVERY_DAY for pin in draft.raw.get("pins", ()))):
         return
-    if draft.raw.get("any_order"):
+    if draft.raw.get("any_order") and draft.muscle_days:
         said = draft.muscle_days[0].said
         reader.fault(f"'{said}' names a weekday, but the days have none", "drop it, or any order")
         return
     weekdays = [row["weekday"] for row in rows if "weekday" in row] or SPREAD.get(len(rows), ())
     by_day = dict(zip(weekdays, rows, strict=False))
+    if "pins" in draft.raw:
+        draft.raw["pins"] = [each for pin in draft.raw["pins"] for each in _on_days(pin, list(by_day))]
     for asked in draft.muscle_days:
         if wrong := [day for day in asked.days if day not in by_day]:
             reader.fault(
@@ -70,3 +73,8 @@ def put_muscle_days(reader: TokenReader, draft: BriefDraft) -> None:
             field = asked.field_of(day)
             if field:
                 row[field] = list(dict.fromkeys((*row.get(field, ()), *asked.names)))
+
+
+def _on_days(pin: dict[str, Any], days: list[str]) -> list[dict[str, Any]]:
+    """A pin of every day as one for each training day; any other as it is."""
+    return [pin | {"day": day} for day in days] if pin.get("day") == EVERY_DAY else [pin]

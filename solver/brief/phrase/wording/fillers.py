@@ -14,6 +14,9 @@ FILLERS: Final[Rewrites] = (
     (r"\beach 1\b", "each"),
     (r"(?:^|(?<=[,.;] ))(?:and |but |so )?(?:client |she |he |i )?(?:wants?|needs?|gets?) (?=\d ?(?:x|days))", ""),
     (r",? (?:whatever|with whatever|using whatever) (?:they|it) (?:have|has|got|have got)\b", ""),
+    (r"(?:^|(?<=[,.;] ))(?:i |he |she |we )?can only (?:do|manage|train|come) (?=\d)", ""),
+    (r"(?:^|(?<=[,.;] ))(?:i am |i'm )?(?:coaching|training|planning for) (?=(?:an? )?\d\d[- ]?(?:year|yo\b|y/o))", ""),
+    (r"(?:,? for )(someone|somebody) who (?=cycles|runs|walks|swims|climbs|rides|travels|sits|works)", r", \1 who "),
     (r"\b(gym)(?: that)? has everything\b", r"\1"),
     (r"\b(?:please|pls|thanks|thank you|cheers)\b", ","),
     (
@@ -30,7 +33,7 @@ FILLERS: Final[Rewrites] = (
     ),
     (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),
     (r"\bback to (?:training|lifting)(?= \d)", ","),
-    (r"\bby the way,?|\bon shift\b", ","),
+    (r"\bby the way,?|\bon shifts?\b", ","),
     (r",? so (?:please )?(?:put|do|train|hit) (?:them|it|those) first\b", ""),
     (r"\bi travel (?:a lot )?(?:for work )?so(?: only)?\b|\bi work nights so mornings only\b", ","),
     (r"\b(?:recently )?joined (?:a|the|my) (?:new )?gym(?: (?:last|this) (?:week|month))?\b", "gym"),

@@ -29,6 +29,10 @@ KIT: Final[Rewrites] = (
 )
 SPELLING: Final[Rewrites] = (
     (r"\b(?:dumbells|dumbbels|dumbels|dbs)\b", "dumbbells"),
+    (
+        r"\bdumbbells((?: at home)?),? (?:the )?(?:heaviest|biggest)(?: (?:is|are|pair|ones?|of|at))* (\d+(?:\.\d+)? ?(?:kg|lbs?))",
+        r"dumbbells to \2\1",
+    ),
     (r"\bkettelbells?\b", "kettlebell"),
     (r"\b(?:shoudlers|sholders?|shoulers)\b", "shoulders"),
     (r"\btricpes\b", "triceps"),

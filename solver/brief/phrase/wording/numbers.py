@@ -44,6 +44,8 @@ MARKS: Final[Rewrites] = (
     (r"\bw/\s*(?=[a-z]{2})", "with "),
     (r"\s[-~]+\s", ", "),
     (r"\((?:left|right|both)\)", ""),
+    (r"\b([a-z]{4,})(?:,? \1\b)+", r"\1"),
+    (r"\b(ones?|sessions?|days?|workouts?) \((\d+ ?(?:min|mins|minutes|h|hours?|'))\)", r"\1 of \2"),
     (r"\(((?:max |up to |to )?\d[^()]*(?:kg|lbs?|kilos?|pounds))\)", r" \1 "),
     (r"\(([^()]*\d[^()]*)\)", r", \1,"),
     (r"(?<=[a-z])\s*>\s*(?=[a-z])", " over "),

@@ -15,7 +15,7 @@ from setwright.solver.brief.phrase.wording.days.pins import with_pins
 from setwright.solver.brief.phrase.wording.days.placed_counts import leaves_places_open, with_placed_counts
 from setwright.solver.brief.phrase.wording.days.schedule import scheduled
 from setwright.solver.brief.phrase.wording.days.sports import without_sport
-from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
+from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, HALVES, OF_DAYS
 from setwright.solver.brief.phrase.wording.days.weekdays import (
     NAMES,
     with_weekdays,
@@ -47,7 +47,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
     asked = text.lower()
     text, hours = without_clock_times(text.lower())
-    text = _spaced(_rewritten(text, (*SPELLING, *MARKS)))
+    text = _spaced(_rewritten(text, (*SPELLING, *MARKS, *HALVES)))
     text, unknown = without_unknown_lifts(text)
     over_lifts = [f"{lift}: the catalogue has none" for lift in unknown]
     if days_at_most(text, lexicon) or _QUESTION.search(asked):

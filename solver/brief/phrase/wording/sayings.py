@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
@@ -68,7 +69,15 @@ class Sayings:
         unclear = (self.reader.bare_lifts and self.reader.both) or (
             len(self.reader.places) > 1 and any(self.reader.places)
         )
-        return "" if unclear else ", ".join(clause for clause in clauses if clause)
+        return "" if unclear else ", ".join(self._apart([clause for clause in clauses if clause]))
+
+    def _apart(self, clauses: list[str]) -> Iterator[str]:
+        """The clauses; what is there, after what is liked, is told apart from it: like pull-ups, with bands."""
+        before = ""
+        for clause in clauses:
+            liked = before.split(", ")[-1].startswith(("like ", "dislike "))
+            yield f"with {clause}" if liked and said(clause, THING, self.reader.lexicon) else clause
+            before = clause
 
     def _goes_on(self, clause: str, before: list[str]) -> bool:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""

@@ -23,6 +23,9 @@ _OF_A_DAY: Final = (
         rf"{LEAD}(?P<days>{SOME_DAYS})(?: (?:is|for|starts? with|begins? with|has|should have))+ (?P<lifts>[a-z' -]+?)(?: day)?{_SETS}"
     ),
 )
+_EVERY_DAY: Final = re.compile(
+    rf"{LEAD}(?P<lifts>[a-z' -]+?) on (?:(?:both|all|every|each)(?: of)?(?: the| my)? (?:days?|sessions?|workouts?))"
+)
 _SETS_ALONE: Final = re.compile(r"(?P<sets>\d+) sets")
 _COUNTED: Final = re.compile(r"\b(\d) (?:days\b|x )|\b(\d)x ?\d")
 
@@ -37,6 +40,11 @@ def with_pins(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
     left: list[str] = []
     for part in (part for clause in clauses_of(text) for part in _parts(clause, lexicon)):
         found = _pinned(part, lexicon)
+        if every := _EVERY_DAY.fullmatch(part.strip()):
+            whole = _lifts(every["lifts"], lexicon)
+            pins += [f"pin {lift} on every day" for lift in whole]
+            left.append("" if whole else part)
+            continue
         if found:
             named, lifts, sets = found
             pins += [f"pin {lift} on {day}{f' {sets} sets' if sets else ''}" for lift in lifts for day in named]
@@ -51,7 +59,7 @@ def with_pins(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
     if not pins:
         return text, []
     rest = ", ".join(part for part in left if part)
-    if not weekdays_in(rest):
+    if days and not weekdays_in(rest):
         counts = [int(one or other) for one, other in _COUNTED.findall(rest)]
         named = list(dict.fromkeys(sorted(days, key=WEEKDAYS.index)))
         if not counts:
@@ -70,10 +78,15 @@ def _pinned(part: str, lexicon: Lexicon) -> tuple[list[str], tuple[str, ...], st
         found = pattern.fullmatch(part.strip())
         if not found:
             continue
-        lifts = tuple(_whole(name) for name in names_of("l", found["lifts"], lexicon))
-        if lifts and all(lexicon.resolve(lift, ("exercise",)) for lift in lifts):
+        if lifts := _lifts(found["lifts"], lexicon):
             return weekdays_in(found["days"]), lifts, found["sets"] or ""
     return None
+
+
+def _lifts(text: str, lexicon: Lexicon) -> tuple[str, ...]:
+    """The exercises of a text, each called in full; none where one of its names is no exercise."""
+    lifts = tuple(_whole(name) for name in names_of("l", text, lexicon))
+    return lifts if all(lexicon.resolve(lift, ("exercise",)) for lift in lifts) else ()
 
 
 def _whole(lift: str) -> str:

@@ -12,10 +12,10 @@ _DAYS: Final = rf"(?:{_DAY})(?:-(?:{_DAY}))?(?:(?:(?: and|, and)? |, (?=(?:{_DAY
 _NAMES: Final = (
     r"5-a-side|football|soccer|rugby|tennis|basketball|hockey|judo|climbing|climb|swimming|swims?|running|runs?|volleyball|"
     r"rowing(?: club)?|rows on the water|cycling|(?:long )?bike rides?|dance class|dancing|sprints?|handball|boxing|"
-    r"hik(?:e|es|ing)|ski(?:ing)?|skating|squash|badminton|netball|lacrosse|cricket|karate|wrestling|kickboxing|padel|triathlon|martial arts|manual labou?r|heavy manual labou?r|practice|match|games?|matches"
+    r"hik(?:e|es|ing)|ski(?:ing)?|skating|squash|badminton|netball|lacrosse|cricket|karate|wrestling|kickboxing|padel|triathlon|martial arts|manual labou?r|heavy manual labou?r|(?:club|team) (?:training|practice)|practice|match|games?|matches"
 )
 _SPORT: Final = re.compile(
-    rf"\b(?:i |he |she |with )?({_NAMES})(?: player,?| practice| training| is| are)?(?: on| every| at)* ({_DAYS})(?:,? so\b)?"
+    rf"\b(?:(?:because|since|as) )?(?:i |he |she |we |with )?({_NAMES})(?: player,?| practice| training| is| are)?(?: on| every| at)* ({_DAYS})(?:,? so\b)?"
 )
 
 

@@ -66,6 +66,10 @@ _WHO: Final = re.compile(
 _NO_FUSS: Final = re.compile(
     r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)"
 )
+_ACTIVE: Final = re.compile(
+    r"(?:for )?(?:someone|somebody|a (?:person|client|woman|man)) who (?:cycles|runs|walks|swims|climbs|rides|travels|sits|works)(?: (?:a lot|much|often|daily))*"
+)
+"""What somebody does otherwise, without its weekdays."""
 _HANGING: Final = re.compile(
     r"(?:.* )?(?:but|except|not|or|than|before|after|since|until|till|between|instead|from|to)|(?:.* )?with (?:her|him|them|it|you)"
 )
@@ -97,7 +101,7 @@ def is_who(clause: str) -> bool:
 
 def is_aside(clause: str) -> bool:
     """Whether each word is one of everyday life, so that passing the clause over cannot change what is asked."""
-    if _NO_FUSS.fullmatch(clause) or is_who(clause):
+    if _NO_FUSS.fullmatch(clause) or _ACTIVE.fullmatch(clause) or is_who(clause):
         return True
     words = _words(_AT_WORK.sub("job", clause))
     if _SOMEBODY_ELSE.match(clause) or _HANGING.fullmatch(clause):

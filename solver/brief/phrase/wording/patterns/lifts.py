@@ -42,6 +42,7 @@ _SHUNNED: Final[Rows] = (
         r"<l> (?:<be> )?(?:out|off|off limits|not happening|not allowed|banned|forbidden|a no|a no go|a no-go|not)",
         "avoid {l}",
     ),
+    (r"<l> (?:scares?|frightens?|terrif(?:y|ies)|bores?) (?:me|him|her)", "dislike {l}"),
     (r"<l> (?:hurts?|bothers?|kills?|aggravates?|irritates?)(?: me| him| her)?", "avoid {l}"),
     (
         r"(?:hates?|dislikes?|do not (?:like|enjoy|love)|does not (?:like|enjoy|love)|can not stand|(?:am |is )?not (?:a )?"
@@ -53,7 +54,7 @@ _SHUNNED: Final[Rows] = (
 _WANTED: Final[Rows] = (
     (
         r"(?:<want> )?(?:include|add|keep|use|do|put in|throw in|leave in|prefers?|likes?|loves?|enjoys?|adores?|(?:am |is )?"
-        r"(?:a )?(?:big )?fan of|(?:am |is )?fond of|must (?:have|include|do)|get better at|keep doing|want|wants)"
+        r"(?:a )?(?:big )?fan of|(?:am |is )?fond of|must (?:have|include|do)|get better at|(?:get|make) (?:me|him|her) (?:better|stronger|good) at|keep doing|want|wants)"
         rf"(?: doing)? <l>{_END}",
         "like {l}",
     ),
