@@ -42,6 +42,8 @@ THING: Final[Rows] = (("<k>", "{k}"),)
 """A place or an item that is only named."""
 _ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
 """Words that a joining word belongs to: nothing but squats."""
+_WHO_TRAINS: Final = ("athlete", "client", "trainee", "lifter")
+"""Who the days may be said of: nobody else."""
 _LONGEST: Final = 160
 """A clause with more letters is not parted further."""
 
@@ -123,7 +125,7 @@ class ClauseReader:
         if alone and (lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon)):
             self.bare_lifts = True
             return lifts
-        if not taken and is_aside(clause):
+        if (not taken or clause in _WHO_TRAINS) and is_aside(clause):
             self.over.append(clause)
             return ""
         return None

@@ -32,7 +32,7 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),
-    (r"\bback to (?:training|lifting)(?= \d)", ","),
+    (r"\bback to (?:training|lifting)(?=,? \d)", ","),
     (r"\bby the way,?|\bon shifts?\b", ","),
     (r",? so (?:please )?(?:put|do|train|hit) (?:them|it|those) first\b", ""),
     (r"\bi travel (?:a lot )?(?:for work )?so(?: only)?\b|\bi work nights so mornings only\b", ","),

@@ -33,6 +33,7 @@ SPELLING: Final[Rewrites] = (
         r"\bdumbbells((?: at home)?),? (?:the )?(?:heaviest|biggest)(?: (?:is|are|pair|ones?|of|at))* (\d+(?:\.\d+)? ?(?:kg|lbs?))",
         r"dumbbells to \2\1",
     ),
+    (r"\bgym machines\b", "machines"),
     (r"\bkettelbells?\b", "kettlebell"),
     (r"\b(?:shoudlers|sholders?|shoulers)\b", "shoulders"),
     (r"\btricpes\b", "triceps"),

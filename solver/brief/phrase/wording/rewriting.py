@@ -29,6 +29,7 @@ from setwright.solver.brief.phrase.wording.kit import KIT, SPELLING
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import AGES, MARKS, NUMBERS, NUMBERS_OF_SETS, Rewrites
 from setwright.solver.brief.phrase.wording.patterns.absent_lifts import without_unknown_lifts
+from setwright.solver.brief.phrase.wording.patterns.absent_things import without_unknown_things
 from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most, often_said
 from setwright.solver.brief.phrase.wording.sayings import Sayings
 from setwright.solver.brief.phrase.wording.sets_asked import without_sets_asked
@@ -49,7 +50,8 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text, hours = without_clock_times(text.lower())
     text = _spaced(_rewritten(text, (*SPELLING, *MARKS, *HALVES)))
     text, unknown = without_unknown_lifts(text)
-    over_lifts = [f"{lift}: the catalogue has none" for lift in unknown]
+    text, things = without_unknown_things(text)
+    over_lifts = [f"{name}: the catalogue has none" for name in (*unknown, *things)]
     if days_at_most(text, lexicon) or _QUESTION.search(asked):
         return Wording("", ())
     text, often = often_said(with_weekdays(_rewritten(text, AGES)), lexicon)

@@ -27,7 +27,8 @@ _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that
 _OF_HEALTH: Final = re.compile(
     r"waiting for (?:the|an|her|his|my) (?:operation|op|surgery)|clearance (?:is )?(?:pending|to follow|asked for)|(?:wk|week) \d\d?|"
     r"cleared by (?:my|her|his|the|a) \w+|(?:(?:i|he|she) )?(?:(?:have|has|had|got|with|is|am|was) )*(?:(?:the|an|a) )?(?:all[- ]clear|ok|okay|go-ahead|clearance|cleared|green light) "
-    r"(?:from|by|of|for (?:lifting|training|exercise) (?:from|by)) (?:(?:my|her|his|the|a|our) )?(?:doctor|doc|gp|physio|physiotherapist|surgeon|midwife|cardiologist|consultant)|tires? (?:quickly|easily)|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
+    r"(?:from|by|of|for (?:lifting|training|exercise) (?:from|by)) (?:(?:my|her|his|the|a|our) )?(?:doctor|doc|gp|physio|physiotherapist|surgeon|midwife|cardiologist|consultant)|tires? (?:quickly|easily)|"
+    r"(?:(?:my|the|his|her) )?(?:doc|doctor|gp|physio|cardiologist|surgeon) (?:says|said) (?:that )?light (?:weights|lifting|training) (?:(?:is|are) )?(?:ok|okay|fine|allowed|good)|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
 )
 """What goes on with a person or a condition and changes nothing of it; clearance is asked for where it is needed."""
 _MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")

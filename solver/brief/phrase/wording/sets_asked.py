@@ -75,6 +75,9 @@ _LOWER: Final = (
     r"sets of (?:[3-6]|[3-5] ?(?:-|to) ?[5-8])(?: reps?)?(?: only)?"
 )
 _HIGHER: Final = r"(?:sets of )(?:1[2-9]|2\d)(?: ?(?:-|to) ?(?:1[5-9]|2\d|30))?(?: reps?)?(?: only)?"
+_SLOW: Final = (
+    r"(?:slow|controlled|strict)(?:(?: and|,) (?:slow|controlled|strict))? (?:reps?|repetitions|form|technique)"
+)
 _TEMPO: Final = rf"{_NUMBER} ?(?:s|secs?|seconds?) (?:a|per|each|for (?:a|each|every)) rep(?:etition)?|(?:each|every|a) rep(?:etition)? (?:takes|lasts|should take|of) {_NUMBER.replace('<n>', '<n5>')} ?(?:s|secs?|seconds?)"
 _EXERCISES: Final = (
     rf"(?:at most|no more than|not more than|max(?:imum)?(?: of)?|up to) {_NUMBER} (?:exercises|lifts) (?:a|per|each|every|in a) (?:day|session|workout|time|visit)|"
@@ -109,7 +112,9 @@ def without_sets_asked(text: str) -> tuple[str, list[str], list[str]]:
     text, counts = _taken(text, _EXERCISES)
     clauses += [f"at most {found['n'] or found['n6'] or found['n7']} exercises a day" for found in counts]
     clauses += [f"at least {reps} rir" for reps in dict.fromkeys(kept)]
-    over = [f"{found[0].strip(' ,')}: sets end with few repetitions in reserve" for found in near]
+    text, slow = _taken(text, _SLOW)
+    over = [f"{found[0].strip(' ,')}: no time is said, write for example 5 seconds a rep" for found in slow]
+    over += [f"{found[0].strip(' ,')}: sets end with few repetitions in reserve" for found in near]
     over += [
         f"{found[0].strip(' ,')}: not planned, each line of the week says how many repetitions its sets leave"
         for found in failed

@@ -90,7 +90,7 @@ COUNTS: Final[Rewrites] = (
     (r"\bdays? (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) days (?:a|per|each|every|/) ?(?:week|wk)\b|\b(\d) days weekly\b|\b(\d) days ?/ ?wk\b", r"\1\2\3 days"),
     (
-        r"\bdaily\b|\bevery (?:single )?(?:day|morning|evening|night)(?! except| but)\b|(?:^|(?<=[,;.] ))all week\b|\b7 days\b",
+        r"\bdaily\b|\bevery (?:single )?(?:day|(?:morning|evening|night)(?!.*\b(?:mon|tue|wed|thu|fri|sat|sun)\b))(?! except| but)\b|(?:^|(?<=[,;.] ))all week\b|\b7 days\b",
         "7 days",
     ),
     (r"\b(\d) days at (\d)", r"\1 days x \2"),

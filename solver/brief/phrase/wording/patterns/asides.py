@@ -12,7 +12,7 @@ def _set_of(words: str) -> frozenset[str]:
 
 
 _SMALL: Final = _set_of(
-    "a an and am are around as at be been being but by can come comes could do does for from get gets go goes "
+    "just a an and am are around as at be been being but by can come comes could do does for from get gets go goes "
     "going got has have he her here him his i in into is it its just let lot me my of on our out per said say "
     "says she so some still that the their them then there they this to too us we what when where which who while "
     "will with would you your also because since though although really quite very rather now today currently "
@@ -60,10 +60,11 @@ _WHO: Final = re.compile(
     r"(?:(?:a|an|the|my|our|new|old|young|busy|retired|male|female|keen|former|ex|off-season|lunch|break|total|gym|strength|personal|"
     r"masters|school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"
     r"(?:client|man|woman|lady|guy|gentleman|male|female|mum|mom|mother|dad|father|parent|lifter|athlete|player|rower|runner|footballer|"
-    r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?"
+    r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?|(?:(?:i am|he is|she is|am|is) )?(?:just )?old"
 )
 """Who somebody is: a mother of 3, a desk worker, a rower."""
 _NO_FUSS: Final = re.compile(
+    r"(?:a )?(?:small|slim|narrow) waist|(?:and |but )?(?:a |the |my )?(?:good|healthy|sound) (?:shoulders?|knees?|hips?|elbows?|wrists?|ankles?|neck|back)|"
     r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)"
 )
 _ACTIVE: Final = re.compile(

@@ -32,6 +32,7 @@ _AS_IT_IS: Final = (
     r"where (?:it is|they are)|steady|unchanged|going|in shape)"
 )
 GROWN: Final[Rows] = (
+    (r"<want> <g> to grow (?:and|but) (?:my |the )?<g2> not(?: to)?", "grow {g}, normal {g2}"),
     (rf"(?:<want> )?(?:to )?(?:get|see|have) <g> (?:growing|to grow|going|{_BIG})", "grow {g}"),
     (rf"(?:<want> )?<my>(?:{_BIG}|{_BIG} and {_BIG}) <g>", "grow {g}"),
     (rf"<want> <g>(?: to (?:grow|catch up|(?:be|get|look|become) {_BIG}))?", "grow {g}"),
@@ -93,6 +94,7 @@ USUAL: Final[Rows] = (
     (r"<m>,? (?:equally|evenly|alike)", "normal {m}"),
     (r"not (?:just|only) <m> (?:but )?(?:the )?(?:whole|full|entire) body", "normal {m}"),
     (r"(?:strong points?|strengths?)(?: is| are)? <m>", "normal {m}"),
+    (r"<m> (?:whatever|either way|(?:do|does) not matter)", "normal {m}"),
     (r"<m> (?:is|are) (?:strong|my strong points?)", "normal {m}"),
     (r"<m> (?:<be> )?(?:normal|as usual|at normal|as normal|fine|ok|okay|alright)", "normal {m}"),
     (
