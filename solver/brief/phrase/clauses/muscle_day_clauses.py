@@ -52,7 +52,7 @@ def _days(reader: TokenReader) -> tuple[str, ...]:
 def put_muscle_days(reader: TokenReader, draft: BriefDraft) -> None:
     """Give the days what is said of their muscles; a weekday without training is a fault."""
     rows = draft.raw.get("days", ())
-    if not rows or not (draft.muscle_days or any(pin.get("day") == EVERY_DAY for pin in draft.raw.get("pins", ()))):
+    if not rows or not (draft.muscle_days or any(pin.get("day") in EVERY_DAY for pin in draft.raw.get("pins", ()))):
         return
     if draft.raw.get("any_order") and draft.muscle_days:
         said = draft.muscle_days[0].said
@@ -61,7 +61,7 @@ def put_muscle_days(reader: TokenReader, draft: BriefDraft) -> None:
     weekdays = [row["weekday"] for row in rows if "weekday" in row] or SPREAD.get(len(rows), ())
     by_day = dict(zip(weekdays, rows, strict=False))
     if "pins" in draft.raw:
-        draft.raw["pins"] = [each for pin in draft.raw["pins"] for each in _on_days(pin, list(by_day))]
+        draft.raw["pins"] = [each for pin in draft.raw["pins"] for each in _on_days(reader, pin, list(by_day))]
     for asked in draft.muscle_days:
         if wrong := [day for day in asked.days if day not in by_day]:
             reader.fault(
@@ -75,6 +75,10 @@ def put_muscle_days(reader: TokenReader, draft: BriefDraft) -> None:
                 row[field] = list(dict.fromkeys((*row.get(field, ()), *asked.names)))
 
 
-def _on_days(pin: dict[str, Any], days: list[str]) -> list[dict[str, Any]]:
+def _on_days(reader: TokenReader, pin: dict[str, Any], days: list[str]) -> list[dict[str, Any]]:
     """A pin of every day as one for each training day; any other as it is."""
-    return [pin | {"day": day} for day in days] if pin.get("day") == EVERY_DAY else [pin]
+    if pin.get("day") not in EVERY_DAY:
+        return [pin]
+    if pin["day"] == "both days" and len(days) != 2:
+        reader.fault(f"'both days' is said of {len(days)} days", "write on every day, or name the weekdays")
+    return [pin | {"day": day} for day in days]

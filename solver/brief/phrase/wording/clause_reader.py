@@ -42,6 +42,9 @@ THING: Final[Rows] = (("<k>", "{k}"),)
 """A place or an item that is only named."""
 _ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
 """Words that a joining word belongs to: nothing but squats."""
+_ONLY_ONE: Final = re.compile(r"(?:with )?(?:only|just) 1 (.+)")
+_GYM: Final = re.compile(r"\bgym\b")
+"""Only one rack is all there is at home, and in a gym the one that people wait for."""
 _WHO_TRAINS: Final = ("athlete", "client", "trainee", "lifter")
 """Who the days may be said of: nobody else."""
 _LONGEST: Final = 160
@@ -107,6 +110,9 @@ class ClauseReader:
             self.of_person = True
             return of_person
         self.of_person = is_who(clause)
+        single = _ONLY_ONE.fullmatch(clause)
+        if single and _GYM.search(self.whole) and self.lexicon.resolve(single[1], ITEM_KINDS):
+            return f"single {single[1]}"
         if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
             return clause
         found = (

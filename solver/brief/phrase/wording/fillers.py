@@ -17,6 +17,11 @@ FILLERS: Final[Rewrites] = (
     (r"(?:^|(?<=[,.;] ))(?:i |he |she |we )?can only (?:do|manage|train|come) (?=\d)", ""),
     (r"(?:^|(?<=[,.;] ))(?:i am |i'm )?(?:coaching|training|planning for) (?=(?:an? )?\d\d[- ]?(?:year|yo\b|y/o))", ""),
     (r"(?:,? for )(someone|somebody) who (?=cycles|runs|walks|swims|climbs|rides|travels|sits|works)", r", \1 who "),
+    (
+        r"\b(?:(?:the|my|our) )?(?:kids?|baby|twins|toddler|son|daughter) (?:naps?|sleeps?|(?:is|are) (?:at|in) (?:school|nursery|class|bed)) "
+        r"(?=[^.]*\b(?:that|which) (?:gives|leaves) (?:me|us)\b)",
+        "",
+    ),
     (r"\b(gym)(?: that)? has everything\b", r"\1"),
     (r"\b(?:please|pls|thanks|thank you|cheers)\b", ","),
     (

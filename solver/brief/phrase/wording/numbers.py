@@ -47,6 +47,7 @@ MARKS: Final[Rewrites] = (
     (r"\b([a-z]{4,})(?: \1\b)+", r"\1"),
     (r"(?<=[a-z]) (?=\d ?x ?\d\d\b)", ", "),
     (r"\b(ones?|sessions?|days?|workouts?) \((\d+ ?(?:min|mins|minutes|h|hours?|'))\)", r"\1 of \2"),
+    (r"\b((?:no|avoid|without) [a-z -]+?) \(([a-z]+),? (?:and )?([a-z]+)\)", r"\1 or \2 or \3"),
     (r"\(((?:max |up to |to )?\d[^()]*(?:kg|lbs?|kilos?|pounds))\)", r" \1 "),
     (r"\(([^()]*\d[^()]*)\)", r", \1,"),
     (r"(?<=[a-z])\s*>\s*(?=[a-z])", " over "),

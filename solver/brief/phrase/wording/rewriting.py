@@ -14,7 +14,7 @@ from setwright.solver.brief.phrase.wording.days.muscle_days import with_muscle_d
 from setwright.solver.brief.phrase.wording.days.pins import with_pins
 from setwright.solver.brief.phrase.wording.days.placed_counts import leaves_places_open, with_placed_counts
 from setwright.solver.brief.phrase.wording.days.schedule import scheduled
-from setwright.solver.brief.phrase.wording.days.sports import without_sport
+from setwright.solver.brief.phrase.wording.days.sports import without_heavy_legs, without_sport
 from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, HALVES, OF_DAYS
 from setwright.solver.brief.phrase.wording.days.weekdays import (
     NAMES,
@@ -66,6 +66,7 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
+    text, heavy = without_heavy_legs(_spaced(text), sports)
     text, of_muscles = with_muscle_days(_spaced(text), lexicon)
     text, pins = with_pins(_spaced(text), lexicon)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
@@ -80,7 +81,13 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = wanted(_spaced(plainer), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
-    passed = (*over_lifts, *over, *(f"{hour}: the week names no hours" for hour in hours), *sayings.over)
+    passed = (
+        *over_lifts,
+        *(f"{said}: so it is, because of the sport" for said in heavy),
+        *over,
+        *(f"{hour}: the week names no hours" for hour in hours),
+        *sayings.over,
+    )
     return Wording(
         ", ".join([*counts, *([text] if text else []), *pins, *of_muscles, *often, *of_sets, *sports]), passed
     )

@@ -31,6 +31,10 @@ _OF_HEALTH: Final = re.compile(
     r"(?:(?:my|the|his|her) )?(?:doc|doctor|gp|physio|cardiologist|surgeon) (?:says|said) (?:that )?light (?:weights|lifting|training) (?:(?:is|are) )?(?:ok|okay|fine|allowed|good)|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
 )
 """What goes on with a person or a condition and changes nothing of it; clearance is asked for where it is needed."""
+_FINE_NOW: Final = re.compile(
+    r"(?:(?:but|and|my|the|his|her|it) )*(?:(?:knee|hip|shoulder|elbow|wrist|ankle|neck|back)s? )?(?:is|are|feels?) (?:fine|ok|okay|good|better)(?: (?:now|again|these days))*"
+)
+"""What is said after a condition, which stays a caution: it may come back."""
 _MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")
 
 
@@ -104,6 +108,9 @@ class Sayings:
             return True
         if _OF_HEALTH.fullmatch(clause) and self.reader.of_person:
             self.reader.over.append(clause)
+            return True
+        if _FINE_NOW.fullmatch(clause) and self.reader.of_person:
+            self.reader.over.append(f"{clause}: the caution stays")
             return True
         if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):
             self.reader.over.append(clause)

@@ -24,7 +24,7 @@ _OF_A_DAY: Final = (
     ),
 )
 _EVERY_DAY: Final = re.compile(
-    rf"{LEAD}(?P<lifts>[a-z' -]+?) on (?:(?:both|all|every|each)(?: of)?(?: the| my)? (?:days?|sessions?|workouts?))"
+    rf"{LEAD}(?P<lifts>[a-z' -]+?) on (?P<which>both|all|every|each)(?:(?: of)?(?: the| my)? (?:days?|sessions?|workouts?))"
 )
 _SETS_ALONE: Final = re.compile(r"(?P<sets>\d+) sets")
 _COUNTED: Final = re.compile(r"\b(\d) (?:days\b|x )|\b(\d)x ?\d")
@@ -42,7 +42,8 @@ def with_pins(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
         found = _pinned(part, lexicon)
         if every := _EVERY_DAY.fullmatch(part.strip()):
             whole = _lifts(every["lifts"], lexicon)
-            pins += [f"pin {lift} on every day" for lift in whole]
+            days_meant = "both days" if every["which"] == "both" else "every day"
+            pins += [f"pin {lift} on {days_meant}" for lift in whole]
             left.append("" if whole else part)
             continue
         if found:

@@ -31,6 +31,25 @@ def without_sport(text: str) -> tuple[str, list[str]]:
     return _SPORT.sub(keep, text), clauses
 
 
+_HEAVY_LEGS: Final = re.compile(
+    rf"(?:^|(?<=[,.;] ))(?:so |and |but |please )*(?:no|not any|nothing) heavy (?:legs?|leg work|lower body)(?: work)? (?:on )?({_DAY})(?: please)?(?=[,.;]|$)"
+)
+
+
+def without_heavy_legs(text: str, sports: list[str]) -> tuple[str, list[str]]:
+    """The text without `no heavy legs on wed` where sport on that day or the next rules them out already, and these."""
+    found: list[str] = []
+
+    def drop(match: re.Match[str]) -> str:
+        near = (match[1], WEEKDAYS[(WEEKDAYS.index(match[1]) + 1) % 7])
+        if not any(sport.endswith(f" on {day}") for sport in sports for day in near):
+            return match[0]
+        found.append(match[0].strip(" ,"))
+        return ","
+
+    return _HEAVY_LEGS.sub(drop, text), found
+
+
 def _each(days: str) -> list[str]:
     """mon-wed, fri as mon tue wed fri."""
     found: list[str] = []

@@ -109,6 +109,10 @@ _INACTIVE: Final = re.compile(
     r"(?:years?|months|break|layoff|year)(?: off)?|returning (?:to (?:lifting|training|the gym) )?after (?:a |an |\d+ )?(?:long )?"
     r"(?:years?|months|break|layoff)(?: off)?|\d+ (?:years|months) off)"
 )
+_BABY: Final = re.compile(
+    r"(?:(?:(?:and|but) )?(?:i|she|(?:my |our |the )?(?:new )?client)(?: (?:have|has|only|just|recently))* )?had (?:a|my|her) (?:(?:first|second|third|new) )?baby"
+    r"(?: (?:[a-z0-9 ]+ ago|in [a-z0-9]+|last [a-z]+|recently))?"
+)
 _PREGNANT: Final = re.compile(
     r"(?:i |she |and |am |is |currently )*(?:\d\d? (?:weeks|wks|months) )?pregnant(?:,? (?:in )?(?:wk|week) \d\d?)?"
 )
@@ -129,6 +133,8 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
         return f"recent surgery, bad {_JOINTS[found['joint']]}"
     if _INACTIVE.fullmatch(clause):
         return "long break"
+    if _BABY.fullmatch(clause):
+        return "gave birth"
     if _PREGNANT.fullmatch(clause):
         return "pregnant"
     by = _BY_A_LIFT.fullmatch(clause) or _LIKES_NOT.fullmatch(clause)
