@@ -1,4 +1,4 @@
-"""Some seven hundred sentences of coaches and clients, each with what a person understands by it.
+"""Some eight hundred sentences of coaches and clients, each with what a person understands by it.
 
 They were written without a look at what the program reads. None may be taken for something else; the share that is
 understood is measured here, so that it can only grow.
@@ -27,8 +27,8 @@ PHRASES: list[dict[str, Any]] = [
     for phrase in tomllib.loads(corpus.read_text("utf-8"))["phrase"]
 ]
 MEANT = [phrase for phrase in PHRASES if "refused" not in phrase]
-LEAST_UNDERSTOOD = 0.9
-"""The part of the sentences with a meaning that is understood; the aim is 0.95."""
+LEAST_UNDERSTOOD = 0.95
+"""The part of the sentences with a meaning that is understood."""
 
 
 @cache

@@ -87,7 +87,9 @@ def with_muscle_days(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
         named = sorted({*found.days} - {theme.split()[0] for theme in found.themes}, key=WEEKDAYS.index)
         rest = ", ".join([*found.themes, " ".join(named), rest])
     elif found.themes:
-        rest = ", ".join([*found.themes, rest])
+        of_groups = [theme for theme in found.themes if theme.endswith((" legs", " arms"))]
+        found.clauses += [f"train {theme.split()[1]} on {theme.split()[0]}" for theme in of_groups]
+        rest = ", ".join([*(theme for theme in found.themes if theme not in of_groups), rest])
     return rest, found.clauses
 
 
