@@ -58,6 +58,12 @@ def test_the_part_that_is_understood() -> None:
     assert understood >= LEAST_UNDERSTOOD * len(MEANT), f"{understood} of {len(MEANT)}"
 
 
+def test_the_docs_say_the_share_that_is_counted() -> None:
+    understood = sum(read(phrase["says"]) is not None for phrase in MEANT)
+    docs = " ".join((Path(__file__).parents[2] / "docs" / "brief.md").read_text("utf-8").split())
+    assert f"Of {len(MEANT)} invented sentences that have a meaning, {100 * understood / len(MEANT):.0f} %" in docs
+
+
 def test_the_corpus_is_large_and_says_nothing_twice() -> None:
     says = [" ".join(phrase["says"].lower().split()) for phrase in PHRASES]
     assert len(says) == len(set(says)) >= 400
