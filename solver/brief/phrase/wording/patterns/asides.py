@@ -64,7 +64,7 @@ _WHO: Final = re.compile(
 )
 """Who somebody is: a mother of 3, a desk worker, a rower."""
 _NO_FUSS: Final = re.compile(
-    r"(?:a )?(?:small|slim|narrow) waist|(?:and |but )?(?:a |the |my )?(?:good|healthy|sound) (?:shoulders?|knees?|hips?|elbows?|wrists?|ankles?|neck|back)|"
+    r"upper chest (?:is|feels) (?:fine|ok|okay|good)|(?:a )?(?:small|slim|narrow) waist|(?:and |but )?(?:a |the |my )?(?:good|healthy|sound) (?:shoulders?|knees?|hips?|elbows?|wrists?|ankles?|neck|back)|"
     r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)"
 )
 _ACTIVE: Final = re.compile(

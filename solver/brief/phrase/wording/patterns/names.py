@@ -31,13 +31,11 @@ _OTHERWISE: Final[Mapping[str, Mapping[str, tuple[str, ...]]]] = {
         "butt": ("glutes",),
         "stomach": ("abs",),
         "thighs": ("legs",),
-        "upper chest": ("chest",),
         "tri's": ("triceps",),
         "tris": ("triceps",),
         "biceps peak": ("biceps",),
     },
     "l": {
-        "press": ("overhead press",),
         "presses": ("horizontal press", "vertical press"),
         "pressing": ("horizontal press", "vertical press"),
         "overhead": ("overhead press",),
