@@ -31,6 +31,7 @@ def assumptions(said: Brief, settled: Brief, raw: Mapping[str, Any], catalogue: 
     client = raw.get("client", {})
     return (
         *_of_days(said, settled),
+        *_of_muscle_days(settled, catalogue),
         *_of_place(said, settled, catalogue),
         *_of_lifts(settled, catalogue),
         *_of_owned(settled),
@@ -50,6 +51,22 @@ def _of_days(said: Brief, settled: Brief) -> Iterator[Assumption]:
     elif any(day.weekday is None for day in said.days):
         weekdays = ", ".join((day.weekday or "").capitalize() for day in settled.days)
         yield Assumption("plan", f"days: {weekdays}")
+
+
+def _of_muscle_days(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
+    """What a muscle that is named for a day, or rested on it, leaves open."""
+    for name in dict.fromkeys(name for day in settled.days for name in (*(day.trained or ()), *(day.rested or ()))):
+        called = (catalogue.groups.get(name) or catalogue.muscles[name]).name.lower()
+        on, off = (_days_of(settled, field, name) for field in ("trained", "rested"))
+        rest = f"no direct sets on {off}" if off else "other days may have it too"
+        yield Assumption("plan", f"{called}: " + "; ".join([*([f"direct sets on {on}"] if on else []), rest]))
+
+
+def _days_of(settled: Brief, field: str, name: str) -> str:
+    """The names of the days whose field holds a name: Mon and Thu."""
+    named = enumerate(settled.days)
+    found = [day.weekday or f"session {place + 1}" for place, day in named if name in (getattr(day, field) or ())]
+    return " and ".join(day.capitalize() for day in found)
 
 
 def _of_place(said: Brief, settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:

@@ -13,6 +13,7 @@ def contradictions(brief: Brief) -> tuple[Fault, ...]:
     """Every disagreement of the brief with itself, in the order of its fields; it may lack its weekdays still."""
     return (
         *_of_days(brief),
+        *_of_muscles_of_days(brief),
         *_of_order(brief),
         *_of_muscles(brief),
         *_of_rests(brief),
@@ -34,6 +35,19 @@ def _of_days(brief: Brief) -> Iterator[Fault]:
         )
     if all(day.missed for day in brief.days):
         yield Fault("days", "every session is missed: nothing is left to train", "hold one session at least")
+
+
+def _of_muscles_of_days(brief: Brief) -> Iterator[Fault]:
+    for place, day in enumerate(brief.days):
+        for name in day.trained or ():
+            where = f"days[{place}].trained"
+            ask = brief.muscles.get(name)
+            if name in (day.rested or ()):
+                yield Fault(where, f"'{name}' is trained and rested on the same day", "keep it in one of the two")
+            if day.missed:
+                yield Fault(where, f"'{name}' is named for a day that is missed", "drop one of the two")
+            if ask is not None and ask.emphasis == "none":
+                yield Fault(where, f"'{name}' is named for a day, but it is at none", "drop one of the two")
 
 
 def _of_order(brief: Brief) -> Iterator[Fault]:

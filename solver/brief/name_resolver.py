@@ -23,6 +23,7 @@ _DAY_LISTS: Mapping[str, tuple[Kind, ...]] = {
     "without": ("item",),
     "avoid": ("exercise",),
     "rested": ("muscle", "group"),
+    "trained": ("muscle", "group"),
 }
 
 

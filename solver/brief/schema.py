@@ -69,6 +69,7 @@ class DayAsk(Asked):
     without: Words | None = None
     avoid: Words | None = None
     rested: Words | None = None
+    trained: Words | None = None
     missed: bool | None = None
 
 

@@ -47,6 +47,8 @@ class ResolvedDay:
     """Exercises that the brief avoids on this day alone."""
     rested: frozenset[str] = frozenset()
     """Muscles that get no direct set on this day."""
+    trained: tuple[tuple[str, frozenset[str]], ...] = ()
+    """Muscles and groups, each with its muscles, that get direct sets on this day."""
     missed: bool = False
     """Whether the session is not held."""
     last_rest: int = 0

@@ -105,6 +105,7 @@ def resolved_day(
         closed_regions=closed_regions(day, brief),
         avoided=frozenset(day.avoid or ()),
         rested=rested_muscles(day, catalogue),
+        trained=tuple((name, muscles_of(name, catalogue)) for name in day.trained or ()),
         missed=bool(day.missed),
         last_rest=min(shortest_rest(brief.goal or "balanced", catalogue), brief.rest_at_most or NO_LONGEST),
     )
@@ -141,9 +142,12 @@ def closed_regions(day: DayAsk, brief: Brief) -> tuple[str, ...]:
 
 def rested_muscles(day: DayAsk, catalogue: Catalogue) -> frozenset[str]:
     """The muscles that a day rests, its groups taken apart."""
-    named = day.rested or ()
-    groups = (catalogue.groups[word].otherwise for word in named if word not in catalogue.muscles)
-    return frozenset(word for word in named if word in catalogue.muscles).union(*groups)
+    return frozenset().union(*(muscles_of(name, catalogue) for name in day.rested or ()))
+
+
+def muscles_of(name: str, catalogue: Catalogue) -> frozenset[str]:
+    """A muscle by its id, or all muscles of a group."""
+    return frozenset((name,) if name in catalogue.muscles else catalogue.groups[name].otherwise)
 
 
 def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:

@@ -114,7 +114,7 @@ def instance_of(resolved: ResolvedBrief, apart: frozenset[str] = frozenset()) ->
     for day in resolved.days:
         key = (day.minutes, day.limit, day.warm_up, day.warm_up_give, tuple(sorted(day.items)), day.dumbbell_max)
         closed = (day.closed_regions, tuple(sorted(day.avoided)), tuple(sorted(day.rested)), day.missed)
-        like_days.setdefault((*key, day.focus, *closed), []).append(day.index)
+        like_days.setdefault((*key, day.focus, *closed, day.trained and (day.trained, day.index)), []).append(day.index)
     listed = tuple(tuple(days) for days in like_days.values())
     first = [resolved.days[days[0]] for days in listed]
     classes: dict[tuple[object, ...], list[Exercise]] = {}

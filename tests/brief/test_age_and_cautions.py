@@ -79,7 +79,7 @@ def test_every_fault_at_once(asker: Any) -> None:
     text = b"""days = [{ minutes = 4 }]
     [client]
     age = 140
-    cautions = [{ tag = "hypertensoin" }, { tag = "asthma" }, { tag = "biceps" }]
+    cautions = [{ tag = "hypertensoin" }, { tag = "hiccups" }, { tag = "biceps" }]
     """
     faults = asker.faults("-", text)
     assert len(faults) == 5
@@ -87,7 +87,7 @@ def test_every_fault_at_once(asker: Any) -> None:
         "days[0].minutes: got 4",
         "client.age: got 140",
         "cautions[0].tag: 'hypertensoin' is not in the catalogue, expected a caution; did you mean 'hypertension'?",
-        "cautions[1].tag: 'asthma' is not in the catalogue, expected a caution; the cautions are shoulder, elbow",
+        "cautions[1].tag: 'hiccups' is not in the catalogue, expected a caution; the cautions are shoulder, elbow",
         "cautions[2].tag: 'biceps' is a muscle, expected a caution",
     ):
         assert any(part in fault for fault in faults), (part, faults)
@@ -114,9 +114,30 @@ def test_a_wrong_age_or_caution_in_a_phrase(asker: Any, phrase: str, said: str) 
 
 
 def test_an_unknown_caution_is_never_passed_over(asker: Any) -> None:
-    (fault,) = asker.faults("3x40, caution asthma")
-    assert fault.startswith("phrase: 'asthma' is not a caution; the cautions are shoulder, ")
+    (fault,) = asker.faults("3x40, caution hiccups")
+    assert fault.startswith("phrase: 'hiccups' is not a caution; the cautions are shoulder, ")
     assert fault.endswith("for any other ask a professional, and avoid the lifts that are not allowed")
+
+
+@pytest.mark.parametrize(
+    "says",
+    [
+        "asthma, 3x40",
+        "I have scoliosis. 3 x 40 min",
+        "My client has Crohn's disease, 3 x 40",
+        "gout in the big toe, 3x40",
+        "hypermobile client, 3x40",
+    ],
+)
+def test_a_condition_without_a_caution_of_its_own_asks_for_whoever_treats_it(asker: Any, says: str) -> None:
+    parsed = asker.of(says)
+    assert [caution.tag for caution in parsed.brief.client.cautions] == ["other-condition"]
+    assert asker.catalogue.cautions["other-condition"].needs_clearance
+
+
+def test_a_condition_of_somebody_else_or_denied_is_none(asker: Any) -> None:
+    for says in ("3x40, my mother has asthma", "3x40, no asthma any more"):
+        asker.faults(says)
 
 
 def test_an_age_outside_its_table_is_told_where_it_stands(asker: Any) -> None:

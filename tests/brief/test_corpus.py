@@ -1,4 +1,4 @@
-"""Some seven hundred sentences of coaches and clients, each with what a person understands by it.
+"""Some eight hundred sentences of coaches and clients, each with what a person understands by it.
 
 They were written without a look at what the program reads. None may be taken for something else; the share that is
 understood is measured here, so that it can only grow.
@@ -21,10 +21,14 @@ from setwright.solver.brief.file import read_brief
 from setwright.solver.brief.parsed_brief import ParsedBrief
 
 CATALOGUE = load_catalogue()
-PHRASES: list[dict[str, Any]] = tomllib.loads(Path(__file__).with_name("phrases.toml").read_text("utf-8"))["phrase"]
+PHRASES: list[dict[str, Any]] = [
+    phrase
+    for corpus in sorted(Path(__file__).parent.glob("phrases*.toml"))
+    for phrase in tomllib.loads(corpus.read_text("utf-8"))["phrase"]
+]
 MEANT = [phrase for phrase in PHRASES if "refused" not in phrase]
-LEAST_UNDERSTOOD = 0.9
-"""The part of the sentences with a meaning that is understood; the aim is 0.95."""
+LEAST_UNDERSTOOD = 0.95
+"""The part of the sentences with a meaning that is understood."""
 
 
 @cache
@@ -52,6 +56,12 @@ def test_what_a_careful_person_would_ask_about_is_refused() -> None:
 def test_the_part_that_is_understood() -> None:
     understood = sum(read(phrase["says"]) is not None for phrase in MEANT)
     assert understood >= LEAST_UNDERSTOOD * len(MEANT), f"{understood} of {len(MEANT)}"
+
+
+def test_the_docs_say_the_share_that_is_counted() -> None:
+    understood = sum(read(phrase["says"]) is not None for phrase in MEANT)
+    docs = " ".join((Path(__file__).parents[2] / "docs" / "brief.md").read_text("utf-8").split())
+    assert f"Of {len(MEANT)} invented sentences that have a meaning, {100 * understood / len(MEANT):.0f} %" in docs
 
 
 def test_the_corpus_is_large_and_says_nothing_twice() -> None:
@@ -114,7 +124,6 @@ TURNED_ROUND = (
     "3 days x 40 min, 10 reps max",
     "3 days 40 min, bench 100 kg",
     "drop 5 kg, 3 days 40 min",
-    "3 days 40 min, no legs on friday",
     "m w f 40 min, t th off",
     "3 days 40 min with a friend, no supersets with her",
     "3 days 40 min, big legs already",
@@ -142,13 +151,32 @@ TURNED_ROUND = (
     "free from 2 to 7 pm, 3 days",
     "squat monday only, mon wed fri 45 min",
     "don't squat on monday, mon wed fri 45 min",
+    "mon thu 45 min, only chest on monday",
+    "mon thu 45 min, back on monday",
+    "mon chest or back, thu legs, 40 min",
+    "3 days 40 min, no upper chest work",
+    "3 days 40 min, no press",
+    "mon wed fri 40 min, squat on both days",
+    "we just had a baby, 3 days 40 min",
+    "3 days 40 min, my mother has asthma",
+    "3 days 40 min, dumbbells and no chair",
+    "3 days 40 min, sets of 6 and 12",
+    "3 days 40 min, no more sets of 20",
+    "mon thu 45 min, my friend does chest on monday",
+    "mon thu 45 min, legs on monday only if I feel good",
+    "mon thu 45 min, chest and squats on monday",
+    "mon thu 45 min, chest on tuesday",
+    "mon thu 45 min, chest on monday unless I am sore",
+    "mon thu 45 min, chest on monday or thursday",
+    "mon thu 45 min, heavy legs on monday",
     "3 days 40 min, no long rests",
     "3 days 40 min, no machines but cables",
     "3 days 40 min, turning 30 reps into 20",
     "3 days 40 min, my son turns 12",
     "max 10 exercises a day, 3x60",
     "2 min rest on squats, 3 x 40",
-    "3 days 40 min, last set to failure",
+    "3 days 40 min, last set of curls to failure",
+    "3 days 40 min, failure on bench only",
     "3 days 40 min, 2 reps in reserve on squats",
     "3 days 40 min, nothing to failure except curls",
     "I work from 9am to 1pm, mon wed fri",
@@ -218,6 +246,43 @@ READ_RIGHTLY: dict[str, dict[str, Any]] = {
         "avoid": ["squat"],
         "cautions": ["knee"],
     },
+    "3 days 40 min, no legs on friday": {"days": ["40", "40", "40"], "other": ["rested=legs fri"]},
+    "mon wed fri 45 min, legs only on friday": {
+        "days": ["mon 45", "wed 45", "fri 45"],
+        "other": ["trained=legs fri", "rested=legs mon", "rested=legs wed"],
+    },
+    "mon thu 45 min, chest and biceps on monday": {
+        "days": ["mon 45", "thu 45"],
+        "other": ["trained=chest mon", "trained=biceps mon"],
+    },
+    "squat Mon and Thu, 45 min": {
+        "days": ["mon 45", "thu 45"],
+        "like": ["squat"],
+        "other": ["pin=barbell-back-squat mon", "pin=barbell-back-squat thu"],
+    },
+    "I like pull-ups, 3 days of 45 minutes, a pull-up bar and bands at home": {
+        "days": ["45", "45", "45"],
+        "like": ["pull-up"],
+        "kit": ["band", "pull-up-bar"],
+    },
+    "nurse on shifts, two days, 35 min, dumbbells up to 22 kg and a bench at home": {
+        "days": ["35", "35"],
+        "kit": ["bench", "dumbbell"],
+        "other": ["dumbbell_max=22 kg"],
+    },
+    "home barbell and rack, I lift 3x60": {"days": ["60", "60", "60"], "kit": ["barbell", "rack"]},
+    "must have rows and a hinge, two days of an hour": {
+        "days": ["60", "60"],
+        "like": ["row"],
+        "other": ["must=row", "must=hinge"],
+    },
+    "squat on both days, 2 x 45 min": {
+        "days": ["45", "45"],
+        "like": ["squat"],
+        "other": ["pin=barbell-back-squat mon", "pin=barbell-back-squat thu"],
+    },
+    "3 days of 40 min, only one rack at my gym": {"days": ["40", "40", "40"], "other": ["single=rack"]},
+    "I had a baby 4 months ago, 3 days of 40 min": {"days": ["40", "40", "40"], "cautions": ["after-birth"]},
     "more legs than arms, 3x45": {"days": ["45", "45", "45"], "priority": ["legs"]},
 }
 
@@ -235,6 +300,15 @@ def test_what_is_passed_over_is_told() -> None:
     assert "passed over: busy dad here; i sleep badly; 16 kg: the week names no loads" in "\n".join(
         a.text for a in parsed.assumed
     )
+
+
+@pytest.mark.parametrize(
+    "says", ["last set to failure", "everything to failure", "training to failure", "take the last set to failure"]
+)
+def test_failure_is_told_as_not_planned(says: str) -> None:
+    parsed = read(f"3 days of 40 minutes, {says}")
+    assert parsed is not None
+    assert any("to failure: not planned" in assumption.text for assumption in parsed.assumed)
 
 
 @pytest.mark.parametrize(

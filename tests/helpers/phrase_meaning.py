@@ -7,7 +7,7 @@ from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.brief.schema import Brief
+from setwright.solver.brief.schema import Brief, weekdays_of
 
 Meaning = Mapping[str, Any]
 Difference = tuple[str, Any, Any]
@@ -125,10 +125,36 @@ def _of_sets(meant: Meaning, brief: Brief) -> Iterator[Difference]:
         asked = next((value for name, value in said if name == field), str(usual.get(field)).lower())
         if read != asked:
             yield field, asked, read
+    for field, read in _details(brief).items():
+        named = " ".join(value for name, value in said if name == field)
+        asked = read if field == "dumbbell_max" and not named else named
+        if read != asked:
+            yield field, asked, read
+    for field in ("trained", "rested"):
+        days = zip(weekdays_of(brief), brief.days, strict=True)
+        read_days = sorted(f"{name} {day}" for day, ask in days for name in getattr(ask, field) or ())
+        asked_days = sorted(value for name, value in said if name == field)
+        if read_days != asked_days:
+            yield field, asked_days, read_days
     pins = sorted(f"{pin.exercise} {pin.day or ''} {pin.sets or ''}".strip() for pin in brief.pins)
     asked_pins = sorted(value for name, value in said if name == "pin")
     if asked_pins and pins != asked_pins:
         yield "pins", asked_pins, pins
+
+
+def _details(brief: Brief) -> dict[str, str]:
+    """What is owned, the minutes of the clock, and how the days lie, as `other` says them."""
+    owned, clock = brief.owned, brief.clock
+    heaviest = "" if owned.dumbbell_max is None else f"{owned.dumbbell_max:g} {brief.client.unit}"
+    minutes = {name: getattr(clock, name) for name in ("spare", "warm_up")}
+    return {
+        "dumbbell_max": heaviest,
+        "single": " ".join(owned.single),
+        "safeties": "true" if owned.safeties or "safeties" in (brief.equipment or ()) else "",
+        "rest_days_between": f"{brief.rest_days_between}" if brief.any_order else "",
+        "must": " ".join(brief.must),
+        **{name: "" if seconds is None else f"{seconds / 60:g}" for name, seconds in minutes.items()},
+    }
 
 
 def _of_client(meant: Meaning, brief: Brief) -> Iterator[Difference]:

@@ -29,13 +29,14 @@ TINY: dict[str, dict[str, Any]] = {
     "efficiency": {"goal": "efficiency", "pairs": False},
     "short rests": {"rest_at_most": 45, "rir_at_least": 3},
     "long rests": {"rest_at_least": 100},
+    "a muscle of the day": {"days": [{"weekday": "mon", "minutes": 14, "trained": ["biceps"]}]},
     "pinned": {"pins": [{"exercise": "dumbbell-curl", "sets": 2}], "must": ["row"]},
 }
 
 
 def tiny(name: str) -> Place:
     """One day of 14 minutes, four exercises, two or three sets at the shortest rest."""
-    place = place_of(days=days("mon", 14), equipment="home-dumbbells", avoid=only(*KEPT), **TINY[name])
+    place = place_of(**{"days": days("mon", 14), **TINY[name]}, equipment="home-dumbbells", avoid=only(*KEPT))
     firsts: dict[tuple[object, ...], Column] = {}
     for column in place.columns:
         prescription = column.assignments[0].prescription

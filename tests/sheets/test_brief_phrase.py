@@ -82,6 +82,19 @@ def anyhow(choice: random.Random, catalogue: Catalogue) -> dict[str, Any]:
         brief["client"]["cautions"] = [{"tag": choice.choice(sorted(catalogue.cautions))}]
     if choice.random() < 0.3:
         brief["rules"] = {"third-day": choice.choice(("off", "hard", 2.5))}
+    if choice.random() < 0.4:
+        brief["rest_at_least"] = choice.choice((45, 60, 90))
+    if choice.random() < 0.4:
+        brief["rest_at_most"] = choice.choice((90, 120, 180))
+    if choice.random() < 0.4:
+        brief["rir_at_least"] = choice.randint(1, 5)
+    if choice.random() < 0.3:
+        brief["clock"]["seconds_per_rep"] = choice.choice((2.5, 4, 6.25))
+    if not any_order and choice.random() < 0.4:
+        named, away = choice.sample([*sorted(catalogue.groups), *sorted(catalogue.muscles)], 2)
+        for day in choice.sample(brief["days"], choice.randint(1, len(weekdays))):
+            day["trained"] = [named]
+        choice.choice(brief["days"])["rested"] = [away]
     if any_order:
         brief["rest_days_between"] = choice.choice((0, 1, 2)) if len(days) < 3 else 1
     return brief

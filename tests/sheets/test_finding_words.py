@@ -36,6 +36,7 @@ SAID = {
 }
 WISHES = {
     "at least 5 sets of side delts": Wish("exact-band", "side-delts", 5),
+    "2 sets of direct work for back on Monday": Wish("muscle-on-day", "back", 2, "mon"),
     "direct work for chest on 2 days": Wish("days-at-least", "chest", 2),
     "the movement vertical pull": Wish("must", "vertical-pull"),
     "Barbell curl pinned on Monday for 3 sets": Wish("pinned", "barbell-curl", 3, "mon"),

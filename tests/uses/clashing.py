@@ -68,6 +68,10 @@ IMPOSSIBLE: dict[str, dict[str, Any]] = {
             {"exercise": "barbell-bench-press", "day": "mon", "sets": 4},
         ],
     },
+    "a muscle that nothing trains on its day": {
+        "days": [*days("mon", 30), {"weekday": "thu", "minutes": 30, "trained": ["side-delts"]}],
+        "equipment": "bodyweight",
+    },
     "a taste made hard": {
         "days": days("mon", 30),
         "equipment": "bands",

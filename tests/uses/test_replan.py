@@ -224,3 +224,15 @@ def test_a_line_exchanged_is_one_changed_line_and_a_new_partner_none() -> None:
     )
     assert changed_lines(changes) == 2
     assert changed_lines(line_changes(old, Week(((),)), (0,))) == 3
+
+
+def test_a_muscle_that_a_missed_or_sore_day_was_to_have_is_asked_for_no_longer() -> None:
+    asked = days("mon tue thu fri", 45)
+    asked[THU] = {**asked[THU], "trained": ["chest", "biceps"]}
+    before = planned(days=asked)
+    missed = brief_after(before.evaluated.resolved.brief, Happened(DONE, frozenset((THU,)), {}))
+    assert missed.days[THU].trained is None
+    sore = brief_after(
+        before.evaluated.resolved.brief, Happened(DONE, frozenset(), {THU: DayChange(rested=("chest",))})
+    )
+    assert sore.days[THU].trained == ("biceps",)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
@@ -20,6 +21,22 @@ _LABELS = {
 }
 
 
+@dataclass(frozen=True)
+class MuscleDays:
+    """Muscles and groups that are trained, rested, or trained `only` on some weekdays."""
+
+    kind: str
+    names: tuple[str, ...]
+    days: tuple[str, ...]
+    said: str
+
+    def field_of(self, day: str) -> str | None:
+        """The field of a training day that holds the names, if any does."""
+        if self.kind == "only":
+            return "trained" if day in self.days else "rested"
+        return self.kind if day in self.days else None
+
+
 class BriefDraft:
     """The raw table of one phrase as it is read; two different things said of one field are a fault."""
 
@@ -29,6 +46,8 @@ class BriefDraft:
         self.raw: dict[str, Any] = {}
         self.home = False
         """Whether `at home` was said, which names no equipment yet."""
+        self.muscle_days: list[MuscleDays] = []
+        """What is said of the muscles of weekdays, until the days are known."""
         self.rest: str | None = None
         """The emphasis of all muscles that the phrase does not name, where it says one."""
 

@@ -14,6 +14,7 @@ from setwright.solver.brief.phrase.clauses.day_clauses import DayClauses, cycle_
 from setwright.solver.brief.phrase.clauses.effort_clauses import effort_clause
 from setwright.solver.brief.phrase.clauses.fixed_clauses import FIXED, fixed_clause, other_aim, rest_between
 from setwright.solver.brief.phrase.clauses.muscle_clauses import emphasis_clause, limit_clause, sets_clause
+from setwright.solver.brief.phrase.clauses.muscle_day_clauses import muscle_day_clause, put_muscle_days
 from setwright.solver.brief.phrase.clauses.place_clauses import place_clause
 from setwright.solver.brief.phrase.day_words import at_count_of_days, at_weekday
 from setwright.solver.brief.phrase.draft import BriefDraft
@@ -109,6 +110,7 @@ def draft_phrase(
             take_unrecognised(reader, LEADERS)
     draft.put_rest(catalogue)
     _put_days(reader, draft, days)
+    put_muscle_days(reader, draft)
     settle_place(reader, draft)
     return draft.raw, tuple(dict.fromkeys(reader.faults))
 
@@ -126,6 +128,7 @@ def _clause(reader: TokenReader, draft: BriefDraft, days: DayClauses) -> bool:
         rest_between(reader, draft)
         or age_clause(reader, draft)
         or effort_clause(reader, draft)
+        or muscle_day_clause(reader, draft)
         or cycle_clause(reader, days)
         or days_clause(reader, days)
         or fixed_clause(reader, draft)

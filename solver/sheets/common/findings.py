@@ -30,6 +30,9 @@ def wish_words(wish: Wish, resolved: ResolvedBrief) -> str:
         return f"at least {some_sets(wish.amount)} of {muscle_name(resolved.catalogue, wish.subject)}"
     if wish.rule == "days-at-least":
         return f"direct work for {muscle_name(resolved.catalogue, wish.subject)} on {counted(wish.amount, 'day')}"
+    if wish.rule == "muscle-on-day":
+        on = f" on {weekday_name(wish.day)}" if wish.day else " in a session"
+        return f"{some_sets(wish.amount)} of direct work for {_named(wish.subject, resolved)}{on}"
     return f"the movement {_spaced(wish.subject)}"
 
 
@@ -91,6 +94,8 @@ def _named(name: str, resolved: ResolvedBrief) -> str:
     """A muscle's, exercise's or item's name from its id; any other id with spaces for its dashes."""
     if name in resolved.catalogue.muscles:
         return muscle_name(resolved.catalogue, name)
+    if name in resolved.catalogue.groups:
+        return resolved.catalogue.groups[name].name.lower()
     if name in resolved.catalogue.items and name not in resolved.catalogue.exercises:
         return resolved.catalogue.items[name].name.lower()
     return _exercise(name, resolved)

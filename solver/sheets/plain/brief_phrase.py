@@ -14,7 +14,7 @@ from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.brief.schema import Brief, DayAsk
 from setwright.solver.sheets.common.words import counted
-from setwright.solver.sheets.plain.phrase_clauses import clauses_of
+from setwright.solver.sheets.plain.phrase_clauses import clauses_of, muscle_days
 from setwright.solver.sheets.plain.phrase_names import place_words
 
 PARTS: Final = ("client", "owned", "clock")
@@ -39,7 +39,7 @@ def brief_phrase(brief: Brief, catalogue: Catalogue, named: bool = False) -> Phr
     brief = _one_place(brief)
     wanted = _fields(raw_of(brief))
     clauses = dict(clauses_of(brief, catalogue))
-    days = ", ".join(_day_clauses(brief, catalogue, named))
+    days = ", ".join([*_day_clauses(brief, catalogue, named), *_muscle_days(brief, catalogue)])
     while True:
         text = ", ".join([days, *(said for said in clauses.values() if said)])
         read = _read(text, catalogue)
@@ -97,6 +97,11 @@ def _day_clauses(brief: Brief, catalogue: Catalogue, named: bool) -> Iterator[st
     for _, group in groupby(brief.days, key=lambda day: (day.minutes, day.focus, day.equipment)):
         alike = list(group)
         yield _counted(alike) if counted else _named(alike, catalogue)
+
+
+def _muscle_days(brief: Brief, catalogue: Catalogue) -> Iterator[str]:
+    """What the days say of their muscles, which a phrase names weekdays for."""
+    return iter(()) if brief.any_order else muscle_days(brief, catalogue)
 
 
 def _counted(days: list[DayAsk]) -> str:

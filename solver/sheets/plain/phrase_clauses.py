@@ -20,6 +20,7 @@ def clauses_of(brief: Brief, catalogue: Catalogue) -> Iterator[tuple[str, str]]:
     yield from _place(brief, catalogue)
     if brief.muscles:
         yield "muscles", ", ".join(_muscle(name, ask, catalogue) for name, ask in brief.muscles.items())
+    yield from _of_sets(brief)
     yield from _fixed(brief)
     yield from _choices(brief, catalogue)
     if brief.any_order and brief.rest_days_between != defaults.REST_DAYS_BETWEEN:
@@ -65,6 +66,29 @@ def _muscle(name: str, ask: MuscleAsk, catalogue: Catalogue) -> str:
     limits += [f"at least {ask.days_at_least} days"] if ask.days_at_least is not None else []
     lead = [] if ask.emphasis == "normal" and limits else [LED[ask.emphasis]]
     return " ".join([*lead, entry.name.lower(), " and ".join(limits)]).rstrip()
+
+
+def _of_sets(brief: Brief) -> Iterator[tuple[str, str]]:
+    """What is asked of every set: its rest, the repetitions in reserve, the seconds of a repetition."""
+    for field, words in (("rest_at_least", "rest at least"), ("rest_at_most", "rest at most")):
+        if (seconds := getattr(brief, field)) is not None:
+            yield field, f"{words} {seconds} s"
+    if brief.rir_at_least:
+        yield "rir_at_least", f"at least {brief.rir_at_least} RIR"
+    if brief.clock.seconds_per_rep is not None:
+        yield "clock.seconds_per_rep", f"{brief.clock.seconds_per_rep:g} seconds a rep"
+
+
+def muscle_days(brief: Brief, catalogue: Catalogue) -> Iterator[str]:
+    """A clause for each muscle or group and what its days are: train chest on mon and thu, rest legs on fri."""
+    for field, word in (("trained", "train"), ("rested", "rest")):
+        days: dict[str, list[str]] = {}
+        for day in brief.days:
+            for name in getattr(day, field) or ():
+                days.setdefault(name, []).append(day.weekday or "")
+        for name, on in days.items():
+            entry = catalogue.groups.get(name) or catalogue.muscles[name]
+            yield f"{word} {entry.name.lower()} on {' and '.join(on)}"
 
 
 def _fixed(brief: Brief) -> Iterator[tuple[str, str]]:

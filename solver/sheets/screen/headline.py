@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
-from setwright.solver.sheets.common.words import counted, listed, muscle_name
+from setwright.solver.sheets.common.words import counted, day_name, listed, muscle_name
 
 
 def headline(resolved: ResolvedBrief, goal: bool = True) -> str:
@@ -24,11 +24,23 @@ def brief_parts(resolved: ResolvedBrief, days: bool = True, goal: bool = True) -
     found.append(resolved.brief.client.experience)
     if resolved.priorities:
         found.append(f"priority: {listed(muscle_name(catalogue, m) for m in resolved.priorities)}")
+    found += _of_days(resolved)
     if asked is not None:
         words = (asked,) if isinstance(asked, str) else asked
         names = (catalogue.kits[w].name if w in catalogue.kits else catalogue.items[w].name.lower() for w in words)
         found.append(listed(names))
     return found + asked_of_sets(resolved.brief)
+
+
+def _of_days(resolved: ResolvedBrief) -> list[str]:
+    """The muscles and groups that days are to have: chest on Monday and Thursday."""
+    catalogue, days = resolved.catalogue, resolved.days
+    names = dict.fromkeys(name for day in days for name, _ in day.trained)
+    entries = {name: catalogue.groups.get(name) or catalogue.muscles[name] for name in names}
+    return [
+        f"{entry.name.lower()} on {listed(day_name(day) for day in days if name in dict(day.trained))}"
+        for name, entry in entries.items()
+    ]
 
 
 def asked_of_sets(brief: Brief) -> list[str]:

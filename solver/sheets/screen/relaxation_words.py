@@ -20,6 +20,7 @@ from setwright.solver.uses.relax.brief_changes import (
     ChangeGoal,
     ChangePartner,
     DropMovement,
+    DropMuscleDay,
     DropPartner,
     DropPins,
     DropRule,
@@ -84,6 +85,9 @@ def _change_words(change: BriefChange, resolved: ResolvedBrief) -> str:
             return f"allow {_exercise(catalogue, exercise)} again"
         case DropMovement(movement):
             return f"do without a {movement.replace('-', ' ')}"
+        case DropMuscleDay(muscle, weekday):
+            name = (catalogue.groups.get(muscle) or catalogue.muscles[muscle]).name.lower()
+            return f"do without {name} {f'on {weekday_name(weekday)}' if weekday else 'in every session that names it'}"
         case PriceRule(rule):
             return f"let the rule {rule} cost instead of forbid"
         case DropRule(rule):

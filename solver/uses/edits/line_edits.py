@@ -18,7 +18,7 @@ from setwright.solver.uses.edits.editing import entry_as, with_day, without
 from setwright.solver.uses.edits.effects import Effect, effect
 from setwright.solver.uses.edits.leaving_out import emptied, left_out
 
-WISHES: Final = ("pinned", "must", "exact-band", "days-at-least")
+WISHES: Final = ("pinned", "must", "exact-band", "days-at-least", "muscle-on-day")
 """The rules under which a brief asks for something outright: a coach may change a week so that it misses one."""
 
 

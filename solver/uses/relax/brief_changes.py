@@ -68,6 +68,14 @@ class DropMovement:
 
 
 @dataclass(frozen=True)
+class DropMuscleDay:
+    """A muscle or group, by id, that a day need not have; the weekday is empty where the days have none."""
+
+    muscle: str
+    weekday: str
+
+
+@dataclass(frozen=True)
 class PriceRule:
     """A rule that the brief made hard and that costs again instead."""
 
@@ -162,6 +170,7 @@ BriefChange = (
     | AddItems
     | AllowExercise
     | DropMovement
+    | DropMuscleDay
     | PriceRule
     | DropRule
     | AllowShorterRests

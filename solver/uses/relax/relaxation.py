@@ -15,6 +15,7 @@ Kind = Literal[
     "kit",
     "station",
     "movement",
+    "muscle-day",
     "avoid",
     "rule",
     "rests",

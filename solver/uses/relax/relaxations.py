@@ -24,6 +24,7 @@ KIND = {
     "station": 6.0,
     "pin": 1.0,
     "movement": 1.0,
+    "muscle-day": 1.0,
     "rests": 1.0,
     "rule": 2.0,
     "goal": 2.0,

@@ -5,12 +5,16 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.brief.schema import DayAsk
 from setwright.solver.evaluation.finding import Wish
+from setwright.solver.evaluation.resolving import muscles_of
+from setwright.solver.rules.muscle_on_day import trains
 from setwright.solver.uses.relax.brief_changes import (
     AllowExercise,
     AllowShorterRests,
     BriefChange,
     DropMovement,
+    DropMuscleDay,
     DropRule,
     PriceRule,
 )
@@ -27,6 +31,8 @@ def wish_relaxations(clashing: ClashingBrief) -> Iterator[Relaxation]:
     for movement in clashing.brief.must:
         if Wish("must", movement) in clashing.wishes("must"):
             yield from _movement(clashing, movement)
+    for wish in clashing.wishes("muscle-on-day"):
+        yield from _muscle_day(clashing, wish)
     yield from _rests(clashing)
     yield from _rules(clashing)
 
@@ -39,6 +45,23 @@ def _movement(clashing: ClashingBrief, movement: str) -> Iterator[Relaxation]:
     brief = clashing.changed(must=tuple(m for m in clashing.brief.must if m != movement))
     if brief is not None and clashing.possible(brief):
         yield Relaxation("movement", (DropMovement(movement),), brief)
+
+
+def _muscle_day(clashing: ClashingBrief, wish: Wish) -> Iterator[Relaxation]:
+    """The kit for a muscle or group that a day names, or the day without it."""
+    muscles = muscles_of(wish.subject, clashing.catalogue)
+    lifts = [e for e in clashing.catalogue.exercises.values() if trains(e, muscles)]
+    yield from kit_relaxations(clashing, lifts, all_of_them=False)
+    brief = clashing.changed(days=tuple(_without(day, wish) for day in clashing.brief.days))
+    if brief is not None and clashing.possible(brief):
+        yield Relaxation("muscle-day", (DropMuscleDay(wish.subject, wish.day),), brief)
+
+
+def _without(day: DayAsk, wish: Wish) -> DayAsk:
+    """The day without the muscle or group that is wished for on its weekday."""
+    if wish.day not in ("", day.weekday):
+        return day
+    return day.model_copy(update={"trained": tuple(name for name in day.trained or () if name != wish.subject) or None})
 
 
 def _allowed(clashing: ClashingBrief, lifts: list[Exercise]) -> Iterator[Relaxation]:

@@ -25,7 +25,7 @@ def pins_dropped(brief: Brief, happened: Happened) -> tuple[Pin, ...]:
 
 def _day_after(day: DayAsk, place: int, happened: Happened) -> DayAsk:
     if place in happened.missed:
-        return day.model_copy(update={"missed": True})
+        return day.model_copy(update={"missed": True, "trained": None})
     change = happened.changes.get(place)
     return day if change is None else day.model_copy(update=_updates(day, change))
 
@@ -41,4 +41,6 @@ def _updates(day: DayAsk, change: DayChange) -> dict[str, Any]:
         more = getattr(change, name)
         if more:
             found[name] = tuple(dict.fromkeys((*(getattr(day, name) or ()), *more)))
+    if change.rested and day.trained:
+        found["trained"] = tuple(name for name in day.trained if name not in change.rested) or None
     return found

@@ -18,6 +18,8 @@ _LIKED: tuple[Kind, ...] = ("item", "exercise", "movement")
 _CAUTIONS: tuple[Kind, ...] = ("caution",)
 _JOINTS = ("shoulder", "elbow", "wrist", "hip", "knee", "ankle", "neck")
 """Cautions whose word alone says too little: a movement or a place may be meant."""
+EVERY_DAY = ("every day", "both days")
+"""What stands for the weekday of a pin until the days are known."""
 _HAVING = ("with", "has", "have", "having", "had", "on", "a", "an", "the", "some", "mild")
 """Words before a condition that change nothing of it."""
 
@@ -137,6 +139,10 @@ def pin_clause(reader: TokenReader, draft: BriefDraft, word: str) -> None:
 
 def _pin_part(reader: TokenReader, pin: dict[str, Any]) -> bool:
     """Read one more thing said of a pin, its day, sets or partner; whether one stood here."""
+    for every in EVERY_DAY:
+        if "day" not in pin and reader.take("on", *every.split()):
+            pin["day"] = every
+            return True
     ahead = 1 if reader.sees("on") else 0
     if "day" not in pin and (day := reader.weekday(ahead)):
         reader.position += ahead + 1

@@ -126,8 +126,15 @@ def _equipment(reader: TokenReader, things: list[Match]) -> str | tuple[str, ...
     """One word alone is a kit before it is an item; among several each is an item first."""
     if len(things) == 1:
         return things[0].id if things[0].kind == "kit" else (things[0].id,)
-    found = (reader.lexicon.find(key_of(thing.text.removesuffix(" at home")), _THINGS) for thing in things)
-    return tuple(dict.fromkeys(match[1] for match in found if match))
+    return tuple(dict.fromkeys(_in_a_list(reader, thing) for thing in things))
+
+
+def _in_a_list(reader: TokenReader, thing: Match) -> str:
+    """The id of one thing among several: a home barbell is the barbell there, not the whole garage."""
+    bare = thing.text.removesuffix(" at home").removeprefix("home ")
+    item = reader.lexicon.find(key_of(bare), ("item",))
+    found = item or reader.lexicon.find(key_of(thing.text), _THINGS)
+    return found[1] if found else thing.id
 
 
 def _are_dumbbells(thing: Match) -> bool:

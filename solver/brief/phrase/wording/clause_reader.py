@@ -42,6 +42,13 @@ THING: Final[Rows] = (("<k>", "{k}"),)
 """A place or an item that is only named."""
 _ALL_BUT: Final = ("all", "anything", "everything", "nothing", "none", "not", "no", "only")
 """Words that a joining word belongs to: nothing but squats."""
+_ONLY_ONE: Final = re.compile(
+    r"(?:(?:with|there is|they have|have|has) )*(?:only|just) 1 (.+?)(?: (?:(?:at|in) (?:my|the|our|this) gym|there))?"
+)
+_GYM: Final = re.compile(r"\bgym\b|\bthey have\b")
+"""Only one rack is all there is at home, and in a gym the one that people wait for."""
+_WHO_TRAINS: Final = ("athlete", "client", "trainee", "lifter")
+"""Who the days may be said of: nobody else."""
 _LONGEST: Final = 160
 """A clause with more letters is not parted further."""
 
@@ -105,6 +112,9 @@ class ClauseReader:
             self.of_person = True
             return of_person
         self.of_person = is_who(clause)
+        single = _ONLY_ONE.fullmatch(clause)
+        if single and _GYM.search(self.whole) and self.lexicon.resolve(single[1], ITEM_KINDS):
+            return f"single {single[1]}"
         if (clear := _CLEAR.fullmatch(clause)) and self.lexicon.resolve(clear[1], _KNOWN):
             return clause
         found = (
@@ -113,6 +123,7 @@ class ClauseReader:
             or said(clause, LIFTS, self.lexicon)
         )
         if found is not None:
+            self.over += [] if found else [clause]
             return found
         bare_name = said(re.sub(r"^(?:and|plus|but|so) ", "", clause), THING, self.lexicon) is not None
         if (alone or not bare_name) and (place := place_said(clause, self.lexicon)):
@@ -123,7 +134,7 @@ class ClauseReader:
         if alone and (lifts := said(clause, (*EXCEPTED, *NAMED_LIFTS), self.lexicon)):
             self.bare_lifts = True
             return lifts
-        if not taken and is_aside(clause):
+        if (not taken or clause in _WHO_TRAINS) and is_aside(clause):
             self.over.append(clause)
             return ""
         return None

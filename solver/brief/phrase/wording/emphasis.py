@@ -11,7 +11,6 @@ EMPHASIS: Final[Rewrites] = (
     (r"\bnever skip\b", "grow"),
     (r"\b(?:hit|train) (?=[a-z ]+ (?:\d days|on \d days))", ""),
     (r"\b(?:everything|whole body|all muscles) (?:evenly|equally)\b|\bthe whole body\b", ","),
-    (r"(?:^|(?<=[,.;] ))([a-z ]+?) equally(?=[,.;]|$)", r"\1"),
     (r"\bwhat (?:i|he|she) cares? about is\b", "grow"),
     (r"\b([a-z]+(?: and [a-z]+)?) can go(?=[,.;]|$)", r"no \1"),
     (r"\bglute\b(?![ -](?:bridge|ham|kick|drive))", "glutes"),

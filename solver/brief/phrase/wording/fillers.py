@@ -12,6 +12,17 @@ FILLERS: Final[Rewrites] = (
     (r"\bshort version,?", ""),
     (r"\b(no (?:nonsense|excuses|frills|fuss))\b", r", \1,"),
     (r"\beach 1\b", "each"),
+    (r"(?:^|(?<=[,.;] ))(?:and |but |so )?(?:client |she |he |i )?(?:wants?|needs?|gets?) (?=\d ?(?:x|days))", ""),
+    (r",? (?:whatever|with whatever|using whatever) (?:they|it) (?:have|has|got|have got)\b", ""),
+    (r"(?:^|(?<=[,.;] ))(?:i |he |she |we )?can only (?:do|manage|train|come) (?=\d)", ""),
+    (r"(?:^|(?<=[,.;] ))(?:i am |i'm )?(?:coaching|training|planning for) (?=(?:an? )?\d\d[- ]?(?:year|yo\b|y/o))", ""),
+    (r"(?:,? for )(someone|somebody) who (?=cycles|runs|walks|swims|climbs|rides|travels|sits|works)", r", \1 who "),
+    (
+        r"\b(?:(?:the|my|our) )?(?:kids?|baby|twins|toddler|son|daughter) (?:naps?|sleeps?|(?:is|are) (?:at|in) (?:school|nursery|class|bed)) "
+        r"(?=[^.]*\b(?:that|which) (?:gives|leaves) (?:me|us)\b)",
+        "",
+    ),
+    (r"\b(gym)(?: that)? has everything\b", r"\1"),
     (r"\b(?:please|pls|thanks|thank you|cheers)\b", ","),
     (
         r"\b(?:can you |could you )?(?:plan|write|make|build|give)(?: me| us| him| her)?(?: something| a (?:week|plan|programme|program))?(?: for)?(?= \d)",
@@ -26,8 +37,8 @@ FILLERS: Final[Rewrites] = (
         ",",
     ),
     (r"(?:^|(?<=[,.;] ))(?:time|days|sessions|minutes),(?= (?:mon|tue|wed|thu|fri|sat|sun|\d))", ","),
-    (r"\bback to (?:training|lifting)(?= \d)", ","),
-    (r"\bby the way,?|\bon shift\b", ","),
+    (r"\bback to (?:training|lifting)(?=,? \d)", ","),
+    (r"\bby the way,?|\bon shifts?\b", ","),
     (r",? so (?:please )?(?:put|do|train|hit) (?:them|it|those) first\b", ""),
     (r"\bi travel (?:a lot )?(?:for work )?so(?: only)?\b|\bi work nights so mornings only\b", ","),
     (r"\b(?:recently )?joined (?:a|the|my) (?:new )?gym(?: (?:last|this) (?:week|month))?\b", "gym"),

@@ -22,7 +22,7 @@ HEALTH: Final[Rewrites] = (
     (r"\bhurts?(?: a bit)? when [^,.;]*", "hurts"),
     (r"\bsh?oulders? (?=impingement)", "shoulder "),
     (
-        r"\b(?:i'm|i am|she's|he's|aged?)? ?(\d\d)[- ]?(?:y/o|yo|y|yr old|yrs old|years? old|year-old|years? of age)\b",
+        r"\b(?:(?:i'm|i am|she's|he's|aged?) )?(\d\d)[- ]?(?:y/o|yo|y|yr old|yrs old|years? old|year-old|years? of age)\b",
         r"age \1",
     ),
     (r"\b(?:i'm |i am )?\d\d? (?:weeks|months) (?=pregnant|postpartum)", ""),
@@ -37,6 +37,7 @@ HEALTH: Final[Rewrites] = (
         "bad ",
     ),
     (r"\bbad bad\b", "bad"),
+    (r"\bneither [a-z]+ nor [a-z]+ (?:problems|trouble|pain|issues)\b", ","),
     (r"\bno (?:injuries|health issues|health problems|aches|pain)\b|\botherwise healthy\b", ","),
     (
         r"\b(?:a )?(?:complete|total|absolute) beginner\b|\bfirst time(?: lifting)?\b|\bnever lifted\b|\bnever been to a (?:commercial )?gym\b",

@@ -11,8 +11,8 @@ KIT: Final[Rewrites] = (
     (r"\badjustable (?=dumbbells)", ""),
     (r"\bdumbbells up to\b", "dumbbells to"),
     (r"\b(?:everything|anything) (?:but|except)(?: for)?(?: the| a)? ", "without "),
-    (r"\b(?:a |one |1 )?(?:pair of |set of |two |2 )+(?:light )?(\d+) ?kg (?=dumbbells|dbs)", r"\1 kg "),
-    (r"\b(\d+) kg (?:dumbbells|dbs)\b", r"dumbbells to \1 kg"),
+    (r"\b(?:a |one |1 )?(?:pair of |set of |two |2 )+(?:light )?(\d+(?:\.\d+)?) ?kg (?=dumbbells|dbs)", r"\1 kg "),
+    (r"(?<![\d.])(\d+(?:\.\d+)?) kg (?:dumbbells|dbs)\b", r"dumbbells to \1 kg"),
     (r"\bno (?:equipment|kit|gear)(?: at all)?\b|\bwithout any kit\b", "no equipment"),
     (r"\bhotel rooms?\b", "bodyweight"),
     (r"\b(?:free weights)(?: only)?\b", "barbell and dumbbells"),
@@ -29,6 +29,11 @@ KIT: Final[Rewrites] = (
 )
 SPELLING: Final[Rewrites] = (
     (r"\b(?:dumbells|dumbbels|dumbels|dbs)\b", "dumbbells"),
+    (
+        r"\bdumbbells((?: at home)?),? (?:the )?(?:heaviest|biggest)(?: (?:is|are|pair|ones?|of|at))* (\d+(?:\.\d+)? ?(?:kg|lbs?))",
+        r"dumbbells to \2\1",
+    ),
+    (r"\bgym machines\b", "machines"),
     (r"\bkettelbells?\b", "kettlebell"),
     (r"\b(?:shoudlers|sholders?|shoulers)\b", "shoulders"),
     (r"\btricpes\b", "triceps"),

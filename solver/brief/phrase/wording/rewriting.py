@@ -10,11 +10,12 @@ from setwright.solver.brief.phrase.lexicon import Lexicon
 from setwright.solver.brief.phrase.wording.days.clock_times import without_clock_times
 from setwright.solver.brief.phrase.wording.days.counts import counts_parted
 from setwright.solver.brief.phrase.wording.days.joining import joined, themed
+from setwright.solver.brief.phrase.wording.days.muscle_days import with_muscle_days
 from setwright.solver.brief.phrase.wording.days.pins import with_pins
 from setwright.solver.brief.phrase.wording.days.placed_counts import leaves_places_open, with_placed_counts
 from setwright.solver.brief.phrase.wording.days.schedule import scheduled
-from setwright.solver.brief.phrase.wording.days.sports import without_sport
-from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, OF_DAYS
+from setwright.solver.brief.phrase.wording.days.sports import without_heavy_legs, without_sport
+from setwright.solver.brief.phrase.wording.days.times import COUNTS, DURATIONS, FRACTIONS, HALVES, OF_DAYS
 from setwright.solver.brief.phrase.wording.days.weekdays import (
     NAMES,
     with_weekdays,
@@ -28,6 +29,7 @@ from setwright.solver.brief.phrase.wording.kit import KIT, SPELLING
 from setwright.solver.brief.phrase.wording.lifts import LIFTS
 from setwright.solver.brief.phrase.wording.numbers import AGES, MARKS, NUMBERS, NUMBERS_OF_SETS, Rewrites
 from setwright.solver.brief.phrase.wording.patterns.absent_lifts import without_unknown_lifts
+from setwright.solver.brief.phrase.wording.patterns.absent_things import without_unknown_things
 from setwright.solver.brief.phrase.wording.patterns.limits import days_at_most, often_said
 from setwright.solver.brief.phrase.wording.sayings import Sayings
 from setwright.solver.brief.phrase.wording.sets_asked import without_sets_asked
@@ -46,9 +48,10 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     """The text in plainer words; each step is a table of its own module."""
     asked = text.lower()
     text, hours = without_clock_times(text.lower())
-    text = _spaced(_rewritten(text, (*SPELLING, *MARKS)))
+    text = _spaced(_rewritten(text, (*SPELLING, *MARKS, *HALVES)))
     text, unknown = without_unknown_lifts(text)
-    over_lifts = [f"{lift}: the catalogue has none" for lift in unknown]
+    text, things = without_unknown_things(text)
+    over_lifts = [f"{name}: the catalogue has none" for name in (*unknown, *things)]
     if days_at_most(text, lexicon) or _QUESTION.search(asked):
         return Wording("", ())
     text, often = often_said(with_weekdays(_rewritten(text, AGES)), lexicon)
@@ -63,6 +66,8 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = _rewritten(text, OF_DAYS)
     text = _spaced(_rewritten(text, COUNTS))
     text, sports = without_sport(text)
+    text, heavy = without_heavy_legs(_spaced(text), sports)
+    text, of_muscles = with_muscle_days(_spaced(text), lexicon)
     text, pins = with_pins(_spaced(text), lexicon)
     text = _rewritten(_spaced(_rewritten(text, FILLERS)), OF_DAYS)
     text, counts = with_placed_counts(_spaced(text), lexicon)
@@ -76,8 +81,16 @@ def plain_wording(text: str, lexicon: Lexicon) -> Wording:
     text = wanted(_spaced(plainer), lexicon)
     text = _spaced(_rewritten(text, (*HEALTH, *STYLE, *LIFTS, *EMPHASIS, *KIT)))
     text = wanted(themed(text), lexicon)
-    passed = (*over_lifts, *over, *(f"{hour}: the week names no hours" for hour in hours), *sayings.over)
-    return Wording(", ".join([*counts, *([text] if text else []), *pins, *often, *of_sets, *sports]), passed)
+    passed = (
+        *over_lifts,
+        *(f"{said}: so it is, because of the sport" for said in heavy),
+        *over,
+        *(f"{hour}: the week names no hours" for hour in hours),
+        *sayings.over,
+    )
+    return Wording(
+        ", ".join([*counts, *([text] if text else []), *pins, *of_muscles, *often, *of_sets, *sports]), passed
+    )
 
 
 _QUESTION: Final = re.compile(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from typing import Final
 
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
@@ -25,9 +26,15 @@ _THEY_HURT: Final = re.compile(
 _NOTHING_ELSE: Final = re.compile(r"(?:and )?nothing (?:else|more)|(?:and )?that(?:'s| is) (?:all|it)")
 _OF_HEALTH: Final = re.compile(
     r"waiting for (?:the|an|her|his|my) (?:operation|op|surgery)|clearance (?:is )?(?:pending|to follow|asked for)|(?:wk|week) \d\d?|"
-    r"cleared by (?:my|her|his|the|a) \w+|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
+    r"cleared by (?:my|her|his|the|a) \w+|(?:(?:i|he|she) )?(?:(?:have|has|had|got|with|is|am|was) )*(?:(?:the|an|a) )?(?:all[- ]clear|ok|okay|go-ahead|clearance|cleared|green light) "
+    r"(?:from|by|of|for (?:lifting|training|exercise) (?:from|by)) (?:(?:my|her|his|the|a|our) )?(?:doctor|doc|gp|physio|physiotherapist|surgeon|midwife|cardiologist|consultant)|tires? (?:quickly|easily)|"
+    r"(?:(?:my|the|his|her) )?(?:doc|doctor|gp|physio|cardiologist|surgeon) (?:says|said) (?:that )?light (?:weights|lifting|training) (?:(?:is|are) )?(?:ok|okay|fine|allowed|good)|used to lift (?:heavy|a lot|regularly)|\d+ years(?: of (?:lifting|training))?"
 )
 """What goes on with a person or a condition and changes nothing of it; clearance is asked for where it is needed."""
+_FINE_NOW: Final = re.compile(
+    r"(?:(?:but|and|my|the|his|her|it) )*(?:(?:knee|hip|shoulder|elbow|wrist|ankle|neck|back)s? )?(?:is|are|feels?) (?:fine|ok|okay|good|better)(?: (?:now|again|these days))*"
+)
+"""What is said after a condition, which stays a caution: it may come back."""
 _MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")
 
 
@@ -67,7 +74,15 @@ class Sayings:
         unclear = (self.reader.bare_lifts and self.reader.both) or (
             len(self.reader.places) > 1 and any(self.reader.places)
         )
-        return "" if unclear else ", ".join(clause for clause in clauses if clause)
+        return "" if unclear else ", ".join(self._apart([clause for clause in clauses if clause]))
+
+    def _apart(self, clauses: list[str]) -> Iterator[str]:
+        """The clauses; what is there, after what is liked, is told apart from it: like pull-ups, with bands."""
+        before = ""
+        for clause in clauses:
+            liked = before.split(", ")[-1].startswith(("like ", "dislike "))
+            yield f"with {clause}" if liked and said(clause, THING, self.reader.lexicon) else clause
+            before = clause
 
     def _goes_on(self, clause: str, before: list[str]) -> bool:
         """Whether a bare name follows what is not wanted: `no squats, lunges` may mean that lunges are or are not."""
@@ -93,6 +108,9 @@ class Sayings:
             return True
         if _OF_HEALTH.fullmatch(clause) and self.reader.of_person:
             self.reader.over.append(clause)
+            return True
+        if _FINE_NOW.fullmatch(clause) and self.reader.of_person:
+            self.reader.over.append(f"{clause}: the caution stays")
             return True
         if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):
             self.reader.over.append(clause)

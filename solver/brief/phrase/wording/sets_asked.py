@@ -29,6 +29,8 @@ _RESTS: Final = (
     (rf"{_REST}{_OF} {_TIME}{_BETWEEN} (?:max(?:imum)?|at most|tops|or less)", "most"),
     (rf"(?:rest )?{_MOST} {_TIME}(?: of)? {_REST}{_BETWEEN}", "most"),
     (rf"no {_REST} (?:longer than|over|above) {_TIME}{_BETWEEN}", "most"),
+    (rf"{_TIME}(?: of)? {_REST}{_BETWEEN},? (?:max(?:imum)?|at most|tops|or less)", "most"),
+    (rf"{_TIME}(?: of)? {_REST}{_BETWEEN},? (?:min(?:imum)?|at least|or more)", "least"),
     (rf"{_REST}{_OF} {_LEAST} {_TIME}{_BETWEEN}", "least"),
     (rf"{_REST}{_OF} {_TIME}{_BETWEEN} (?:min(?:imum)?|at least|or more)", "least"),
     (rf"{_LEAST} {_TIME}(?: of)? {_REST}{_BETWEEN}", "least"),
@@ -62,8 +64,19 @@ _NOT_TO_FAILURE: Final = (
     r"(?: (?:anything|sets?|it|everything))?(?: all the way| right)? to failure|no (?:training |sets |lifting |work |going |lifts )?(?:to )?failure(?: training)?|"
     r"avoid(?:s|ing)? (?:going to |training to )?failure|stop(?:ping)? (?:short of|before|shy of) failure|(?:short|shy) of failure|something in the tank"
 )
-_NEAR_FAILURE: Final = (
-    r"(?:to )?(?:train |training |work |go |push )?(?:hard,? )?(?:close|near|fairly close) to failure"
+_NEAR_FAILURE: Final = r"(?:everything |all sets |every set |each set )?(?:to )?(?:train |training |work |go |push )?(?:hard,? )?(?:is |are )?(?:close|near|fairly close) to failure(?: (?:on|in) (?:everything|every set|all sets))?"
+_TO_FAILURE: Final = (
+    r"(?:(?:push|go|going|train|training|do|work|bring) )?(?:(?:the )?(?:last|final) set(?: (?:of|on|in) (?:everything|(?:each|every|all)(?: the)? (?:lifts?|exercises?)))?|"
+    r"everything|all (?:my |the )?sets|every set|each set|all exercises)? ?(?:(?:is|are|goes|go|all the way|right|up|done) )*to failure(?: (?:on|in|at) (?:everything|every set|all sets|the last set(?: of (?:each|every|all) (?:lifts?|exercises?))?))?"
+)
+"""What no week plans, as every set keeps a repetition or more in reserve."""
+_LOWER: Final = (
+    r"heavy (?:singles|doubles|triples|fives|sets of (?:3|4|5|three|five))(?: (?:and|or) (?:doubles|triples|fives|sets of (?:3|4|5)))?|"
+    r"sets of (?:[3-6]|[3-5] ?(?:-|to) ?[5-8])(?: reps?)?(?: only)?"
+)
+_HIGHER: Final = r"(?:sets of )(?:1[2-9]|2\d)(?: ?(?:-|to) ?(?:1[5-9]|2\d|30))?(?: reps?)?(?: only)?"
+_SLOW: Final = (
+    r"(?:slow|controlled|strict)(?:(?: and|,) (?:slow|controlled|strict))? (?:reps?|repetitions|form|technique)"
 )
 _TEMPO: Final = rf"{_NUMBER} ?(?:s|secs?|seconds?) (?:a|per|each|for (?:a|each|every)) rep(?:etition)?|(?:each|every|a) rep(?:etition)? (?:takes|lasts|should take|of) {_NUMBER.replace('<n>', '<n5>')} ?(?:s|secs?|seconds?)"
 _EXERCISES: Final = (
@@ -90,12 +103,23 @@ def without_sets_asked(text: str) -> tuple[str, list[str], list[str]]:
     text, short = _taken(text, _NOT_TO_FAILURE)
     kept += [1] if short and not kept else []
     text, near = _taken(text, _NEAR_FAILURE)
+    text, failed = _taken(text, _TO_FAILURE)
+    for pattern, reps in ((_LOWER, "lower reps"), (_HIGHER, "higher reps")):
+        text, said = _taken(text, pattern)
+        clauses += [reps] if said else []
     text, tempos = _taken(text, _TEMPO)
     clauses += [f"{found['n'] or found['n5']} seconds a rep" for found in tempos]
     text, counts = _taken(text, _EXERCISES)
     clauses += [f"at most {found['n'] or found['n6'] or found['n7']} exercises a day" for found in counts]
     clauses += [f"at least {reps} rir" for reps in dict.fromkeys(kept)]
-    return text, clauses, [f"{found[0].strip(' ,')}: sets end with few repetitions in reserve" for found in near]
+    text, slow = _taken(text, _SLOW)
+    over = [f"{found[0].strip(' ,')}: no time is said, write for example 5 seconds a rep" for found in slow]
+    over += [f"{found[0].strip(' ,')}: sets end with few repetitions in reserve" for found in near]
+    over += [
+        f"{found[0].strip(' ,')}: not planned, each line of the week says how many repetitions its sets leave"
+        for found in failed
+    ]
+    return text, clauses, over
 
 
 def _taken(text: str, pattern: str) -> tuple[str, list[re.Match[str]]]:

@@ -8,7 +8,7 @@ from typing import Final
 from setwright.solver.brief.phrase.lexicon import Kind, Lexicon
 
 _MUSCLES: Final[tuple[Kind, ...]] = ("muscle", "group")
-_CLAUSES: Final = re.compile(r"([,;.])\s*")
+_CLAUSES: Final = re.compile(r"([,;]|\.(?!\d))\s*")
 _BEFORE: Final = re.compile(r"^(?:and|my|the|his|her|mainly|mostly|especially|more)\s+")
 
 _SAID_OF: Final = (

@@ -9,7 +9,7 @@ _SORT: Final = r"(?:(?:days|ones?|long|short|longer|shorter|of them|sessions?|1)
 _OF: Final = r"(?:(?:of|at|x|are|is|for|with)\s+)*"
 _LENGTHS: Final = re.compile(
     rf"(?:\b(?P<all>\d) days[,;.]? )?(?:the )?\b(?P<some>\d) {_SORT}{_OF}(?P<minutes>\d+) min(?:,|;| and|, and|,? the)+ "
-    rf"(?:the )?(?P<rest>\d|third|fourth|fifth|last|others?|rest|remaining) {_SORT}{_OF}(?P<other>\d\d\d?)(?: min)?(?=[,.;]|$)"
+    rf"(?:the )?(?P<rest>\d|third|fourth|fifth|last|others?|rest|remaining) {_SORT}{_OF}(?P<other>\d\d\d?)(?: min)?(?: weekly| a week)?(?=[,.;]|$)"
 )
 """Some of the days have one length, the rest of them another."""
 _HALVES: Final = re.compile(

@@ -29,6 +29,13 @@ FRACTIONS: Final[Rewrites] = (
     (r"\b(?:(?:an?|1) )?half(?: an?|-)? ?(?:hours?|hr)\b", "30 min"),
 )
 """Parts of an hour, read before numbers in words are, since `one and a half` is one number."""
+HALVES: Final[Rewrites] = (
+    (
+        r"\bupper(?: body)? (?:twice|2 ?x|two times)(?: a week)?,?(?: and)? lower(?: body)? (?:twice|2 ?x|two times)(?: a week)?\b",
+        "4 days, upper lower",
+    ),
+)
+"""As many upper as lower days, read before what is said of a muscle twice a week."""
 DURATIONS: Final[Rewrites] = (
     *FRACTIONS,
     (r"\b1 ?h(?:r|our)? ?(\d\d)\b(?! ?x)", r"60 and \1 min"),
@@ -61,6 +68,7 @@ OF_DAYS: Final[Rewrites] = (
     (rf"\b((?:{_DAY})(?:[ -](?:{_DAY}))*),? (?:at |in )?(?:the |a )?({_PLACE})[, ]+(\d+)(?: min)?\b", r"\1 \3 min \2"),
 )
 COUNTS: Final[Rewrites] = (
+    (r"\b(push[ /,]+pull[ /,]+legs?) (?:twice|2 times|2 ?x)(?: through| over)\b", r"\1"),
     (rf"\b(\d) (\d\d\d? min) {_SESSIONS}\b(?: ?(?:{_WEEKLY}))*", r"\1 days x \2"),
     (r"(?:^|(?<=[,;.] ))days?, (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) full-body (?=workout|day|session)", r"\1 full body "),
@@ -81,7 +89,10 @@ COUNTS: Final[Rewrites] = (
     ),
     (r"\bdays? (\d)(?=[,.;]|$)", r"\1 days"),
     (r"\b(\d) days (?:a|per|each|every|/) ?(?:week|wk)\b|\b(\d) days weekly\b|\b(\d) days ?/ ?wk\b", r"\1\2\3 days"),
-    (r"\bdaily\b|\bevery (?:single )?day(?! except| but)\b|(?:^|(?<=[,;.] ))all week\b|\b7 days\b", "7 days"),
+    (
+        r"\bdaily\b|\bevery (?:single )?(?:day|(?:morning|evening|night)(?!.*\b(?:mon|tue|wed|thu|fri|sat|sun)\b))(?! except| but)\b|(?:^|(?<=[,;.] ))all week\b|\b7 days\b",
+        "7 days",
+    ),
     (r"\b(\d) days at (\d)", r"\1 days x \2"),
     (r"\btimes? (\d+) min\b", r"x \1 min"),
 )

@@ -7,15 +7,14 @@ from typing import Final
 
 _NAMES: Final = (
     r"(?:behind[- ]the[- ]neck press(?:es)?|kipping(?: pull-?ups)?|handstands?|handstand push-?ups|mountain climbers|muscle-?ups|cardio|"
-    r"running|treadmill|rope climbs|cartwheels)"
+    r"running|treadmill|neck(?: work| training)?|rope climbs|cartwheels)"
 )
-_LEAD: Final = (
-    r"(?:no|avoid|avoids|without|skip|hates?|dislikes?|(?:does not|doesn't|don't|do not) (?:like|want|do)|not a fan of)"
-)
+_LEAD: Final = r"(?:no|avoid|avoids|without|skip|leave out|hates?|dislikes?|(?:does not|doesn't|don't|do not) (?:like|want|do)|not a fan of)"
 _ALONE: Final = re.compile(
     rf"(?:^|(?<=[,.;] ))(?:i |he |she |please )?{_LEAD} ({_NAMES}(?: (?:and|or) {_NAMES})*)(?=[,.;]|$)"
 )
 _LAST: Final = re.compile(rf"\b({_LEAD} (?!{_NAMES})[a-z' -]+?) (?:and|or) ({_NAMES})(?=[,.;]|$)")
+_FIRST: Final = re.compile(rf"\b({_LEAD}) ({_NAMES}) (?:and|or) (?=[a-z])")
 
 
 def without_unknown_lifts(text: str) -> tuple[str, list[str]]:
@@ -30,4 +29,8 @@ def without_unknown_lifts(text: str) -> tuple[str, list[str]]:
         found.append(match[2])
         return match[1]
 
-    return _ALONE.sub(drop, _LAST.sub(keep_first, text)), found
+    def keep_last(match: re.Match[str]) -> str:
+        found.append(match[2])
+        return f"{match[1]} "
+
+    return _ALONE.sub(drop, _FIRST.sub(keep_last, _LAST.sub(keep_first, text))), found

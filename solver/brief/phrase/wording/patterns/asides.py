@@ -12,7 +12,7 @@ def _set_of(words: str) -> frozenset[str]:
 
 
 _SMALL: Final = _set_of(
-    "a an and am are around as at be been being but by can come comes could do does for from get gets go goes "
+    "just a an and am are around as at be been being but by can come comes could do does for from get gets go goes "
     "going got has have he her here him his i in into is it its just let lot me my of on our out per said say "
     "says she so some still that the their them then there they this to too us we what when where which who while "
     "will with would you your also because since though although really quite very rather now today currently "
@@ -42,7 +42,8 @@ _LIFE: Final = _set_of(
     "meetings birthday wedding party photos photo mirror t-shirt shirt jeans dress beach look looks feel feels "
     "keen motivated motivation excited fun enjoy enjoys hobby joined joining moved moving started membership "
     "budget door-to-door walk walks walking car bus bike weekend-warrior below above upstairs downstairs here "
-    "mate roommate flatmate bro nonsense excuses fancy crazy trainer"
+    "mate roommate flatmate bro nonsense excuses fancy crazy trainer tire tires quickly easily straightforward simple honest "
+    "whatever shifts coaching"
 )
 """Words of family, work and home. None of kit, bodies, health, amounts or lifts stands here: with one of those a clause is
 never an aside."""
@@ -51,17 +52,25 @@ _SAYING_NO: Final = frozenset(
     ("no", "not", "never", "without", "only", "except", "nor", "neither", "none", "nothing", "cancelled")
 )
 
-_LIKING: Final = re.compile(r"\bcan spare\b|\b(?:would|'d) like(?: to)?\b|\blike to\b")
+_LIKING: Final = re.compile(
+    r"\bcan spare\b|\bis all (?:i|we|he|she|they) (?:can|could|have|has|got|get)(?: (?:manage|do|spare|give|to give))?\b|\bcan only (?:do|manage|come|spare|train)\b|"
+    r"\b(?:that|this|which) (?:gives|leaves) (?:me|us|him|her)\b|\b(?:would|'d) like(?: to)?\b|\blike to\b"
+)
 _WHO: Final = re.compile(
     r"(?:(?:a|an|the|my|our|new|old|young|busy|retired|male|female|keen|former|ex|off-season|lunch|break|total|gym|strength|personal|"
     r"masters|school|college|student|proud|working|night-shift|desk|office|football|handball|basketball|rugby|tennis|hockey|i am|she is|he is|am|is) )*"
     r"(?:client|man|woman|lady|guy|gentleman|male|female|mum|mom|mother|dad|father|parent|lifter|athlete|player|rower|runner|footballer|"
-    r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?"
+    r"swimmer|cyclist|climber|worker|nurse|teacher|coach|bro|person)(?: of \d)?(?: here)?|(?:(?:i am|he is|she is|am|is) )?(?:just )?old"
 )
 """Who somebody is: a mother of 3, a desk worker, a rower."""
 _NO_FUSS: Final = re.compile(
+    r"upper chest (?:is|feels) (?:fine|ok|okay|good)|(?:a )?(?:small|slim|narrow) waist|(?:and |but )?(?:a |the |my )?(?:good|healthy|sound) (?:shoulders?|knees?|hips?|elbows?|wrists?|ankles?|neck|back)|"
     r"(?:and )?no (?:nonsense|excuses|frills|fuss)|(?:want |wants )?(?:to )?(?:stay|keep|get|be) (?:in shape|fit|healthy)"
 )
+_ACTIVE: Final = re.compile(
+    r"(?:for )?(?:someone|somebody|a (?:person|client|woman|man)) who (?:cycles|runs|walks|swims|climbs|rides|travels|sits|works)(?: (?:a lot|much|often|daily))*"
+)
+"""What somebody does otherwise, without its weekdays."""
 _HANGING: Final = re.compile(
     r"(?:.* )?(?:but|except|not|or|than|before|after|since|until|till|between|instead|from|to)|(?:.* )?with (?:her|him|them|it|you)"
 )
@@ -93,7 +102,7 @@ def is_who(clause: str) -> bool:
 
 def is_aside(clause: str) -> bool:
     """Whether each word is one of everyday life, so that passing the clause over cannot change what is asked."""
-    if _NO_FUSS.fullmatch(clause) or is_who(clause):
+    if _NO_FUSS.fullmatch(clause) or _ACTIVE.fullmatch(clause) or is_who(clause):
         return True
     words = _words(_AT_WORK.sub("job", clause))
     if _SOMEBODY_ELSE.match(clause) or _HANGING.fullmatch(clause):

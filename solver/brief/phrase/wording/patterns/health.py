@@ -50,7 +50,9 @@ _OF_JOINTS: Final = tuple(
     )
 )
 _REPLACED: Final = tuple(
-    re.compile(rf"(?:and |i |he |she |have |has |had |got |with |a )*{pattern}")
+    re.compile(
+        rf"(?:(?:and|i|he|she|have|has|had|got|with|a|(?:my |our |the )?(?:new )?client|am|is|recovering from|after) )*{pattern}"
+    )
     for pattern in (
         rf"{_SIDE}(?P<joint>hip|knee|shoulder)s? (?:was |were |is |are |got |has been |have been )?replaced(?: [a-z0-9 ]+ ago| in \d+| last [a-z]+)?",
         rf"{_SIDE}(?P<joint>hip|knee|shoulder)s? replacements?(?: [a-z0-9 ]+ ago| in \d+)?",
@@ -70,11 +72,12 @@ _LIKES_NOT: Final = re.compile(
 )
 """A joint that does not take a lift: my knees do not like deep squats."""
 _CONDITION: Final = re.compile(
-    r"(?:(?:and|but|i|he|she|have|has|had|got|with|a|an|am|is|are|takes?|taking|on|suffers? from|diagnosed with|recovering "
-    r"from|mild|slight|some|the|my|living with|history of|currently|\d+ (?:weeks|months|wks)|was|because|of|being|just) )*"
+    r"(?:(?:doctor|doc|gp|physio|surgeon|says|said|(?:my|our|the|new) client|client|woman|man|lady|guy|old|and|but|i|he|she|have|has|had|got|with|a|an|am|is|are|takes?|taking|on|suffers? from|diagnosed with|recovering "
+    r"from|mild|slight|some|the|my|living with|history of|currently|\d+ (?:weeks|months|wks)|was|because|of|being|just|new mum|new mom|trains|struggles) )*"
     r"(?P<condition>[a-z0-9' -]+?)"
     r"(?:,? (?:now and then|at times|sometimes|flares? up(?: now and then| sometimes)?|well controlled|under control|"
-    r"in (?:my|the|his|her) (?:lower back|low back|back|neck|knees?|hips?)|in \d{4}|last (?:year|month|week|spring|autumn|summer|winter)|"
+    r"in (?:(?:my|the|his|her|both|big|left|right) )*(?:lower back|low back|back|neck|knees?|hips?|toes?|feet|foot|hands?|fingers)|(?:is )?mild|client|lifter|trainee|"
+    r"in \d{4}|last (?:year|month|week|spring|autumn|summer|winter)|"
     r"\d+ (?:years|months|weeks) ago|fitted|diagnosed|at the moment))*"
 )
 _OTHERWISE: Final = {
@@ -89,6 +92,15 @@ _OTHERWISE: Final = {
     "had a baby": "gave birth",
     "her baby": "gave birth",
     "off training": "long break",
+    "ms": "multiple sclerosis",
+    "eds": "ehlers-danlos",
+    "type 1 diabetic": "type 1 diabetes",
+    "type 2 diabetic": "type 2 diabetes",
+    "bones are thinning": "thin bones",
+    "had a child": "gave birth",
+    "post c-section": "c-section",
+    "post caesarean": "c-section",
+    "gout in big toe": "gout",
 }
 _INACTIVE: Final = re.compile(
     r"(?:i |he |she |we |just |am |is |are )*(?:(?:have|has) not (?:trained|lifted|exercised|worked out|been to the gym) (?:for|in) "
@@ -96,6 +108,10 @@ _INACTIVE: Final = re.compile(
     r"(?:getting |coming )?back (?:into|to|in) (?:lifting|training|the gym|it)?\s*after (?:a |an |\d+ |some )?(?:long )?"
     r"(?:years?|months|break|layoff|year)(?: off)?|returning (?:to (?:lifting|training|the gym) )?after (?:a |an |\d+ )?(?:long )?"
     r"(?:years?|months|break|layoff)(?: off)?|\d+ (?:years|months) off)"
+)
+_BABY: Final = re.compile(
+    r"(?:(?:(?:and|but) )?(?:i|she|(?:my |our |the )?(?:new )?client)(?: (?:have|has|only|just|recently))* )?had (?:a|my|her) (?:(?:first|second|third|new) )?baby"
+    r"(?: (?:[a-z0-9 ]+ ago|in [a-z0-9]+|last [a-z]+|recently))?"
 )
 _PREGNANT: Final = re.compile(
     r"(?:i |she |and |am |is |currently )*(?:\d\d? (?:weeks|wks|months) )?pregnant(?:,? (?:in )?(?:wk|week) \d\d?)?"
@@ -117,6 +133,8 @@ def health_said(clause: str, lexicon: Lexicon) -> str | None:
         return f"recent surgery, bad {_JOINTS[found['joint']]}"
     if _INACTIVE.fullmatch(clause):
         return "long break"
+    if _BABY.fullmatch(clause):
+        return "gave birth"
     if _PREGNANT.fullmatch(clause):
         return "pregnant"
     by = _BY_A_LIFT.fullmatch(clause) or _LIKES_NOT.fullmatch(clause)

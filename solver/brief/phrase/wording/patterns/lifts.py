@@ -8,7 +8,7 @@ from setwright.solver.brief.phrase.wording.patterns.matching import Rows
 
 _END: Final = (
     r"(?: (?:in|in there|in it|in the plan|in my plan|every week|each week|of any (?:kind|sort)|at all|from the plan|"
-    r"whatsoever|thanks|instead))*"
+    r"whatsoever|thanks|instead|in(?: the)? season))*"
 )
 _CANNOT: Final = r"(?:can not|do not|does not|will not|would not|should not|is not allowed to|am not allowed to)"
 _PAIRS: Final[Rows] = (
@@ -24,6 +24,7 @@ _PAIRS: Final[Rows] = (
     ),
     (r"<i>(?: work| exercises)? (?:rather than|instead of|over) <i2>", "like {i}, dislike {i2}"),
     (r"(?:likes?|loves?|prefers?|enjoys?) (?:the )?machines", "like machines"),
+    (r"must (?:have|include|contain) <v>", "must {v}"),
     (r"(?:swap|replace|exchange|change) <l> (?:for|with|by) <l2>", "avoid {l}, like {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:instead of|in place of) <l2>", "like {l}, avoid {l2}"),
     (r"(?:<want> )?(?:prefers? |do |use |have )?<l> (?:rather than|over|to) <l2>", "like {l}, dislike {l2}"),
@@ -36,11 +37,16 @@ _SHUNNED: Final[Rows] = (
         rf"steer clear of|{_CANNOT}(?: (?:do|program|include|want|train|give me|put in))?) <l>{_END}",
         "avoid {l}",
     ),
+    (
+        r"(?:no|avoid|nothing)(?: (?:heavy|free))?(?: weights?)? (?:over|above) (?:my|the|his|her) (?:head|shoulders)",
+        "avoid overhead press",
+    ),
     (r"(?:leave|keep|take) <l> out(?: of (?:it|the plan|there))?", "avoid {l}"),
     (
         r"<l> (?:<be> )?(?:out|off|off limits|not happening|not allowed|banned|forbidden|a no|a no go|a no-go|not)",
         "avoid {l}",
     ),
+    (r"<l> (?:scares?|frightens?|terrif(?:y|ies)|bores?) (?:me|him|her)", "dislike {l}"),
     (r"<l> (?:hurts?|bothers?|kills?|aggravates?|irritates?)(?: me| him| her)?", "avoid {l}"),
     (
         r"(?:hates?|dislikes?|do not (?:like|enjoy|love)|does not (?:like|enjoy|love)|can not stand|(?:am |is )?not (?:a )?"
@@ -50,9 +56,11 @@ _SHUNNED: Final[Rows] = (
     ),
 )
 _WANTED: Final[Rows] = (
+    (r"(?:do|does) not mind <l>", ""),
+    (r"<l> (?:is|are)", "like {l}"),
     (
         r"(?:<want> )?(?:include|add|keep|use|do|put in|throw in|leave in|prefers?|likes?|loves?|enjoys?|adores?|(?:am |is )?"
-        r"(?:a )?(?:big )?fan of|(?:am |is )?fond of|must (?:have|include|do)|get better at|keep doing|want|wants)"
+        r"(?:a )?(?:big )?fan of|(?:am |is )?fond of|must (?:have|include|do)|get better at|(?:get|make) (?:me|him|her) (?:better|stronger|good) at|keep doing|want|wants)"
         rf"(?: doing)? <l>{_END}",
         "like {l}",
     ),

@@ -30,6 +30,7 @@ _LIMITS: Final[Rows] = (
         rf"{_LEAD}<n>(?: weekly)? sets(?: a week| weekly)? (?:for|of|on) <m>(?: (?:a|per|each|every) week| weekly)?",
         "{m} {n} sets",
     ),
+    (rf"{_LEAD}<n> (?:of|for|on) <m>(?: (?:a|per|each|every) week| weekly)?", "{m} {n} sets"),
     (rf"{_LEAD}<m>{_OF} at most <n>{_SETS}", "{m} at most {n} sets"),
     (rf"{_LEAD}<m>{_OF} at least <n>{_SETS}", "{m} at least {n} sets"),
     (rf"{_LEAD}<m>{_OF} <n> to <n2>{_SETS}", "{m} {n}-{n2} sets"),

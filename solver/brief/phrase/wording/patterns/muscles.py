@@ -24,7 +24,7 @@ _MORE: Final = (
 _WEAK: Final = (
     r"(?:(?:my |the |his |her |a |our )?(?:main |biggest |number 1 |top |first |real |big |current )*"
     r"(?:priority|priorities|focus|weak(?:est)? (?:points?|spots?|links?|areas?)|weakness|goals?|emphasis|target|"
-    r"problem areas?)|lagging(?: behind)?|behind|what is missing|embarrassing|(?:too |very |so )?(?:small|tiny|skinny|weak)"
+    r"problem areas?)|lagging(?: behind)?|(?:have |has )?(?:fallen |been left )?behind|what is missing|embarrassing|(?:too |very |so )?(?:small|tiny|skinny|weak)"
     r"|underdeveloped|most important)"
 )
 _AS_IT_IS: Final = (
@@ -32,6 +32,8 @@ _AS_IT_IS: Final = (
     r"where (?:it is|they are)|steady|unchanged|going|in shape)"
 )
 GROWN: Final[Rows] = (
+    (r"<want> <g> to grow (?:and|but) (?:my |the )?<g2> not(?: to)?", "grow {g}, normal {g2}"),
+    (rf"(?:<want> )?(?:to )?(?:get|see|have) <g> (?:growing|to grow|going|{_BIG})", "grow {g}"),
     (rf"(?:<want> )?<my>(?:{_BIG}|{_BIG} and {_BIG}) <g>", "grow {g}"),
     (rf"<want> <g>(?: to (?:grow|catch up|(?:be|get|look|become) {_BIG}))?", "grow {g}"),
     (
@@ -56,6 +58,8 @@ GROWN: Final[Rows] = (
     (rf"(?:<want> )?(?:{_BIG} )?<g> (?:rather )?than (?:{_BIG} )?<g2>", "grow {g}, normal {g2}"),
 )
 HELD: Final[Rows] = (
+    (r"<keep> <m> (?:to|at) (?:a |the )?(?:bare )?minimum", "hold {m}"),
+    (r"<m> (?:a bit |a little )?less", "hold {m}"),
     (rf"(?:just )?(?:<want> )?<keep> <m>(?: {_AS_IT_IS})", "hold {m}"),
     (
         r"(?:just )?(?:<want> )?(?:to )?(?:keep|keeping|hold|holding|maintain|maintaining|preserve) <m>(?: strong)?",
@@ -87,8 +91,10 @@ LEFT_OUT: Final[Rows] = (
     (r"(?:do|does|could) not care (?:less )?about <m>", "no {m}"),
 )
 USUAL: Final[Rows] = (
+    (r"<m>,? (?:equally|evenly|alike)", "normal {m}"),
     (r"not (?:just|only) <m> (?:but )?(?:the )?(?:whole|full|entire) body", "normal {m}"),
     (r"(?:strong points?|strengths?)(?: is| are)? <m>", "normal {m}"),
+    (r"<m> (?:whatever|either way|(?:do|does) not matter)", "normal {m}"),
     (r"<m> (?:is|are) (?:strong|my strong points?)", "normal {m}"),
     (r"<m> (?:<be> )?(?:normal|as usual|at normal|as normal|fine|ok|okay|alright)", "normal {m}"),
     (

@@ -32,7 +32,8 @@ _ROWS: Final = (
     ),
     (r"(?:am |is )?(?:a |an )?(advanced|intermediate)(?: lifter| trainee)?", r"\1"),
     (
-        r"(?:have )?(?:been )?(?:lifting|training)(?: seriously| regularly)? for (?:about |over |more than |around )?(?:1\d|2\d|3\d) years",
+        r"(?:have )?(?:been )?(?:lifting|training|trained|lifted)(?: seriously| regularly)?(?: for)? (?:about |over |more than |around )?(?:1\d|2\d|3\d) years|"
+        r"(?:am |is )?(?:an? )?(?:very )?experienced(?: lifter| trainee)",
         "advanced",
     ),
     (
@@ -47,7 +48,7 @@ _ROWS: Final = (
     ),
     (
         r"(?:am |is )?(?:short|pressed|tight) (?:on|of|for) time|time is (?:short|tight|limited|scarce)|(?:have |has )?(?:not (?:much|a lot of)|"
-        r"little|limited) time|(?:get |want )?(?:the )?most (?:out(?: of)?(?: it| my time| the time| them)?|bang for (?:the|my) buck)|(?:as )?"
+        r"little|limited) time|(?:get |want )?(?:the )?most (?:from (?:it|them|my time|every minute)|out(?: of)?(?: it| my time| the time| them)?|bang for (?:the|my) buck)|(?:as )?"
         r"time[- ]efficient(?: as possible)?|(?:<want>)?(?:keep it |make it )?(?:as )?(?:quick and )?efficient(?: as possible)?",
         "efficient",
     ),
@@ -77,6 +78,11 @@ _ROWS: Final = (
         r"(?:supersets|pairs|paired sets|supersetting|pairing)(?: please)?|1 exercise at a time",
         "no pairs",
     ),
+    (
+        r"(?:no|nothing (?:that|which)|not|avoid) (?:hogs?|hogging|blocks?|blocking|(?:takes?|taking)(?: up)?|uses?|using|needs?|"
+        r"occupying) 2 (?:stations|machines|things|pieces of kit)(?: at once)?",
+        "no pairs",
+    ),
     (r"drop sets (?:are )?(?:not|out|no|off)", "no techniques"),
     (r"light(?:er)? weights?(?: (?:and|but|for) (?:high|higher|more) reps)?", "higher reps"),
     (r"heav(?:y|ier) weights?(?: (?:and|but|for) (?:low|lower|fewer) reps)?", "lower reps"),
@@ -87,7 +93,7 @@ _ROWS: Final = (
     ),
     (r"(?:high|higher|more|many) rep(?:s|etitions)(?: work)?", "higher reps"),
     (
-        r"(?:the )?gym (?:is|gets) (?:always |too |very |so )*(?:busy|packed|crowded|full)(?: (?:then|after work|at that time))?",
+        r"(?:the )?gym (?:is|gets) (?:always |too |very |so )*(?:busy|rammed|heaving|packed|crowded|full)(?: (?:then|after work|at that time))?",
         "gym, busy",
     ),
 )

@@ -16,18 +16,21 @@ _ROOM: Final = (
     r"doorway|gardens?|yard|backyard|room|loft|attic|kitchen|box|place|setup|set-up|gym|bag|door frame)"
 )
 _SOME: Final = (
-    r"(?:(?:a|an|the|my|our|some|one|1|2|two|single|pair of|pairs? of|set of|couple of|few|light|heavy|old|good|adjustable|"
+    r"(?<![\w.-])(?:(?:a|an|the|my|our|some|one|1|2|two|single|pair of|pairs? of|set of|couple of|few|light|heavy|old|good|adjustable|"
     r"standard|small|pair|full set of|just|only|basic|proper)\s+)+(?=[a-z])"
 )
 _PLAINER: Final = (
     (
         re.compile(
-            r"\bdumb-?bells? (?:(?:that |which )?(?:go|goes) )?(?:up to|to|max(?:imum)?|of up to) (\d+) ?(kg|lbs?|kilos?|pounds)?"
+            r"\bdumb-?bells? (?:(?:that |which )?(?:go|goes) )?(?:up to|to|max(?:imum)?|of up to) (\d+(?:\.\d+)?) ?(kg|lbs?|kilos?|pounds)?"
         ),
         r"dumbbells to \1 \2",
     ),
-    (re.compile(r"\bdumb-?bells? (?:of )?\d+(?: ?(?:-|to|and) ?)(\d+) ?(kg|lbs?)"), r"dumbbells to \1 \2"),
-    (re.compile(r"\b(?:2 |two )?(\d+) ?(kg|lbs?) dumb-?bells?"), r"dumbbells to \1 \2"),
+    (
+        re.compile(r"\bdumb-?bells? (?:of )?\d+(?:\.\d+)?(?: ?(?:-|to|and) ?)(\d+(?:\.\d+)?) ?(kg|lbs?)"),
+        r"dumbbells to \1 \2",
+    ),
+    (re.compile(r"\b(?:2 |two )?(?<![\d.])(\d+(?:\.\d+)?) ?(kg|lbs?) dumb-?bells?"), r"dumbbells to \1 \2"),
     (re.compile(_SOME), ""),
     (re.compile(r"^(?:at |from |in )?home (?:with|using) (?!dumbbells$)"), ""),
 )
@@ -38,7 +41,7 @@ _UNUSED: Final = re.compile(
 )
 """Weights that no week uses: of kettlebells and of plates."""
 _NOT_A_PAIR: Final = re.compile(r"\b(?:1|a single|single) (?:\d+ ?kg )?dumb-?bell\b")
-_WEIGHT: Final = re.compile(r"dumbbells (to \d+ ?(?:kg|lbs?|kilos?|pounds)?)")
+_WEIGHT: Final = re.compile(r"dumbbells (to \d+(?:\.\d+)? ?(?:kg|lbs?|kilos?|pounds)?)")
 _THERE: Final[Rows] = (
     (rf"(?:(?:at|in|from) )?{_ROOM} (?:with|has|has got|have|having|only has)(?: only| just)? <k>", "{k}"),
     (r"<k>", "{k}"),
