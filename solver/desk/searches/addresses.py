@@ -22,7 +22,7 @@ TICK: Final = 0.1
 BREATH: Final = 15.0
 """Seconds of silence after which a line is sent that keeps the connection open."""
 
-ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count")
+ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count", "stamp")
 """The arguments of a task that its page says again; briefs and weeks, which may hold health notes, are not of them."""
 
 
