@@ -17,7 +17,8 @@ from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.pages import page
+from setwright.solver.desk.log.drafts import draft_name, identity, page_address
+from setwright.solver.desk.pages import go_to, page, wants_json
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.log.values import LoggedSession, LoggedSet
@@ -34,6 +35,8 @@ TODAY = "today"
 def show_session(request: Request) -> Response:
     """The session of a day to write down; with ?anew=1 the one that stands there, to be written in its place."""
     desk, on, query = desk_of(request), day_of(request), request.query_params
+    if request.path_params["day"] == TODAY and not wants_json(request):
+        return go_to(request, f"/clients/{request.path_params['code']}/log/{on}")
     number = int(query["session"]) if query.get("session", "").isdecimal() else None
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
@@ -41,6 +44,7 @@ def show_session(request: Request) -> Response:
         hand = session_at_hand(book, client, desk.catalogue, on, None if standing else number)
     document = next_document(hand.targets, hand.evaluated, client.unit, on) if hand else _nothing(client, on)
     planned = list(_planned_lines(hand)) if hand and standing is None else []
+    number = _number(hand, standing)
     more: dict[str, Any] = {
         "code": client.code,
         "on": on,
@@ -50,7 +54,10 @@ def show_session(request: Request) -> Response:
         "empty": _empty_line(),
         "standing": standing,
         "choices": _choices(hand) if hand and standing is None else [],
-        "number": _number(hand, standing),
+        "number": number,
+        "of": identity(client),
+        "draft": draft_name(client, on, number, standing),
+        "shown_at": page_address(client, on, number, standing),
         "names": sorted(exercise.name for exercise in desk.catalogue.exercises.values()),
     }
     return page(request, "log/gym.html", document, **more)
