@@ -47,6 +47,12 @@ def stop(request: Request) -> Response:
     return go_to(request, f"/searches/{search.id}")
 
 
+def waited(request: Request) -> Response:
+    """Note that a page which is out of sight, and so does not listen, still waits for the search."""
+    desk_of(request).wait_for(search_of(request).id)
+    return Response(status_code=204)
+
+
 async def news(request: Request) -> Response:
     """How a search stands, once now and once after each change, as server-sent events of HTML."""
     search, house = search_of(request), request.app.state.house
@@ -88,5 +94,6 @@ def _event(name: str, html: str) -> str:
 ROUTES: Final = (
     Route("/searches/{search}", show),
     Route("/searches/{search}/stop", stop, methods=["POST"]),
+    Route("/searches/{search}/waited", waited, methods=["POST"]),
     Route("/searches/{search}/news", news),
 )
