@@ -53,7 +53,6 @@ def searched() -> dict[str, tuple[str, dict[str, Any]]]:
     """Name of a document -> the task that finds it and its arguments."""
     week = json.loads(WEEK.read_text(encoding="utf-8"))
     brief, quick = week["brief"], {"search": "quick"}
-    happened = {"fields": {"minutes-thu": "35", "taken": "hack squat machine"}, "done": ["mon"], "missed": []}
     from setwright.catalogue.load import load_catalogue
     from setwright.solver.brief.file import parse_phrase
     from setwright.solver.brief.parsed_brief import raw_of
@@ -65,8 +64,6 @@ def searched() -> dict[str, tuple[str, dict[str, Any]]]:
         "compare": ("compare", {"brief": brief, "goals": ["growth", "efficiency", "balanced"], **quick}),
         "curve": ("curve", {"brief": brief, "by": "minutes", "amounts": [20, 30, 40, 50, 70, 90], **quick}),
         "others": ("others", {"brief": brief, "count": 3, **quick}),
-        "below": ("question", {"document": week, "question": "below", "value": "", **quick}),
-        "replan": ("replan", {"week": week, "brief": brief, **happened, **quick}),
         "season": (
             "season",
             {
@@ -78,6 +75,17 @@ def searched() -> dict[str, tuple[str, dict[str, Any]]]:
                 "emphasis": ["chest", "back"],
             },
         ),
+    }
+
+
+def asked_of_the_week() -> dict[str, tuple[str, dict[str, Any]]]:
+    """The same for what is asked of the week that the comparison found under the brief's own goal."""
+    cases = json.loads((FOUND / "compare.json").read_text(encoding="utf-8"))["cases"]
+    week = next(case["week"] for case in cases if case["goal"] == "balanced")
+    happened = {"fields": {"minutes-sat": "35", "taken": "hack squat machine"}, "done": ["mon"], "missed": []}
+    return {
+        "below": ("question", {"document": week, "question": "below", "value": "", "search": "quick"}),
+        "replan": ("replan", {"week": week, "brief": week["brief"], **happened, "search": "quick"}),
     }
 
 
@@ -108,6 +116,7 @@ def write(name: str, document: Mapping[str, Any]) -> None:
 
 
 if __name__ == "__main__":
-    for name, (task, arguments) in searched().items():
-        write(name, find(task, arguments))
+    for documents in (searched, asked_of_the_week):
+        for name, (task, arguments) in documents().items():
+            write(name, find(task, arguments))
     write("variants", run_template())

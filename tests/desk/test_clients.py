@@ -112,13 +112,16 @@ def test_lifts_that_stand_still_are_due_as_the_page_of_next_loads_tells_them(bro
 
 
 def test_a_lift_that_stands_still_stands_among_what_is_due(client_m: TestClient, desk: Desk) -> None:
-    due = {"stalls": [{"exercise": "x", "name": "Hack squat", "since": "2026-01-05"}], "planned": True}
+    lifts = [{"exercise": "x", "name": name, "since": "2026-01-05"} for name in ("Hack squat", "Dip", "Row", "Curl")]
     house = client_m.app.state.house  # type: ignore[attr-defined]
     source = '{% from "clients/due.html" import due with context %}{{ due(c) }}'
-    nothing = {"next": None, "behind": 0, "review": False, "block_ends": None}
-    text = house.from_string(source).render(c={"code": "M", "due": {**nothing, **due}})
-    assert "<strong>Hack squat stands still</strong> since Mon 5 Jan 2026" in text
-    assert 'href="/clients/M/next#still"' in text
+    due = {"next": None, "behind": 0, "review": False, "block_ends": None, "planned": True}
+    one, many = (
+        house.from_string(source).render(c={"code": "M", "due": {**due, "stalls": some}}) for some in (lifts[:1], lifts)
+    )
+    assert "<strong>A lift stands still</strong>: Hack squat, since Mon 5 Jan 2026" in one
+    assert "<strong>4 lifts stand still</strong>: Hack squat, Dip, Row and 1 more, since" in many
+    assert 'href="/clients/M/next#still"' in one
 
 
 def test_the_clients_page_takes_no_more_queries_for_more_clients(

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import os
-import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
 from block_in_book import block_in_book
+from chromium import a_chromium
 from running_desk import running_desk
 
 from setwright.catalogue.load import load_catalogue
@@ -22,7 +21,6 @@ from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.log.values import LoggedSession
 
 pytestmark = pytest.mark.slow
-NEEDED = os.environ.get("SETWRIGHT_BROWSER") == "1"
 MONDAY = "clients/M/log/2026-01-05"
 LEAST_HIGH = 44
 """Pixels that a thing to tap is high at least (WCAG 2.2, 2.5.5 Target Size)."""
@@ -36,20 +34,11 @@ def phone(tmp_path: Path) -> Iterator[tuple[Any, str, Path]]:
     """A phone's page that was let in at a desk with M's block: (page, the desk's address, the book)."""
     place = tmp_path / "book.db"
     block_in_book(Desk(place, load_catalogue(), Crew(1), Keys()))
-    chromium = shutil.which("chromium")
-    try:
-        from playwright.sync_api import sync_playwright
-    except ModuleNotFoundError:
-        chromium = None
-    if chromium is None:
-        (pytest.fail if NEEDED else pytest.skip)("chromium or playwright is not here; .ci/browser fetches them")
-    with running_desk(place) as desk, sync_playwright() as driver:
-        opened = driver.chromium.launch(executable_path=chromium, args=["--no-sandbox"])
-        page = opened.new_context(viewport={"width": 360, "height": 780}, has_touch=True).new_page()
+    with a_chromium() as chromium, running_desk(place) as desk:
+        page = chromium.new_context(viewport={"width": 360, "height": 780}, has_touch=True).new_page()
         page.desk = desk
         page.goto(desk.address)
         yield page, desk.address.split("?")[0], place
-        opened.close()
 
 
 def written(place: Path) -> tuple[LoggedSession, ...]:

@@ -74,6 +74,8 @@ def session_words(session: LoggedSession, catalogue: Catalogue) -> Mapping[str, 
     started = "" if session.session or session.started is None else f"&started={session.started:%H:%M}"
     return {
         "title": session_title(session),
+        "on": session.on,
+        "number": session.session,
         "facts": session_facts(session),
         "lifts": lift_rows(session, catalogue),
         "note": session.note,
