@@ -160,7 +160,7 @@ def test_what_was_sent_is_forgotten_only_when_the_desk_has_acknowledged_it(phone
 def test_a_page_that_is_loaded_anew_while_the_desk_is_away_has_the_kept_sets(phone: tuple[Any, str, Path]) -> None:
     page, address, _ = phone
     page.goto(address + MONDAY)
-    assert pages_of(held(page, lambda paths: "/static/outbox.js" in paths)) == ["/clients/M/log/2026-01-05"]
+    assert pages_of(held(page, lambda paths: "/static/gym/outbox.js" in paths)) == ["/clients/M/log/2026-01-05"]
     do(page, 1, "8")
     page.desk.kill()
     page.reload()

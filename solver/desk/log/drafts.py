@@ -45,4 +45,4 @@ def refuse_another(client: Client, fields: Mapping[str, str]) -> None:
 
 def keeper(request: Request) -> Response:
     """The service worker's script; below this address it may keep the gym pages of one client and nothing else."""
-    return FileResponse(DATA / "static" / "keeper.js", media_type="text/javascript")
+    return FileResponse(DATA / "static" / "gym" / "keeper.js", media_type="text/javascript")
