@@ -24,7 +24,7 @@ from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_fi
 from setwright.solver.desk.week_words import week_filters
 
 UNWATCHED_SECONDS: Final = 20.0
-"""How long a search goes on after its last page went away."""
+"""How long a search goes on after its last page went away, unless a page out of sight waits for it."""
 
 
 def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
@@ -33,7 +33,7 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     @asynccontextmanager
     async def lifespan(app: Starlette) -> AsyncIterator[None]:
         desk.crew.start()
-        sweeping = asyncio.create_task(_stop_unwatched(desk))
+        sweeping = asyncio.create_task(_sweep(desk))
         yield
         sweeping.cancel()
         desk.crew.close()
@@ -65,9 +65,15 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     return app
 
 
-async def _stop_unwatched(desk: Desk) -> None:
+async def _sweep(desk: Desk) -> None:
     """Stop, again and again, the searches that nobody looks at any more."""
     while True:
         await asyncio.sleep(UNWATCHED_SECONDS / 4)
-        for search in desk.crew.unwatched(UNWATCHED_SECONDS):
+        stop_unwatched(desk, UNWATCHED_SECONDS)
+
+
+def stop_unwatched(desk: Desk, seconds: float) -> None:
+    """Stop the searches at which no page has looked for so long and for which none waits out of sight."""
+    for search in desk.crew.unwatched(seconds):
+        if not desk.is_waited_for(search.id):
             desk.crew.stop(search)

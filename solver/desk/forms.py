@@ -3,18 +3,17 @@
 from __future__ import annotations
 
 import asyncio
-import json
 from collections.abc import Awaitable, Callable, Mapping
-from contextlib import suppress
 from functools import wraps
 
 from starlette.concurrency import run_in_threadpool
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.stamp import check_stamp, stamp_of
+from setwright.solver.desk.pages import wants_json
+from setwright.solver.desk.stamp import check_stamp, with_turns
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 Fields = Mapping[str, str]
@@ -75,14 +74,12 @@ def _at_once(act: Acting, request: Request, fields: Fields) -> Response:
 
 
 def _in_turn(act: Acting, request: Request, fields: Fields) -> Response:
-    """The answer to an act on a client whom nobody changed since; a window that stays is handed the new stamp."""
+    """The answer to an act on a client whom nobody changed since; a window that stays is told what holds now."""
     code = request.path_params.get("code")
     if code is None:
         return act(request, fields)
     with desk_of(request).turn(code):
         check_stamp(request, fields)
         answer = act(request, fields)
-        if answer.status_code == 200 and request.headers.get("hx-request"):
-            with suppress(SetwrightError):  # a client that was erased has no page left
-                answer.headers["HX-Trigger-After-Settle"] = json.dumps({"stamped": stamp_of(request, code)})
-        return answer
+        stays = answer.status_code == 200 and request.headers.get("hx-request") and not wants_json(request)
+        return with_turns(request, code, answer) if stays else answer

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any, Final
+from urllib.parse import urlsplit
 
 from jinja2 import Environment
 from starlette.exceptions import HTTPException
@@ -28,7 +29,7 @@ def environment() -> Environment:
     """The desk's templates with the words that all of them use."""
     house = templates_in(DATA)
     house.globals |= {"version": own_version(), "today": date.today}
-    house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
+    house.globals |= {"coming_monday": coming_monday, "caution": CAUTION, "page_shown": page_shown}
     house.filters |= {"counted": counted, "clock": clock, "whole_minutes": whole_minutes}
     house.filters |= {"day": day_words, "at": moment_words}
     return house
@@ -48,6 +49,11 @@ def page(request: Request, template: str, document: Mapping[str, Any], status: i
 def wants_json(request: Request) -> bool:
     """Whether a request asks for JSON."""
     return JSON in request.headers.get("accept", "")
+
+
+def page_shown(request: Request) -> str:
+    """The path of the page that a browser shows: of the one that htmx asks from, else of the request itself."""
+    return urlsplit(request.headers.get("hx-current-url", "")).path or request.url.path
 
 
 def go_to(request: Request, address: str) -> Response:

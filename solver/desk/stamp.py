@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Mapping
 from dataclasses import asdict
 from typing import Any, Final
@@ -9,6 +10,7 @@ from typing import Any, Final
 from markupsafe import Markup
 from starlette.concurrency import run_in_threadpool
 from starlette.requests import Request
+from starlette.responses import HTMLResponse, Response
 from starlette.types import ASGIApp, Receive, Scope, Send
 
 from setwright.catalogue.faults import Fault, SetwrightError
@@ -57,6 +59,16 @@ def check_stamp(request: Request, fields: Mapping[str, str]) -> None:
             raise Conflict(client.code, now, news_since(book, client, shown))
 
 
+def asked_under(request: Request, fields: Mapping[str, str]) -> str:
+    """The stamp of the page that an act was sent from, else the one that holds: what comes of it later is kept so."""
+    return fields.get(FIELD) or stamp_of(request, request.path_params["code"])
+
+
+def go_on_under(request: Request, stamp: str) -> None:
+    """Let the forms of an answer carry a stamp that is older than the answer: that of the page they are put into."""
+    setattr(request.state, FIELD, stamp)
+
+
 def page_state(request: Request, code: str) -> dict[str, Any]:
     """What each page of a client carries: the stamp, and what can be taken back and done again, in words or None."""
     if not hasattr(request.state, "page_state"):
@@ -75,6 +87,18 @@ def page_state(request: Request, code: str) -> dict[str, Any]:
 def stamp_field(request: Request, code: str) -> Markup:
     """The hidden field of a form that acts on a client."""
     return Markup('<input type="hidden" name="{}" value="{}">').format(FIELD, page_state(request, code)[FIELD])
+
+
+def with_turns(request: Request, code: str, answer: Response) -> Response:
+    """The answer to an act after which its window stays on its page: with the new stamp, and what can be taken back."""
+    for name in ("page_state", FIELD):
+        if hasattr(request.state, name):
+            delattr(request.state, name)
+    state = page_state(request, code)
+    turns = request.app.state.house.get_template("changes/turns.html").render(request=request, code=code, beside=True)
+    stayed = HTMLResponse(bytes(answer.body) + turns.encode())
+    stayed.headers["HX-Trigger-After-Settle"] = json.dumps({"stamped": state[FIELD]})
+    return stayed
 
 
 class Stamping:

@@ -6,12 +6,14 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import Final
 
-from setwright.solver.book.clients import Client
-from setwright.solver.book.opened import Book
-from setwright.solver.book.planned import KeptBlock, KeptWeek, blocks, kept_weeks
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.book.at_once.held import Held
+from setwright.solver.book.planned import KeptBlock, KeptWeek
 from setwright.solver.brief.defaults import WEEKDAYS
 from setwright.solver.log.mondays import monday_of
 from setwright.solver.log.values import LoggedSession
+from setwright.solver.records.standing_still import standing_still
+from setwright.solver.records.week_documents import week_document
 from setwright.solver.sheets.screen.over_time.due import Due, PlannedSession
 
 WEEK: Final = timedelta(days=7)
@@ -19,9 +21,15 @@ ENDS_SOON: Final = 7
 """Days before the last day of a block from which on its end is due."""
 
 
-def due_of(book: Book, client: Client, sessions: Sequence[LoggedSession], today: date) -> Due:
-    """What is due for a client on a day."""
-    weeks, held = kept_weeks(book, client), blocks(book, client)
+def near(today: date) -> tuple[date, date]:
+    """The first and the last Monday whose weeks are looked at."""
+    monday = monday_of(today)
+    return monday - WEEK, monday + WEEK
+
+
+def due_of(of: Held, catalogue: Catalogue, today: date) -> Due:
+    """What is due for a client on a day, of what the book holds near it."""
+    weeks, held, sessions = of.weeks, of.blocks, of.sessions
     monday = monday_of(today)
     planned = [p for week in range(-1, 2) for p in _planned(weeks, held, monday + week * WEEK)]
     logged = {session.on for session in sessions}
@@ -30,28 +38,21 @@ def due_of(book: Book, client: Client, sessions: Sequence[LoggedSession], today:
     last = max((day for day in logged if day <= today), default=None)
     ends = max((block.ends for block in held if block.starts <= today), default=None)
     followed = ends is not None and any(block.starts > today for block in held)
-    near = ends is not None and (ends - today).days <= ENDS_SOON and not followed
+    closes = ends is not None and (ends - today).days <= ENDS_SOON and not followed
     return Due(
         next=min(ahead, key=lambda p: p.on, default=None),
         planned=bool(weeks or held),
         behind=behind,
         days_since_last=None if last is None else (today - last).days,
-        block_ends=ends if near else None,
-        review=bool(near and ends is not None and ends < today),
+        block_ends=ends if closes else None,
+        review=bool(closes and ends is not None and ends < today),
+        stalls=standing_still(of, catalogue, today),
     )
 
 
 def _planned(weeks: Sequence[KeptWeek], held: Sequence[KeptBlock], monday: date) -> list[PlannedSession]:
-    """The sessions of the week of a Monday that stand on a weekday: as it was kept last, else as the block has it."""
-    kept = [week.document for week in weeks if week.starts == monday]
-    in_blocks = [
-        week
-        for block in sorted(held, key=lambda block: block.id)
-        for week in block.document.get("weeks", ())
-        if week.get("starts") == monday.isoformat()
-    ]
-    document = next(reversed(kept or in_blocks), None)
-    days = enumerate((document or {}).get("days", ()), 1)
+    """The sessions of the week of a Monday that stand on a weekday."""
+    days = enumerate((week_document(weeks, held, monday) or {}).get("days", ()), 1)
     return [
         PlannedSession(monday + timedelta(days=WEEKDAYS.index(day["weekday"])), number, day["minutes"])
         for number, day in days

@@ -4,36 +4,39 @@ from __future__ import annotations
 
 from datetime import date
 
-from setwright.solver.book.clients import Client, changes, client_of, clients
+from setwright.catalogue.entries import Catalogue
+from setwright.solver.book.at_once.held import Held, held
+from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
-from setwright.solver.book.planned import blocks, kept_weeks
-from setwright.solver.book.sessions import sessions_of
-from setwright.solver.records.due import due_of
+from setwright.solver.records.due import due_of, near
 from setwright.solver.sheets.screen.over_time.clients import Standing
 
 
-def standings(book: Book, today: date | None = None) -> list[Standing]:
+def standings(book: Book, catalogue: Catalogue, today: date | None = None) -> list[Standing]:
     """Every client in the order of the codes, with what is due today, or on the day given."""
-    return [_standing(book, client, today or date.today()) for client in clients(book)]
+    day = today or date.today()
+    return [_standing(of, catalogue, day) for of in held(book, near(day))]
 
 
-def standing_of(book: Book, code: str, today: date | None = None) -> Standing:
-    """One client, with what is due today, or on the day given; raises UsageFault for an unknown code."""
-    return _standing(book, client_of(book, code), today or date.today())
+def standing_of(book: Book, client: Client, catalogue: Catalogue, today: date | None = None) -> Standing:
+    """One client, with what is due today, or on the day given."""
+    day = today or date.today()
+    (found,) = held(book, near(day), client)
+    return _standing(found, catalogue, day)
 
 
-def _standing(book: Book, client: Client, today: date) -> Standing:
-    sessions = sessions_of(book, client)
+def _standing(of: Held, catalogue: Catalogue, today: date) -> Standing:
+    client, sessions = of.client, of.sessions
     return Standing(
         code=client.code,
         name=client.name,
         resting_since=client.resting_since,
         brief=client.brief,
         version=client.version,
-        blocks=tuple((block.starts, block.ends) for block in blocks(book, client)),
-        weeks=tuple((week.starts, week.why) for week in kept_weeks(book, client)),
+        blocks=tuple((block.starts, block.ends) for block in of.blocks),
+        weeks=tuple((week.starts, week.why) for week in of.weeks),
         sessions=len(sessions),
         last=sessions[-1].on if sessions else None,
-        changes=changes(book, client),
-        due=due_of(book, client, sessions, today),
+        changes=of.changes,
+        due=due_of(of, catalogue, today),
     )

@@ -42,6 +42,12 @@ def weeks_planned(book: Book, client: Client) -> tuple[PlannedWeek, ...]:
     return tuple(sorted(found.values(), key=lambda week: week.starts, reverse=True))
 
 
+def mondays_planned(book: Book, client: Client) -> set[date]:
+    """The Mondays of all these weeks."""
+    held = {date.fromisoformat(w["starts"]) for b in blocks(book, client) for w in b.document["weeks"] if w["starts"]}
+    return held | {kept.starts for kept in kept_weeks(book, client)}
+
+
 def weeks_document(client: Client, found: tuple[PlannedWeek, ...]) -> dict[str, Any]:
     """The same as JSON."""
     weeks = [

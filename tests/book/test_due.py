@@ -7,11 +7,13 @@ from typing import Any
 
 import pytest
 
+from setwright.catalogue.load import load_catalogue
+from setwright.solver.book.at_once.held import held
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_block, keep_week
-from setwright.solver.book.sessions import log_sessions, sessions_of
-from setwright.solver.records.due import due_of
+from setwright.solver.book.sessions import log_sessions
+from setwright.solver.records.due import due_of, near
 from setwright.solver.sheets.screen.over_time.due import Due, PlannedSession
 from tests.book.conftest import session
 
@@ -25,7 +27,9 @@ def block(weeks: int) -> dict[str, Any]:
 
 
 def due(book: Book, client: Client, day: int) -> Due:
-    return due_of(book, client, sessions_of(book, client), date(2026, 5, day))
+    today = date(2026, 5, day)
+    (of,) = held(book, near(today), client)
+    return due_of(of, load_catalogue(), today)
 
 
 def test_nothing_is_due_where_nothing_is_planned(book: Book, client: Client) -> None:

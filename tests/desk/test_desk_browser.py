@@ -5,20 +5,16 @@
 
 from __future__ import annotations
 
-import os
-import shutil
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
+from chromium import AXE, a_chromium, lacks, opened, unsound
 from keyboard import Keyboard
 from running_desk import RunningDesk, running_desk
 
 pytestmark = pytest.mark.slow
-NEEDED = os.environ.get("SETWRIGHT_BROWSER") == "1"
-AXE = Path(os.environ.get("SETWRIGHT_AXE", ""))
-SCHEMES, WIDTHS = ("light", "dark"), (360, 1280)
 PHRASE = "2 days x 20 min, home dumbbells, novice"
 LONG = "6 days x 90 min, growth, advanced, commercial gym"
 HOSTILE = '<img src=x onerror="document.title=1"><script>document.title=1</script>'
@@ -31,33 +27,14 @@ PAGES += ("/templates", "/phone", "/nowhere")
 
 @pytest.fixture(scope="module")
 def chromium() -> Iterator[Any]:
-    found = shutil.which("chromium")
-    try:
-        from playwright.sync_api import sync_playwright
-    except ModuleNotFoundError:
-        found = None
-    if found is None:
-        (pytest.fail if NEEDED else pytest.skip)("chromium or playwright is not here; .ci/browser fetches them")
-    with sync_playwright() as driver:
-        opened = driver.chromium.launch(executable_path=found, args=["--no-sandbox"])
-        yield opened
-        opened.close()
+    with a_chromium() as found:
+        yield found
 
 
 @pytest.fixture
 def desk(tmp_path: Path) -> Iterator[RunningDesk]:
     with running_desk(tmp_path / "book.db") as found:
         yield found
-
-
-def opened(chromium: Any, desk: RunningDesk, **how: Any) -> Any:
-    """A page of a new window that came in by the printed address; what the browser complains of fails the test."""
-    page = chromium.new_context(**how).new_page()
-    page.complaints = []
-    page.on("console", lambda said: page.complaints.append(said.text) if said.type == "error" else None)
-    page.on("pageerror", lambda error: page.complaints.append(str(error)))
-    page.goto(desk.address)
-    return page
 
 
 def with_client(desk: RunningDesk, phrase: str = PHRASE) -> None:
@@ -67,7 +44,7 @@ def with_client(desk: RunningDesk, phrase: str = PHRASE) -> None:
 
 @pytest.mark.parametrize("width", [1280, 360])
 def test_a_morning_from_an_empty_book_to_a_card_by_keyboard_alone(chromium: Any, desk: RunningDesk, width: int) -> None:
-    page = opened(chromium, desk, viewport={"width": width, "height": 800}, accept_downloads=True)
+    page = opened(chromium, desk.address, viewport={"width": width, "height": 800}, accept_downloads=True)
     keys = Keyboard(page)
     keys.acts += 1  # the command itself
     keys.type("Code", "M")
@@ -92,7 +69,7 @@ def test_a_morning_from_an_empty_book_to_a_card_by_keyboard_alone(chromium: Any,
 
 def test_a_stop_in_the_middle_of_a_search_keeps_what_is_there(chromium: Any, desk: RunningDesk) -> None:
     with_client(desk, LONG)
-    page = opened(chromium, desk)
+    page = opened(chromium, desk.address)
     page.goto(f"{desk.origin}/clients/M")
     page.get_by_role("button", name="Find a week").first.click()
     page.get_by_text("points better").wait_for(timeout=120_000)
@@ -103,7 +80,7 @@ def test_a_stop_in_the_middle_of_a_search_keeps_what_is_there(chromium: Any, des
 
 def test_two_windows_see_each_others_changes_and_lose_nothing(chromium: Any, desk: RunningDesk) -> None:
     with_client(desk)
-    first, second = (opened(chromium, desk) for _ in range(2))
+    first, second = (opened(chromium, desk.address) for _ in range(2))
     for page in (first, second):
         page.goto(f"{desk.origin}/clients/M")
     first.get_by_label("Name").fill("Em")
@@ -126,7 +103,7 @@ def test_hostile_text_is_shown_as_text(chromium: Any, desk: RunningDesk) -> None
         browser.post("/clients/M/name", data={"name": HOSTILE})
         browser.post("/clients", data={"code": HOSTILE, "phrase": HOSTILE})
         browser.post("/clients/M/log/add", data={"sets": "goblet squat 10x8", "note": HOSTILE, "on": "2026-01-05"})
-    page = opened(chromium, desk)
+    page = opened(chromium, desk.address)
     for address in PAGES:
         page.goto(desk.origin + address)
         page.wait_for_timeout(100)
@@ -134,20 +111,12 @@ def test_hostile_text_is_shown_as_text(chromium: Any, desk: RunningDesk) -> None
         assert page.locator("img").count() == 0
 
 
-def test_every_page_is_sound_for_those_who_hear_it_or_see_little(chromium: Any, desk: RunningDesk) -> None:
+def test_every_page_is_sound_while_there_is_nothing_on_it_yet(chromium: Any, desk: RunningDesk) -> None:
     if not AXE.is_file():
-        (pytest.fail if NEEDED else pytest.skip)("axe-core is not here; .ci/browser fetches it")
+        lacks("axe-core")
     with_client(desk)
-    script, broken = AXE.read_text(), []
-    for scheme in SCHEMES:
-        for width in WIDTHS:
-            how = {"viewport": {"width": width, "height": 800}, "color_scheme": scheme, "bypass_csp": True}
-            page = opened(chromium, desk, **how)
-            for address in PAGES:
-                page.goto(desk.origin + address)
-                page.evaluate(script)
-                found = page.evaluate("() => axe.run()")["violations"]
-                broken += [(address, scheme, width, v["id"], [n["html"][:80] for n in v["nodes"][:2]]) for v in found]
-                wide = page.evaluate("() => document.documentElement.scrollWidth - innerWidth")
-                broken += [(address, scheme, width, "wider than the window", [wide])] if wide > 0 else []
+    page, script, broken = opened(chromium, desk.address, bypass_csp=True), AXE.read_text(), []
+    for address in PAGES:
+        page.goto(desk.origin + address)
+        broken += [(address, *one) for one in unsound(page, script)]
     assert broken == []

@@ -59,7 +59,9 @@ def test_the_session_of_the_day_is_filled_in_with_its_targets(gym: TestClient) -
 def test_a_day_for_which_nothing_is_planned_is_written_down_too(gym: TestClient) -> None:
     page = gym.get("/clients/M/log/2025-06-02")
     assert "Nothing is planned" in page.text and 'name="lift-0"' in page.text
-    assert gym.get("/clients/M/log/today").status_code == 200
+    today = gym.get("/clients/M/log/today")
+    assert (today.status_code, today.headers["location"]) == (303, f"/clients/M/log/{date.today()}")
+    assert gym.get("/clients/M/log/today", headers=JSON).json()["on"] == str(date.today())
 
 
 def test_a_session_that_is_sent_twice_is_in_the_book_once(gym: TestClient, desk: Desk) -> None:
@@ -142,3 +144,36 @@ def test_all_that_is_amiss_is_said_and_nothing_is_written(gym: TestClient, desk:
 
 def test_no_health_note_stands_on_the_page_whose_fields_a_browser_keeps(gym: TestClient) -> None:
     assert "41" not in re.findall(r'value="([^"]*)"', gym.get(MONDAY).text)
+
+
+def draft(page: str) -> str:
+    (found,) = re.findall(r'data-draft="([^"]+)"', page)
+    return str(found)
+
+
+def test_what_is_typed_is_kept_under_its_client_week_and_session(gym: TestClient, desk: Desk) -> None:
+    gym.post("/clients/M/log/add", data={"sets": "bench press 60x8", "on": "2026-01-08", "session": "1"})
+    pages = [f"{MONDAY}?session=1", f"{MONDAY}?session=2", "/clients/M/log/2026-01-08?anew=1&session=1"]
+    pages += ["/clients/M/log/2026-01-12", "/clients/M/log/2026-01-08?session=1"]
+    names = [draft(gym.get(page).text) for page in pages]
+    assert len(set(names)) == len(names)
+    with desk.book() as book:
+        added = client_of(book, "M").added
+    assert names[0] == f"@M, {added}, week of 2026-01-05, session 1, 2026-01-05" == draft(gym.get(MONDAY).text)
+    assert f'data-page="{MONDAY}?session=2"' in gym.get(f"{MONDAY}?session=2").text
+
+
+def test_a_session_that_a_browser_kept_for_another_client_of_the_code_is_not_taken(gym: TestClient, desk: Desk) -> None:
+    of = re.search(r'name="of" value="([^"]+)"', gym.get(MONDAY).text)
+    assert of and of[1].startswith("@M, ")
+    other = gym.post(MONDAY, data=sent("8", of="@M, 2020-01-01T00:00:00Z"), headers=JSON)
+    assert other.status_code == 422 and "another @M" in other.json()["faults"][0]["said"]
+    assert sessions(desk) == ()
+    assert gym.post(MONDAY, data=sent("8", of=of[1]), headers=JSON).json()["written"] == 1
+
+
+def test_the_service_worker_reaches_no_further_than_the_gym_pages_of_a_client(gym: TestClient) -> None:
+    answer = gym.get("/clients/M/log/keeper.js")
+    assert answer.headers["content-type"].startswith("text/javascript")
+    assert "service-worker-allowed" not in answer.headers, "its scope is its own folder, /clients/M/log/"
+    assert 'addEventListener("fetch"' in answer.text

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import os
-import shutil
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
 from block_in_book import block_in_book
+from chromium import a_chromium
 from running_desk import running_desk
 
 from setwright.catalogue.load import load_catalogue
@@ -22,7 +21,6 @@ from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.log.values import LoggedSession
 
 pytestmark = pytest.mark.slow
-NEEDED = os.environ.get("SETWRIGHT_BROWSER") == "1"
 MONDAY = "clients/M/log/2026-01-05"
 LEAST_HIGH = 44
 """Pixels that a thing to tap is high at least (WCAG 2.2, 2.5.5 Target Size)."""
@@ -36,19 +34,11 @@ def phone(tmp_path: Path) -> Iterator[tuple[Any, str, Path]]:
     """A phone's page that was let in at a desk with M's block: (page, the desk's address, the book)."""
     place = tmp_path / "book.db"
     block_in_book(Desk(place, load_catalogue(), Crew(1), Keys()))
-    chromium = shutil.which("chromium")
-    try:
-        from playwright.sync_api import sync_playwright
-    except ModuleNotFoundError:
-        chromium = None
-    if chromium is None:
-        (pytest.fail if NEEDED else pytest.skip)("chromium or playwright is not here; .ci/browser fetches them")
-    with running_desk(place) as desk, sync_playwright() as driver:
-        opened = driver.chromium.launch(executable_path=chromium, args=["--no-sandbox"])
-        page = opened.new_context(viewport={"width": 360, "height": 780}, has_touch=True).new_page()
+    with a_chromium() as chromium, running_desk(place) as desk:
+        page = chromium.new_context(viewport={"width": 360, "height": 780}, has_touch=True).new_page()
+        page.desk = desk
         page.goto(desk.address)
         yield page, desk.address.split("?")[0], place
-        opened.close()
 
 
 def written(place: Path) -> tuple[LoggedSession, ...]:
@@ -113,3 +103,82 @@ def test_a_lift_that_is_not_known_comes_back_with_what_was_typed(phone: tuple[An
     page.click("#send")
     page.wait_for_selector("text=in the book, 1 set")
     assert [(s.exercise, s.load, s.reps) for s in written(place)[0].sets] == [("barbell-curl", 20.0, 12)]
+
+
+KEPT = "Object.keys(localStorage).length"
+HELD = """async () => { const found = [];
+  for (const name of await caches.keys()) {
+    for (const one of await (await caches.open(name)).keys()) found.push(new URL(one.url).pathname);
+  }
+  return found; }"""
+
+
+def held(page: Any, wanted: Callable[[list[str]], bool]) -> list[str]:
+    """The paths that the service worker keeps, as soon as they are as wanted."""
+    for _ in range(200):
+        found: list[str] = page.evaluate(HELD)
+        if wanted(found):
+            return found
+        page.wait_for_timeout(50)
+    raise AssertionError(f"the service worker keeps {found}")
+
+
+def pages_of(paths: list[str]) -> list[str]:
+    return [path for path in paths if not path.startswith("/static/")]
+
+
+def test_two_sessions_of_a_day_are_kept_apart_and_each_is_found_again(phone: tuple[Any, str, Path]) -> None:
+    page, address, _ = phone
+    page.goto(f"{address}{MONDAY}?session=1")
+    do(page, 1, "8")
+    page.goto(f"{address}{MONDAY}?session=2")
+    assert not page.is_checked('[name="done-0-1"]') and page.input_value('[name="load-0-1"]') != "60"
+    page.click("text=session 1: typed here, not sent yet")
+    page.wait_for_url("**/2026-01-05?session=1")
+    assert page.input_value('[name="reps-0-1"]') == "8" and page.is_checked('[name="done-0-1"]')
+
+
+def test_what_was_sent_is_forgotten_only_when_the_desk_has_acknowledged_it(phone: tuple[Any, str, Path]) -> None:
+    page, address, place = phone
+    page.goto(address + MONDAY)
+    do(page, 1, "8")
+    page.route(
+        "**/log/2026-01-05", lambda route: route.abort() if route.request.method == "POST" else route.continue_()
+    )
+    page.click("#send")
+    page.wait_for_selector("text=1 set kept here, no connection")
+    assert page.evaluate(KEPT) == 2, "the draft and what is to be sent"
+    page.reload()
+    page.wait_for_selector("text=1 set kept here")
+    assert page.is_hidden("#session"), "what is on its way is not typed a second time"
+    page.unroute("**/log/2026-01-05")
+    page.reload()
+    page.wait_for_selector("text=in the book, 1 set")
+    assert page.evaluate(KEPT) == 0 and len(written(place)) == 1
+
+
+def test_a_page_that_is_loaded_anew_while_the_desk_is_away_has_the_kept_sets(phone: tuple[Any, str, Path]) -> None:
+    page, address, _ = phone
+    page.goto(address + MONDAY)
+    assert pages_of(held(page, lambda paths: "/static/gym/outbox.js" in paths)) == ["/clients/M/log/2026-01-05"]
+    do(page, 1, "8")
+    page.desk.kill()
+    page.reload()
+    page.wait_for_selector("text=What was typed here before is back")
+    assert page.input_value('[name="reps-0-1"]') == "8" and page.is_checked('[name="done-0-1"]')
+    page.click("#send")
+    page.wait_for_selector("text=1 set kept here, no connection")
+    assert page.evaluate("fetch('/clients/M').then(() => 'there', () => 'away')") == "away"
+
+
+def test_the_page_is_kept_no_longer_than_its_session(phone: tuple[Any, str, Path]) -> None:
+    page, address, _ = phone
+    page.goto(address + MONDAY)
+    held(page, lambda paths: pages_of(paths) == ["/clients/M/log/2026-01-05"])
+    page.goto(address + MONDAY.replace("05", "12"))
+    held(page, lambda paths: pages_of(paths) == ["/clients/M/log/2026-01-12"])
+    do(page, 1, "8")
+    page.click("#send")
+    page.wait_for_selector("text=in the book, 1 set")
+    held(page, lambda paths: paths == [])
+    assert page.evaluate("navigator.serviceWorker.getRegistrations().then((all) => all.length)") == 0

@@ -13,7 +13,7 @@ from starlette.testclient import TestClient
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.book.clients import brief_of, client_of, keep_brief
 from setwright.solver.book.planned import kept_weeks
-from setwright.solver.desk.application import application
+from setwright.solver.desk.application import application, stop_unwatched
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import TOKEN, Keys
 from setwright.solver.desk.searches.crew import Crew, Search
@@ -190,3 +190,18 @@ def test_a_concession_changes_the_brief_and_searches_again(desk: Desk, browser: 
         assert brief_of(book, client_of(book, "M")) == brief
     again = browser.post("/clients/M/concede", data={"found": clash, "rank": rank}, headers=JSON)
     assert again.status_code == 422 and "the brief was changed since" in again.text
+
+
+def test_a_search_goes_on_while_a_window_out_of_sight_waits_for_it_and_not_a_moment_longer(
+    browser: TestClient, desk: Desk
+) -> None:
+    search = Search("away", "M", Task("week", {}), Told("running", count=1))
+    desk.crew._searches[search.id] = search
+    assert browser.post(f"/searches/{search.id}/waited").status_code == 204
+    stop_unwatched(desk, -1)
+    assert not search.stopping
+    desk._waited[search.id] = 0.0
+    stop_unwatched(desk, -1)
+    assert search.stopping
+    search.told = Told("stopped", count=2)
+    assert browser.post("/searches/none/waited").status_code == 422

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-from urllib.parse import urlsplit
-
 from starlette.datastructures import UploadFile
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.solver.desk.pages import page
+from setwright.solver.desk.pages import page, page_shown
 from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.stamp import FIELD, Conflict
 
@@ -22,10 +20,11 @@ def conflicting(request: Request, error: Exception) -> Response:
     fragment = request.headers.get("hx-request") is not None
     document = {**error.document(), "faults": [told_of(fault) for fault in error.faults]}
     more = {"fields": fields, "files": files, "code": error.code, "shown": _shown(request, error.code)}
+    more["target"] = request.headers.get("hx-target", "")
     return page(request, f"changes/{'conflict_part' if fragment else 'conflict'}.html", document, 409, **more)
 
 
 def _shown(request: Request, code: str) -> str:
     """The address of the page that acted, else the client's own."""
-    path = urlsplit(request.headers.get("hx-current-url", "")).path
+    path = page_shown(request) if request.headers.get("hx-request") else ""
     return path if path.startswith(f"/clients/{code}") else f"/clients/{code}"

@@ -14,9 +14,10 @@ from setwright.solver.book.undone import Act, do_again, take_back
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to
+from setwright.solver.records.weeks_planned import mondays_planned
 
 LASTING: Final = ("", "brief", "weeks", "compare", "block", "log")
-"""The pages that a client has whatever is taken back."""
+"""The pages that a client has whatever is taken back; a week's page is one of them while the week is planned."""
 
 
 def back(request: Request, fields: Fields) -> Response:
@@ -33,7 +34,8 @@ def _turned(request: Request, fields: Fields, turn: Callable[[Book, Client], Act
     with desk_of(request).book() as book:
         client = client_of(book, request.path_params["code"])
         turn(book, client)
+        weeks = [f"weeks/{monday}" for monday in mondays_planned(book, client)]
     here = f"/clients/{client.code}"
-    pages = [f"{here}/{page}" if page else here for page in LASTING]
+    pages = [f"{here}/{page}" if page else here for page in (*LASTING, *weeks)]
     shown = fields.get("page", here)
     return go_to(request, shown if shown in pages else here)

@@ -22,7 +22,7 @@ def show_all(request: Request) -> Response:
     """All clients, those whose next session comes first before the others, those at rest last."""
     desk = desk_of(request)
     with desk.book() as book:
-        found = sorted(standings(book), key=_order)
+        found = sorted(standings(book, desk.catalogue), key=_order)
     return page(request, "clients/all.html", clients_document(found), asked=asked, place=desk.place)
 
 

@@ -28,9 +28,10 @@ MOST_DONE: Final = 12
 
 def show(request: Request) -> Response:
     """What is asked, planned, done and changed; of health notes only whether there are some."""
-    with desk_of(request).book() as book:
+    desk = desk_of(request)
+    with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        found = standing_of(book, client.code)
+        found = standing_of(book, client, desk.catalogue)
         done = [asdict(one) for one in news_since(book, client, EMPTY)]
         kept = bool(health_of(book, client).keys() & {"cautions", "clearance"})
     document = {**client_document(found), "cautions_kept": kept, "done": done[::-1][:MOST_DONE]}

@@ -7,6 +7,7 @@ from typing import Final
 from starlette.routing import Route
 
 from setwright.solver.desk.forms import with_form
+from setwright.solver.desk.log.drafts import keeper
 from setwright.solver.desk.log.from_file import read_file, show_form
 from setwright.solver.desk.log.gym import show_session
 from setwright.solver.desk.log.looked_through import show_checks, show_pace, take
@@ -21,6 +22,7 @@ ROUTES: Final = (
     Route("/clients/{code}/log/check", show_checks),
     Route("/clients/{code}/log/pace", show_pace),
     Route("/clients/{code}/log/pace", with_form(take), methods=["POST"]),
+    Route("/clients/{code}/log/keeper.js", keeper),
     Route("/clients/{code}/log/{day}", show_session),
     Route("/clients/{code}/log/{day}", with_form(take_session), methods=["POST"]),
 )

@@ -3,30 +3,25 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Iterator
 from datetime import date
-from itertools import groupby
 from typing import Any
 
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.pages import page
+from setwright.solver.desk.log.drafts import draft_name, identity, page_address
+from setwright.solver.desk.log.gym_lines import done_lines, empty_line, planned_lines
+from setwright.solver.desk.pages import go_to, page, wants_json
 from setwright.solver.desk.weeks.dates import date_said
-from setwright.solver.evaluation.evaluated_week import Line
-from setwright.solver.log.values import LoggedSession, LoggedSet
+from setwright.solver.log.values import LoggedSession
 from setwright.solver.records.logs.session_at_hand import SessionAtHand, session_at_hand
-from setwright.solver.sheets.common.words import BREATH, day_name
-from setwright.solver.sheets.document.card_labels import line_labels
+from setwright.solver.sheets.common.words import day_name
 from setwright.solver.sheets.document.progress.next_document import next_document
-from setwright.solver.sheets.screen.progress.next_table import next_row
-from setwright.solver.uses.progress.next_targets import NextTarget
 
 TODAY = "today"
 
@@ -34,23 +29,29 @@ TODAY = "today"
 def show_session(request: Request) -> Response:
     """The session of a day to write down; with ?anew=1 the one that stands there, to be written in its place."""
     desk, on, query = desk_of(request), day_of(request), request.query_params
+    if request.path_params["day"] == TODAY and not wants_json(request):
+        return go_to(request, f"/clients/{request.path_params['code']}/log/{on}")
     number = int(query["session"]) if query.get("session", "").isdecimal() else None
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         standing = _standing(book, client, on, number, query.get("started")) if "anew" in query else None
         hand = session_at_hand(book, client, desk.catalogue, on, None if standing else number)
     document = next_document(hand.targets, hand.evaluated, client.unit, on) if hand else _nothing(client, on)
-    planned = list(_planned_lines(hand)) if hand and standing is None else []
+    planned = list(planned_lines(hand)) if hand and standing is None else []
+    number = _number(hand, standing)
     more: dict[str, Any] = {
         "code": client.code,
         "on": on,
         "key": secrets.token_urlsafe(12),
         "unit": client.unit,
-        "lines": _done_lines(standing, desk.catalogue) if standing else planned,
-        "empty": _empty_line(),
+        "lines": done_lines(standing, desk.catalogue) if standing else planned,
+        "empty": empty_line(),
         "standing": standing,
         "choices": _choices(hand) if hand and standing is None else [],
-        "number": _number(hand, standing),
+        "number": number,
+        "of": identity(client),
+        "draft": draft_name(client, on, number, standing),
+        "shown_at": page_address(client, on, number, standing),
         "names": sorted(exercise.name for exercise in desk.catalogue.exercises.values()),
     }
     return page(request, "log/gym.html", document, **more)
@@ -82,66 +83,6 @@ def _choices(hand: SessionAtHand) -> list[dict[str, Any]]:
         for day in days
         if hand.evaluated.on[day.index]
     ]
-
-
-def _planned_lines(hand: SessionAtHand) -> Iterator[dict[str, Any]]:
-    """The lines of a session, each set filled in with its target."""
-    labels = line_labels(hand.evaluated, hand.day)
-    for place, (line, target) in enumerate(zip(hand.evaluated.on[hand.day], hand.targets, strict=True)):
-        _, last, next_words, why = next_row(target, line.exercise)
-        yield {
-            **_head(line.exercise),
-            "label": str(labels[place]),
-            "target": next_words,
-            "last": last,
-            "why": why,
-            "rest": line.entry.rest,
-            "finds": target.load is None and line.exercise.has_load,
-            "sets": list(_target_sets(line, target)),
-        }
-
-
-def _target_sets(line: Line, target: NextTarget) -> Iterator[dict[str, Any]]:
-    scale = BREATH if line.exercise.timed else 1
-    for number, aim in enumerate(target.aims, 1):
-        load = "" if target.load is None else f"{target.load.load:g}"
-        yield _set(number, load, scale * aim, target.rir)
-
-
-def _done_lines(session: LoggedSession, catalogue: Catalogue) -> list[dict[str, Any]]:
-    """The lines of a session as it was logged, its sets marked as done."""
-    lines = []
-    for lift, sets in groupby(session.sets, key=lambda done: done.exercise):
-        exercise = catalogue.exercises[lift]
-        held = [_done_set(place, done, exercise) for place, done in enumerate(sets, 1)]
-        lines.append({**_head(exercise), **_unplanned(), "sets": held})
-    return lines
-
-
-def _done_set(place: int, done: LoggedSet, exercise: Exercise) -> dict[str, Any]:
-    scale = BREATH if exercise.timed else 1
-    load = "" if done.load is None else f"{done.load:g}"
-    left = "" if done.rir is None else done.rir
-    ended = "" if done.ended is None else done.ended.isoformat()
-    return {**_set(place, load, scale * done.reps, left), "done": True, "ended": ended, "side": done.side or ""}
-
-
-def _set(number: int, load: str, reps: int | str, left: int | str) -> dict[str, Any]:
-    return {"number": number, "load": load, "reps": reps, "left": left, "done": False, "ended": "", "side": ""}
-
-
-def _head(exercise: Exercise) -> dict[str, Any]:
-    return {"lift": exercise.id, "name": exercise.name, "timed": exercise.timed, "has_load": exercise.has_load}
-
-
-def _unplanned() -> dict[str, Any]:
-    return {"label": "", "target": "", "last": "", "why": "", "rest": 0, "finds": False}
-
-
-def _empty_line() -> dict[str, Any]:
-    """A lift that is added in the gym: its name is written, and its first set."""
-    head = {"lift": "", "name": "", "timed": False, "has_load": True}
-    return {**head, **_unplanned(), "sets": [_set(1, "", "", "")]}
 
 
 def _standing(book: Book, client: Client, on: date, number: int | None, started: str | None) -> LoggedSession:

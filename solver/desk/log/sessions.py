@@ -16,6 +16,7 @@ from setwright.solver.book.clients import client_of
 from setwright.solver.book.sessions import sessions_of, unread_of
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.log.drafts import identity
 from setwright.solver.desk.log.fields import of_a_session
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.weeks.dates import date_said
@@ -40,6 +41,7 @@ def show(request: Request) -> Response:
     count = len(newest) if "all" in query else SHOWN
     more: dict[str, Any] = {
         "code": client.code,
+        "of": identity(client),
         "sessions": [session_words(session, desk.catalogue) for session in newest[:count]],
         "left": max(0, len(newest) - count),
         "unit": client.unit,
@@ -72,6 +74,8 @@ def session_words(session: LoggedSession, catalogue: Catalogue) -> Mapping[str, 
     started = "" if session.session or session.started is None else f"&started={session.started:%H:%M}"
     return {
         "title": session_title(session),
+        "on": session.on,
+        "number": session.session,
         "facts": session_facts(session),
         "lifts": lift_rows(session, catalogue),
         "note": session.note,

@@ -15,6 +15,7 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import Kept, log_sessions, sessions_of, was_taken
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
+from setwright.solver.desk.log.drafts import refuse_another
 from setwright.solver.desk.log.gym import day_of
 from setwright.solver.desk.log.session_form import session_of
 from setwright.solver.desk.pages import go_to, page, wants_json
@@ -46,6 +47,7 @@ def take_session(request: Request, fields: Fields) -> Response:
         raise UsageFault(Fault("session", "was sent without its mark", "open the page anew"))
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
+        refuse_another(client, fields)
         session = session_of(fields, on, desk.catalogue, client.unit, date.today())
         found = _written(book, client, desk, session, how, f"a session from the gym, {key}".encode())
     if isinstance(found, Conflict):

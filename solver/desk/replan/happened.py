@@ -20,6 +20,7 @@ from setwright.solver.desk.forms import Fields, effort_said, many
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.replan.said import LABELS, said_happened
 from setwright.solver.desk.searches.found import client_of_search, ended_search
+from setwright.solver.desk.stamp import asked_under
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.happened_words import happened_of, why_words
@@ -75,7 +76,9 @@ def replan(request: Request, fields: Fields) -> Response:
     faults.raise_all()
     asked: dict[str, Any] = {"week": week.document, "brief": raw_of(week.parsed.brief), "fields": dict(fields)}
     asked |= {"done": list(many(request, "done")), "missed": list(many(request, "missed")), "search": effort}
-    task = desk.task("replan", **asked, starts=str(monday_of(day)), why=why_words(said))
+    task = desk.task(
+        "replan", **asked, starts=str(monday_of(day)), why=why_words(said), stamp=asked_under(request, fields)
+    )
     return go_to(request, f"/searches/{desk.crew.ask(client.code, task).id}")
 
 

@@ -22,7 +22,7 @@ TICK: Final = 0.1
 BREATH: Final = 15.0
 """Seconds of silence after which a line is sent that keeps the connection open."""
 
-ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count", "names")
+ABOUT: Final = ("search", "starts", "why", "question", "value", "monday", "count", "names", "stamp")
 """The arguments of a task that its page says again; briefs and weeks, which may hold health notes, are not of them."""
 
 
@@ -45,6 +45,12 @@ def stop(request: Request) -> Response:
     search = search_of(request)
     desk_of(request).crew.stop(search)
     return go_to(request, f"/searches/{search.id}")
+
+
+def waited(request: Request) -> Response:
+    """Note that a page which is out of sight, and so does not listen, still waits for the search."""
+    desk_of(request).wait_for(search_of(request).id)
+    return Response(status_code=204)
 
 
 async def news(request: Request) -> Response:
@@ -88,5 +94,6 @@ def _event(name: str, html: str) -> str:
 ROUTES: Final = (
     Route("/searches/{search}", show),
     Route("/searches/{search}/stop", stop, methods=["POST"]),
+    Route("/searches/{search}/waited", waited, methods=["POST"]),
     Route("/searches/{search}/news", news),
 )

@@ -17,6 +17,7 @@ from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page, wants_json
 from setwright.solver.desk.searches.task import told_of
+from setwright.solver.desk.stamp import FIELD, asked_under, go_on_under
 from setwright.solver.desk.weeks.kept import monday_in, shown, week_document_of, week_of
 from setwright.solver.records.week_at_hand import WeekAtHand
 from setwright.solver.rulebook import RULES
@@ -29,7 +30,12 @@ from setwright.solver.sheets.screen.edits.line_choices import line_document, lin
 
 
 def show(request: Request) -> Response:
-    """What may be done with a line: swaps with what each changes, sets, days, pins."""
+    """What may be done with a line: swaps with what each changes, sets, days, pins.
+
+    Opened inside a page, it acts under the stamp of that page, which it is sent.
+    """
+    if stamp := request.query_params.get(FIELD):
+        go_on_under(request, stamp)
     week = week_of(request)
     document = line_document(week.audit, line_at(week.audit.evaluated, request.query_params.get("entry", "")))
     template = "weeks/line_choices.html" if request.headers.get("hx-request") else "weeks/line.html"
@@ -45,7 +51,7 @@ def edit(request: Request, fields: Fields) -> Response:
     line = line_at(week.audit.evaluated, fields.get("entry", ""))
     asked = edit_asked(week.audit, line, fields.get("act", ""), fields.get("value", ""))
     if fields.get("settle"):
-        return _settle(request, desk, week, asked)
+        return _settle(request, fields, week, asked)
     try:
         refuse_breaking(asked)
     except SetwrightError as error:
@@ -102,6 +108,7 @@ def _focused(asked: CoachEdit) -> str:
 
 def _refusal(request: Request, fields: Fields, asked: CoachEdit, error: SetwrightError) -> Response:
     """Every rule that a change would break, and the way to have the sets solved anew around it."""
+    go_on_under(request, asked_under(request, fields))
     fragment = request.headers.get("hx-request") is not None
     document = {"faults": [told_of(fault) for fault in error.faults], "said": asked.said}
     template = "weeks/refused_part.html" if fragment else "weeks/refused.html"
@@ -109,9 +116,9 @@ def _refusal(request: Request, fields: Fields, asked: CoachEdit, error: Setwrigh
     return page(request, template, document, 422, can_settle=bool(asked.kept), **more)
 
 
-def _settle(request: Request, desk: Desk, week: WeekAtHand, asked: CoachEdit) -> Response:
-    """The search begun that solves sets anew around a change."""
-    after, monday = asked.effect.after, monday_in(request)
+def _settle(request: Request, fields: Fields, week: WeekAtHand, asked: CoachEdit) -> Response:
+    """The search begun that solves sets anew around a change; what it finds is kept under the stamp of now."""
+    desk, after, monday = desk_of(request), asked.effect.after, monday_in(request)
     parsed = replace(week.parsed, brief=after.evaluated.resolved.brief)
     document = private_document(changed_week_document({}, parsed, after, swaps={}), parsed.brief)
     kept = [list(place) for place in asked.kept]
@@ -122,6 +129,7 @@ def _settle(request: Request, desk: Desk, week: WeekAtHand, asked: CoachEdit) ->
         "sets": asked.sets,
         "why": asked.said,
         "starts": str(monday),
+        FIELD: asked_under(request, fields),
     }
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])

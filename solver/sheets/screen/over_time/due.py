@@ -16,6 +16,15 @@ class PlannedSession:
 
 
 @dataclass(frozen=True)
+class StandingStill:
+    """A lift of the week at hand whose estimated maximum does not rise, and since when."""
+
+    exercise: str
+    name: str
+    since: date
+
+
+@dataclass(frozen=True)
 class Due:
     """What is due for a client on a day."""
 
@@ -31,3 +40,5 @@ class Due:
     """The last day of the block where it is seven days away or less, or over, and no block follows."""
     review: bool
     """Whether that block is over, so that it is time to look back and plan the next."""
+    stalls: tuple[StandingStill, ...] = ()
+    """The lifts of the block's week at hand that stand still, in its order."""
