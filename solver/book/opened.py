@@ -12,6 +12,7 @@ from typing import Final
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.book.migrations import migrate, steps, version_of
+from setwright.solver.book.moments import moment
 from setwright.solver.book.trouble import told
 
 APPLICATION: Final = 0x53657477
@@ -37,6 +38,15 @@ class Book:
         """By which way what is written comes: the desk, a command."""
         self.acts: dict[int, int] = {}
         """Row of a client -> the act that the transaction at hand is for them."""
+        self._moment: str | None = None
+
+    @property
+    def now(self) -> str:
+        """The moment at hand; within a transaction always the same, so that all rows of one act carry one time."""
+        if not self.connection.in_transaction:
+            return moment()
+        self._moment = self._moment or moment()
+        return self._moment
 
     @contextmanager
     def writing(self) -> Iterator[sqlite3.Connection]:
@@ -48,6 +58,8 @@ class Book:
         begin, end, undo = INNER if inner else OUTER
         with told(self.path):
             self.connection.execute(begin)
+            if not inner:
+                self._moment = None
             before = dict(self.acts) if inner else {}
             self.acts = dict(before)
             try:

@@ -10,7 +10,6 @@ from typing import Any
 
 from setwright.solver.book.clients import Client
 from setwright.solver.book.journal import left_out, note_row
-from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 
 
@@ -36,9 +35,9 @@ class KeptBlock:
 
 def keep_week(book: Book, client: Client, starts: date, document: Mapping[str, Any], why: str = "") -> None:
     """Keep a week of a client; the newest of a Monday holds."""
-    values = (client.id, starts.isoformat(), moment(), why, _written(document))
     fields = "client, starts, made, why, document"
     with book.writing() as connection:
+        values = (client.id, starts.isoformat(), book.now, why, _written(document))
         written = connection.execute(f"INSERT INTO week ({fields}) VALUES (?, ?, ?, ?, ?)", values)
         note_row(book, client.id, "week", written.lastrowid or 0)
 
@@ -59,7 +58,7 @@ def keep_block(book: Book, client: Client, starts: date, ends: date, document: M
     """Keep a block; it says which it replaces where it begins on the same day as one before it."""
     with book.writing() as connection:
         replaces = max((block.id for block in blocks(book, client) if block.starts == starts), default=None)
-        values = (client.id, starts.isoformat(), ends.isoformat(), moment(), _written(document), replaces)
+        values = (client.id, starts.isoformat(), ends.isoformat(), book.now, _written(document), replaces)
         fields = "client, starts, ends, made, document, replaces"
         written = connection.execute(f"INSERT INTO block ({fields}) VALUES (?, ?, ?, ?, ?, ?)", values)
         note_row(book, client.id, "block", written.lastrowid or 0)

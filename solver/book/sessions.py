@@ -47,10 +47,10 @@ def log_sessions(
         clashes = [s for s, k in zip(sessions, known, strict=True) if k is not None and k[0] != s]
         if clashes and not replace:
             raise UsageFault(_taken(s) for s in clashes)
-        imported = None if source is None else import_row(connection, client, source, unread)
+        imported = None if source is None else import_row(book, client, source, unread)
         for session, before in zip(sessions, known, strict=True):
             if before is None or before[0] != session:
-                row = write_session(connection, client, session, imported, before and before[1])
+                row = write_session(book, client, session, imported, before and before[1])
                 note_row(book, client.id, "session", row)
     there = sum(1 for s, k in zip(sessions, known, strict=True) if k is not None and k[0] == s)
     return Kept(len(sessions) - there, there, len(clashes))

@@ -18,7 +18,8 @@ from setwright.solver.desk import blocks, brief, changes, clients, entrance, log
 from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
-from setwright.solver.desk.pages import DATA, environment, missing, refused
+from setwright.solver.desk.pages import DATA, environment
+from setwright.solver.desk.refusals import missing, refused
 from setwright.solver.desk.searches import addresses as searches
 from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_field
 
@@ -67,5 +68,4 @@ async def _stop_unwatched(desk: Desk) -> None:
     """Stop, again and again, the searches that nobody looks at any more."""
     while True:
         await asyncio.sleep(UNWATCHED_SECONDS / 4)
-        for search in desk.crew.unwatched(UNWATCHED_SECONDS):
-            desk.crew.stop(search)
+        desk.crew.stop_unwatched(UNWATCHED_SECONDS)

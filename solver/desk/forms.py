@@ -26,7 +26,8 @@ def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable
 
     A field that was sent twice counts with its last value; `many` reads all of one name. An act on a client has its
     turn, and is refused with Conflict where the client was changed after its page was shown; one that `writes`
-    nothing needs neither.
+    nothing needs neither. An act on a line of a week that was shown needs both also where it only begins a search: the
+    line's place may have changed.
     """
 
     @wraps(act)

@@ -85,7 +85,7 @@ class Guard:
     def _refusal(self, scope: Scope) -> Response | None:
         """The refusal of a request that is not from the desk's own page; None where it may go on."""
         headers = {name.decode("latin-1"): value.decode("latin-1") for name, value in scope["headers"]}
-        if headers.get("host", "") not in self._hosts:
+        if headers.get("host", "").casefold() not in self._hosts:
             return PlainTextResponse(FOREIGN, 421)
         if scope["method"] not in SAFE and not self._is_own(headers):
             return PlainTextResponse(FOREIGN, 403)

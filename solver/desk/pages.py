@@ -6,14 +6,15 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any, Final
+from urllib.parse import quote
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
-from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 
-from setwright.catalogue.faults import Fault, SetwrightError
+from setwright.catalogue.faults import Fault
 from setwright.catalogue.version import own_version
+from setwright.solver.desk.clock import today
 from setwright.solver.records.week_at_hand import coming_monday
 from setwright.solver.sheets.charts.drawing import number
 from setwright.solver.sheets.common.caution import CAUTION
@@ -21,6 +22,8 @@ from setwright.solver.sheets.common.words import weekday_name
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
+IN_ADDRESSES: Final = ":/%#?=@[]!$&'()*+,;"
+"""What an address holds as it stands beside letters and digits; all else is written as % and hexadecimal digits."""
 
 
 def environment() -> Environment:
@@ -28,7 +31,7 @@ def environment() -> Environment:
     house = Environment(
         autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
     )
-    house.globals |= {"number": number, "version": own_version(), "today": date.today}
+    house.globals |= {"number": number, "version": own_version(), "today": today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
     house.filters |= {"clock": clock, "day": day_words, "weekday": weekday_name, "at": moment_words}
     return house
@@ -55,22 +58,8 @@ def go_to(request: Request, address: str) -> Response:
     if wants_json(request):
         return JSONResponse({"address": address})
     if request.headers.get("hx-request"):
-        return Response(status_code=204, headers={"HX-Redirect": address})
+        return Response(status_code=204, headers={"HX-Redirect": quote(address, safe=IN_ADDRESSES)})
     return RedirectResponse(address, 303)
-
-
-def refused(request: Request, error: Exception) -> Response:
-    """The page of an error that was raised on purpose: every fault with its place and its remedy."""
-    assert isinstance(error, SetwrightError)
-    faults = [fault_part(fault) for fault in error.faults]
-    fragment = request.headers.get("hx-request") is not None
-    return page(request, "faults.html" if fragment else "refused.html", {"faults": faults}, 422)
-
-
-def missing(request: Request, error: Exception) -> Response:
-    """The page of an address that leads nowhere, or of an act that it does not know."""
-    assert isinstance(error, HTTPException)
-    return page(request, "missing.html", {"faults": [fault_part(Fault("address", error.detail))]}, error.status_code)
 
 
 def fault_part(fault: Fault) -> dict[str, str]:

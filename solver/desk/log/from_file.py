@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
 from typing import Any, Final
 
 from starlette.datastructures import UploadFile
@@ -14,6 +13,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import Kept, log_sessions, unread_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.log.sessions import session_words
@@ -47,7 +47,7 @@ def read_file(request: Request, fields: Fields) -> Response:
     how = ReadingOfALog(_columns(fields), "near" in fields)
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        found = read_for(client, data, where, desk.catalogue, how, date.today())
+        found = read_for(client, data, where, desk.catalogue, how, today())
         kept = _written(book, client, found, data, "anew" in fields) if fields.get("act") == "write" else None
     said = None if kept is None else kept_words(client.code, kept)
     document: dict[str, Any] = {**log_document(found.sessions, found.unread), "written": kept is not None}
