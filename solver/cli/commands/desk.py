@@ -106,10 +106,15 @@ def _access(host: str | None, certificate: Path | None, key: Path | None) -> Acc
 
 def _asked_password() -> str | None:
     """The password, typed twice; None where there is no terminal to ask on."""
-    if not sys.stdin.isatty():
+    if not _is_terminal():
         return None
     said: str = click.prompt("Password of the desk", hide_input=True, confirmation_prompt=True, err=True)
     return said
+
+
+def _is_terminal() -> bool:
+    """Whether something can be asked."""
+    return sys.stdin.isatty()
 
 
 def _needs_its_libraries() -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from urllib.parse import urlsplit
+from urllib.parse import unquote, urlsplit
 
 from starlette.datastructures import UploadFile
 from starlette.requests import Request
@@ -26,5 +26,5 @@ def conflicting(request: Request, error: Exception) -> Response:
 
 def _shown(request: Request, code: str) -> str:
     """The address of the page that acted, else the client's own."""
-    path = urlsplit(request.headers.get("hx-current-url", "")).path
+    path = unquote(urlsplit(request.headers.get("hx-current-url", "")).path)
     return path if path.startswith(f"/clients/{code}") else f"/clients/{code}"
