@@ -7,12 +7,13 @@ import sqlite3
 import stat
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
+from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
 from typing import Final
 
 from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.book.migrations import migrate, steps, version_of
-from setwright.solver.book.moments import moment
 from setwright.solver.book.trouble import told
 
 APPLICATION: Final = 0x53657477
@@ -78,9 +79,10 @@ class Book:
 
 
 @contextmanager
-def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "") -> Iterator[Book]:
+def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "", any_thread: bool = False) -> Iterator[Book]:
     """The book at a path, made where there is none yet; `wait` in seconds, `through` says by which way it is written.
 
+    With `any_thread` one thread after the other may use it, where else the one that opened it may alone.
     Raises SetwrightError where others can read the file, or it is no book, of a newer version, damaged, or cannot be
     written.
     """
@@ -89,10 +91,16 @@ def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "") -> Iter
         raise SetwrightError(Fault(str(path), said, "use a newer Python"))
     with told(path):
         _make_private(path)
-        with closing(sqlite3.connect(path, timeout=wait, isolation_level=None)) as connection:
+        connect = partial(sqlite3.connect, path, timeout=wait, isolation_level=None)
+        with closing(connect(check_same_thread=not any_thread)) as connection:
             connection.row_factory = sqlite3.Row
             _prepare(connection, path)
             yield Book(connection, path, through)
+
+
+def moment() -> str:
+    """The moment at hand as the book writes it: UTC, whole seconds, in the order of the alphabet."""
+    return datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
 
 
 def _make_private(path: Path) -> None:

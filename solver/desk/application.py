@@ -7,6 +7,7 @@ from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from typing import Final
 
+from anyio import CapacityLimiter, to_thread
 from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.middleware import Middleware
@@ -23,6 +24,10 @@ from setwright.solver.desk.refusals import missing, refused
 from setwright.solver.desk.searches import addresses as searches
 from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_field
 
+PAGES_AT_ONCE: Final = 4
+"""Pages that are made at once. More threads than that wait for each other and for the loop, by Python's one lock."""
+ACTS_AT_ONCE: Final = 16
+"""Acts that are done at once, beside the pages: one that waits for its turn keeps no page from being made."""
 UNWATCHED_SECONDS: Final = 20.0
 """How long a search goes on after its last page went away."""
 
@@ -32,11 +37,12 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
 
     @asynccontextmanager
     async def lifespan(app: Starlette) -> AsyncIterator[None]:
+        to_thread.current_default_thread_limiter().total_tokens = PAGES_AT_ONCE
         desk.crew.start()
         sweeping = asyncio.create_task(_stop_unwatched(desk))
         yield
         sweeping.cancel()
-        desk.crew.close()
+        desk.close()
 
     app = Starlette(
         routes=[
@@ -61,6 +67,7 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     app.state.house.globals |= {"page_state": page_state, "stamp_field": stamp_field}
     app.state.house.filters |= trade_offs.filters(desk.catalogue) | variants.FILTERS
     app.state.ending = lambda: False
+    app.state.acting = CapacityLimiter(ACTS_AT_ONCE)
     return app
 
 

@@ -6,9 +6,9 @@ import asyncio
 import json
 from collections.abc import Awaitable, Callable, Mapping
 from contextlib import suppress
-from functools import wraps
+from functools import partial, wraps
 
-from starlette.concurrency import run_in_threadpool
+from anyio import to_thread
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -35,7 +35,8 @@ def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable
         async with request.form(max_fields=MOST_FIELDS, max_files=1) as form:
             request.state.form, request.state.form_items = form, form.multi_items()
             fields = {key: value for key, value in form.multi_items() if isinstance(value, str)}
-            return await run_in_threadpool(_in_turn if writes else _at_once, act, request, fields)
+            doing = partial(_in_turn if writes else _at_once, act, request, fields)
+            return await to_thread.run_sync(doing, limiter=request.app.state.acting)
 
     assert not asyncio.iscoroutinefunction(act)
     return acting

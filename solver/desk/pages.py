@@ -29,7 +29,12 @@ IN_ADDRESSES: Final = ":/%#?=@[]!$&'()*+,;"
 def environment() -> Environment:
     """Jinja2 set so that every value is text unless it is said to be markup, and a missing one is an error."""
     house = Environment(
-        autoescape=True, undefined=StrictUndefined, loader=FileSystemLoader(DATA), trim_blocks=True, lstrip_blocks=True
+        autoescape=True,
+        undefined=StrictUndefined,
+        loader=FileSystemLoader(DATA),
+        trim_blocks=True,
+        lstrip_blocks=True,
+        auto_reload=False,
     )
     house.globals |= {"number": number, "version": own_version(), "today": today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION}
