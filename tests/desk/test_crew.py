@@ -147,8 +147,7 @@ def test_a_process_that_has_done_enough_is_given_nothing_more(monkeypatch: pytes
 
 
 def test_an_idle_process_that_died_costs_nobody_a_search(crew: Crew) -> None:
-    crew.start()
-    until(lambda: crew._processes[0].handle.pid is not None)
+    until_ended(crew.ask("M", week(SHORT)))
     first = crew._processes[0].handle
     os.kill(first.pid, signal.SIGKILL)
     first.join()
