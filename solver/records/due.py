@@ -8,9 +8,8 @@ from typing import Final
 
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
-from setwright.solver.book.planned import KeptBlock, KeptWeek, blocks, kept_weeks
+from setwright.solver.book.planned import KeptBlock, KeptWeek, blocks, kept_weeks, week_days
 from setwright.solver.brief.defaults import WEEKDAYS
-from setwright.solver.log.values import LoggedSession
 from setwright.solver.sheets.screen.over_time.due import Due, PlannedSession
 
 WEEK: Final = timedelta(days=7)
@@ -18,12 +17,12 @@ ENDS_SOON: Final = 7
 """Days before the last day of a block from which on its end is due."""
 
 
-def due_of(book: Book, client: Client, sessions: Sequence[LoggedSession], today: date) -> Due:
-    """What is due for a client on a day."""
-    weeks, held = kept_weeks(book, client), blocks(book, client)
+def due_of(book: Book, client: Client, sessions: Sequence[date], today: date) -> Due:
+    """What is due for a client on a day; `sessions` are the days of those in the log."""
     monday = today - timedelta(days=today.weekday())
+    weeks, held = kept_weeks(book, client, monday - WEEK, monday + WEEK), blocks(book, client)
     planned = [p for week in range(-1, 2) for p in _planned(weeks, held, monday + week * WEEK)]
-    logged = {session.on for session in sessions}
+    logged = set(sessions)
     ahead = [p for p in planned if p.on > today or (p.on == today and today not in logged)]
     behind = sum(_missed(planned, sessions, monday + week * WEEK, today) for week in (-1, 0))
     last = max((day for day in logged if day <= today), default=None)
@@ -32,7 +31,7 @@ def due_of(book: Book, client: Client, sessions: Sequence[LoggedSession], today:
     near = ends is not None and (ends - today).days <= ENDS_SOON and not followed
     return Due(
         next=min(ahead, key=lambda p: p.on, default=None),
-        planned=bool(weeks or held),
+        planned=bool(held or week_days(book, client)),
         behind=behind,
         days_since_last=None if last is None else (today - last).days,
         block_ends=ends if near else None,
@@ -58,8 +57,8 @@ def _planned(weeks: Sequence[KeptWeek], held: Sequence[KeptBlock], monday: date)
     ]
 
 
-def _missed(planned: Sequence[PlannedSession], sessions: Sequence[LoggedSession], monday: date, today: date) -> int:
+def _missed(planned: Sequence[PlannedSession], sessions: Sequence[date], monday: date, today: date) -> int:
     """The sessions of the week of a Monday that were planned before today and are not logged on whichever day."""
     due = sum(1 for p in planned if monday <= p.on < min(today, monday + WEEK))
-    done = sum(1 for session in sessions if monday <= session.on < monday + WEEK)
+    done = sum(1 for day in sessions if monday <= day < monday + WEEK)
     return max(0, due - done)

@@ -6,8 +6,8 @@ from datetime import date
 
 from setwright.solver.book.clients import Client, changes, client_of, clients
 from setwright.solver.book.opened import Book
-from setwright.solver.book.planned import blocks, kept_weeks
-from setwright.solver.book.sessions import sessions_of
+from setwright.solver.book.planned import blocks, week_days
+from setwright.solver.book.sessions import session_days
 from setwright.solver.records.due import due_of
 from setwright.solver.sheets.screen.over_time.clients import Standing
 
@@ -23,7 +23,7 @@ def standing_of(book: Book, code: str, today: date | None = None) -> Standing:
 
 
 def _standing(book: Book, client: Client, today: date) -> Standing:
-    sessions = sessions_of(book, client)
+    sessions = session_days(book, client)
     return Standing(
         code=client.code,
         name=client.name,
@@ -31,9 +31,9 @@ def _standing(book: Book, client: Client, today: date) -> Standing:
         brief=client.brief,
         version=client.version,
         blocks=tuple((block.starts, block.ends) for block in blocks(book, client)),
-        weeks=tuple((week.starts, week.why) for week in kept_weeks(book, client)),
+        weeks=week_days(book, client),
         sessions=len(sessions),
-        last=sessions[-1].on if sessions else None,
+        last=sessions[-1] if sessions else None,
         changes=changes(book, client),
         due=due_of(book, client, sessions, today),
     )

@@ -26,6 +26,7 @@ BRIEF = "3 days x 40 min, grow delts"
 """README's."""
 LONG = "6 days x 90 min, growth, advanced, commercial gym"
 AT_ONCE, ROUNDS, CHANGES = 50, 5, 6
+PAINTED = "performance.getEntriesByName('first-contentful-paint')[0]?.startTime"
 SETTLED = 4.0
 """Seconds after which the search processes have read what they need, and two searches are well under way."""
 
@@ -57,7 +58,7 @@ def _seen(desk: RunningDesk) -> Iterator[tuple[str, list[float], str]]:
             page = chromium.new_context().new_page()
             page.goto(desk.address)
             page.goto(desk.origin)
-            paints.append(page.evaluate("performance.getEntriesByName('first-contentful-paint')[0].startTime") / 1000)
+            paints.append(page.wait_for_function(PAINTED).json_value() / 1000)
             weeks.append(_first_week(desk, page, f"W{round_}"))
         chromium.close()
     yield "the first page painted", paints, "s"

@@ -7,11 +7,13 @@ from typing import Any
 
 import pytest
 
+from setwright.solver.book import planned
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_block, keep_week
-from setwright.solver.book.sessions import log_sessions, sessions_of
+from setwright.solver.book.sessions import log_sessions, session_days
 from setwright.solver.records.due import due_of
+from setwright.solver.records.standing import standing_of
 from setwright.solver.sheets.screen.over_time.due import Due, PlannedSession
 from tests.book.conftest import session
 
@@ -25,7 +27,7 @@ def block(weeks: int) -> dict[str, Any]:
 
 
 def due(book: Book, client: Client, day: int) -> Due:
-    return due_of(book, client, sessions_of(book, client), date(2026, 5, day))
+    return due_of(book, client, session_days(book, client), date(2026, 5, day))
 
 
 def test_nothing_is_due_where_nothing_is_planned(book: Book, client: Client) -> None:
@@ -74,3 +76,21 @@ def test_the_end_of_a_block_is_due_a_week_before_and_a_review_after_unless_one_f
 def test_days_in_any_order_stand_on_no_date(book: Book, client: Client) -> None:
     keep_week(book, client, MONDAY, {"days": [{"weekday": None, "minutes": 40}]})
     assert due(book, client, 4) == Due(None, True, 0, None, None, False)
+
+
+def test_what_stands_is_told_without_reading_documents_and_sets(
+    book: Book, client: Client, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The page of all clients asks this of each: before, it read every week, block and set that was ever written."""
+    for week in range(-20, 3):
+        keep_week(book, client, MONDAY + timedelta(weeks=week), WEEK, "kept")
+    log_sessions(book, client, [session(4)])
+    read = list[str]()
+    loads = planned.json.loads
+    monkeypatch.setattr(planned.json, "loads", lambda text: read.append(text) or loads(text))
+    asked = list[str]()
+    book.connection.set_trace_callback(asked.append)
+    found = standing_of(book, client.code, date(2026, 5, 5))
+    assert (len(found.weeks), found.sessions, found.last, found.due.planned) == (23, 1, MONDAY, True)
+    assert len([text for text in read if "days" in loads(text) and "minutes" in text]) <= 5
+    assert not any("set_done" in query for query in asked)
