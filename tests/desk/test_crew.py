@@ -15,7 +15,8 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.desk.searches import driven, process
-from setwright.solver.desk.searches.crew import MOST_KEPT, READY, Crew, Search
+from setwright.solver.desk.searches.crew import MOST_KEPT, READY, Crew
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 
 

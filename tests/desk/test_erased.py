@@ -14,7 +14,7 @@ from told import stood
 from setwright.solver.book.care import erase
 from setwright.solver.book.clients import client_of, clients
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 
 PAGE = "/clients/M"

@@ -11,7 +11,7 @@ from starlette.testclient import TestClient
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES

@@ -19,7 +19,7 @@ from setwright.solver.book.clients import UnknownClient
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.refusals import faults_of
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import ENDED
 
 TICK: Final = 0.1

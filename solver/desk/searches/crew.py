@@ -6,31 +6,18 @@ import os
 import secrets
 import threading
 from collections import Counter
-from dataclasses import dataclass, field, replace
+from dataclasses import replace
 from typing import Any, Final
 
 from setwright.solver.desk.clock import seconds
 from setwright.solver.desk.searches.driven import Driven
-from setwright.solver.desk.searches.task import Task, Told
+from setwright.solver.desk.searches.search import Search, ended_with
+from setwright.solver.desk.searches.task import Task
 
 MOST_KEPT: Final = 60
 """Searches whose ends are kept in memory; those that nobody looked at for longest are forgotten."""
 READY: Final = 2
 """Processes that are kept ready for the next searches, so that a second page waits for no start of one."""
-
-
-@dataclass(eq=False)
-class Search:
-    """One search: who asked for it, what is done, and how it stands."""
-
-    id: str
-    asker: str
-    """A client's code, or another word for those who share a turn."""
-    task: Task
-    told: Told = field(default_factory=Told)
-    watched: float = field(default_factory=seconds)
-    """When a page last looked at it."""
-    stopping: bool = False
 
 
 class Crew:
@@ -177,7 +164,7 @@ class Crew:
                 if search.told.ended:
                     break
         with self._changed:
-            self._tell(search, _ended_with(search))
+            self._tell(search, ended_with(search))
             process.work = None
             self._forget_oldest()
 
@@ -190,12 +177,4 @@ class Crew:
     def _fail_all(self) -> None:
         """No process can be started: those who wait are told."""
         while self._waiting:
-            self._tell(self._waiting.pop(), _ended_with(None))
-
-
-def _ended_with(search: Search | None) -> dict[str, Any]:
-    """How a search ends whose process is gone: with its best week where it was told to stop."""
-    if search is not None and search.stopping:
-        return {"state": "stopped"}
-    fault = {"where": "search", "said": "its process ended", "remedy": "ask again; the desk's terminal may say why"}
-    return {"state": "failed", "faults": (fault,)}
+            self._tell(self._waiting.pop(), ended_with(None))

@@ -17,7 +17,7 @@ from setwright.solver.book.planned import keep_week
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.weeks.dates import monday_said
 from setwright.solver.records.week_at_hand import read_kept_week
 from setwright.solver.search.limits import DEFAULT, SEARCHES
