@@ -11,7 +11,6 @@ from typing import Any, Final
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.catalogue.near import did_you_mean
 from setwright.solver.book.journal import left_out, note_row
-from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 from setwright.solver.brief.schema import PRIVATE, Unit
 
@@ -39,13 +38,17 @@ class Client:
         return unit
 
 
+class UnknownClient(UsageFault):
+    """Raised for a code of which no client is in the book."""
+
+
 def add_client(book: Book, code: str, raw: Mapping[str, Any], name: str = "") -> Client:
     """The new client, written down with the first version of a brief; raises UsageFault for a code that is taken."""
     sound = _sound_code(code)
     with book.writing() as connection:
         if taken := connection.execute("SELECT code FROM client WHERE code = ?", (sound,)).fetchone():
             raise UsageFault(Fault("CODE", f"{taken['code']} is in the book already", "choose another code"))
-        values = (sound, name.strip(), moment())
+        values = (sound, name.strip(), book.now)
         connection.execute("INSERT INTO client (code, name, added) VALUES (?, ?, ?)", values)
         _keep_version(book, _client_row(book, sound)["id"], raw)
     return client_of(book, sound)
@@ -115,7 +118,7 @@ def rest(book: Book, client: Client, since: date | None) -> Client:
 
 def note_change(book: Book, client: Client, said: str) -> None:
     """Write down what was changed for a client; inside `writing` alone, and never with a health note."""
-    values = (client.id, moment(), said)
+    values = (client.id, book.now, said)
     book.connection.execute("INSERT INTO change (client, made, said) VALUES (?, ?, ?)", values)
 
 
@@ -133,7 +136,7 @@ def _keep_version(book: Book, client: int, raw: Mapping[str, Any]) -> int:
     version = book.connection.execute(newest, (client,)).fetchone()[0]
     written = book.connection.execute(
         "INSERT INTO brief (client, version, made, document) VALUES (?, ?, ?, ?)",
-        (client, version, moment(), json.dumps(asked, sort_keys=True)),
+        (client, version, book.now, json.dumps(asked, sort_keys=True)),
     )
     if health:
         values = (written.lastrowid, json.dumps(health, sort_keys=True))
@@ -149,7 +152,7 @@ def _client_row(book: Book, code: str) -> Any:
         codes = [row["code"] for row in book.rows("SELECT code FROM client ORDER BY code")]
         near, said = did_you_mean(sound, codes), "no client of this code is in the book"
         remedy = near or "`setwright client list` shows all, `setwright client add` adds one"
-        raise UsageFault(Fault(f"@{sound}", said, remedy, near or "the page of clients shows all, and adds one"))
+        raise UnknownClient(Fault(f"@{sound}", said, remedy, near or "the page of clients shows all, and adds one"))
     return found[0]
 
 

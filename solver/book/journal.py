@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final, Literal
 
-from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 
 Kind = Literal["brief", "week", "block", "session"]
@@ -26,7 +25,7 @@ def note_row(book: Book, client: int, kind: Kind, row: int, said: str = "") -> N
     Inside `writing` alone; `said` is a word on the act and holds no health note.
     """
     if client not in book.acts:
-        values = (client, moment(), book.through, said)
+        values = (client, book.now, book.through, said)
         written = book.connection.execute("INSERT INTO act (client, made, through, said) VALUES (?, ?, ?, ?)", values)
         book.acts[client] = int(written.lastrowid or 0)
     book.connection.execute("INSERT INTO act_row (act, kind, row) VALUES (?, ?, ?)", (book.acts[client], kind, row))
@@ -34,5 +33,5 @@ def note_row(book: Book, client: int, kind: Kind, row: int, said: str = "") -> N
 
 def note_turn(book: Book, client: int, act: int, back: bool) -> None:
     """Write down that an act was taken back, or done again; inside `writing` alone."""
-    values = (client, moment(), book.through, act, int(back))
+    values = (client, book.now, book.through, act, int(back))
     book.connection.execute("INSERT INTO act (client, made, through, turns, back) VALUES (?, ?, ?, ?, ?)", values)

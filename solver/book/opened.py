@@ -7,6 +7,8 @@ import sqlite3
 import stat
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
+from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
 from typing import Final
 
@@ -37,6 +39,15 @@ class Book:
         """By which way what is written comes: the desk, a command."""
         self.acts: dict[int, int] = {}
         """Row of a client -> the act that the transaction at hand is for them."""
+        self._moment: str | None = None
+
+    @property
+    def now(self) -> str:
+        """The moment at hand; within a transaction always the same, so that all rows of one act carry one time."""
+        if not self.connection.in_transaction:
+            return moment()
+        self._moment = self._moment or moment()
+        return self._moment
 
     @contextmanager
     def writing(self) -> Iterator[sqlite3.Connection]:
@@ -48,6 +59,8 @@ class Book:
         begin, end, undo = INNER if inner else OUTER
         with told(self.path):
             self.connection.execute(begin)
+            if not inner:
+                self._moment = None
             before = dict(self.acts) if inner else {}
             self.acts = dict(before)
             try:
@@ -66,9 +79,10 @@ class Book:
 
 
 @contextmanager
-def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "") -> Iterator[Book]:
+def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "", any_thread: bool = False) -> Iterator[Book]:
     """The book at a path, made where there is none yet; `wait` in seconds, `through` says by which way it is written.
 
+    With `any_thread` one thread after the other may use it, where else the one that opened it may alone.
     Raises SetwrightError where others can read the file, or it is no book, of a newer version, damaged, or cannot be
     written.
     """
@@ -77,10 +91,16 @@ def open_book(path: Path, wait: float = WAIT_SECONDS, through: str = "") -> Iter
         raise SetwrightError(Fault(str(path), said, "use a newer Python"))
     with told(path):
         _make_private(path)
-        with closing(sqlite3.connect(path, timeout=wait, isolation_level=None)) as connection:
+        connect = partial(sqlite3.connect, path, timeout=wait, isolation_level=None)
+        with closing(connect(check_same_thread=not any_thread)) as connection:
             connection.row_factory = sqlite3.Row
             _prepare(connection, path)
             yield Book(connection, path, through)
+
+
+def moment() -> str:
+    """The moment at hand as the book writes it: UTC, whole seconds, in the order of the alphabet."""
+    return datetime.now(UTC).strftime("%Y-%m-%dT%H:%M:%SZ")
 
 
 def _make_private(path: Path) -> None:

@@ -7,14 +7,13 @@ from collections.abc import Mapping
 from typing import Any
 
 from setwright.solver.book.clients import Client
-from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 
 
 def keep_pace(book: Book, client: Client, document: Mapping[str, Any]) -> None:
     """Keep a pace."""
-    values = (client.id, moment(), json.dumps(document, sort_keys=True))
     with book.writing() as connection:
+        values = (client.id, book.now, json.dumps(document, sort_keys=True))
         connection.execute("INSERT INTO pace (client, made, document) VALUES (?, ?, ?)", values)
 
 

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
+from functools import cached_property
 from typing import Any
 
 from setwright.solver.book.clients import Client
 from setwright.solver.book.journal import left_out, note_row
-from setwright.solver.book.moments import moment
 from setwright.solver.book.opened import Book
 
 
@@ -21,7 +21,14 @@ class KeptWeek:
     id: int
     starts: date
     why: str
-    document: Mapping[str, Any]
+    written: str = field(repr=False)
+    """Its document as it was written."""
+
+    @cached_property
+    def document(self) -> Mapping[str, Any]:
+        """Its document, read when it is first asked for: most of what looks at weeks needs their days alone."""
+        found: Mapping[str, Any] = json.loads(self.written)
+        return found
 
 
 @dataclass(frozen=True)
@@ -31,35 +38,52 @@ class KeptBlock:
     id: int
     starts: date
     ends: date
-    document: Mapping[str, Any]
+    written: str = field(repr=False)
+    """Its document as it was written."""
+
+    @cached_property
+    def document(self) -> Mapping[str, Any]:
+        """Its document, read when it is first asked for."""
+        found: Mapping[str, Any] = json.loads(self.written)
+        return found
 
 
 def keep_week(book: Book, client: Client, starts: date, document: Mapping[str, Any], why: str = "") -> None:
     """Keep a week of a client; the newest of a Monday holds."""
-    values = (client.id, starts.isoformat(), moment(), why, _written(document))
     fields = "client, starts, made, why, document"
     with book.writing() as connection:
+        values = (client.id, starts.isoformat(), book.now, why, _written(document))
         written = connection.execute(f"INSERT INTO week ({fields}) VALUES (?, ?, ?, ?, ?)", values)
         note_row(book, client.id, "week", written.lastrowid or 0)
 
 
-def kept_weeks(book: Book, client: Client) -> tuple[KeptWeek, ...]:
-    """Every week that was kept, those taken back left out, in the order in which they were."""
-    query = f"SELECT * FROM week WHERE client = ? AND id NOT IN ({left_out('week')}) ORDER BY id"
-    rows = book.rows(query, client.id)
-    return tuple(KeptWeek(r["id"], date.fromisoformat(r["starts"]), r["why"], json.loads(r["document"])) for r in rows)
+def kept_weeks(book: Book, client: Client, first: date = date.min, last: date = date.max) -> tuple[KeptWeek, ...]:
+    """Every week that was kept, those taken back left out, in the order in which they were.
+
+    Only those that start from one day to another, both included, where these are named.
+    """
+    out = left_out("week")
+    query = f"SELECT * FROM week WHERE client = ? AND starts BETWEEN ? AND ? AND id NOT IN ({out}) ORDER BY id"
+    rows = book.rows(query, client.id, first.isoformat(), last.isoformat())
+    return tuple(KeptWeek(r["id"], date.fromisoformat(r["starts"]), r["why"], r["document"]) for r in rows)
+
+
+def week_days(book: Book, client: Client) -> tuple[tuple[date, str], ...]:
+    """(Monday, why it was kept) of the same weeks, without their documents."""
+    query = f"SELECT starts, why FROM week WHERE client = ? AND id NOT IN ({left_out('week')}) ORDER BY id"
+    return tuple((date.fromisoformat(row["starts"]), row["why"]) for row in book.rows(query, client.id))
 
 
 def week_starting(book: Book, client: Client, starts: date) -> KeptWeek | None:
     """The newest kept week of a Monday; None where there is none."""
-    return next((week for week in reversed(kept_weeks(book, client)) if week.starts == starts), None)
+    return next(reversed(kept_weeks(book, client, starts, starts)), None)
 
 
 def keep_block(book: Book, client: Client, starts: date, ends: date, document: Mapping[str, Any]) -> None:
     """Keep a block; it says which it replaces where it begins on the same day as one before it."""
     with book.writing() as connection:
         replaces = max((block.id for block in blocks(book, client) if block.starts == starts), default=None)
-        values = (client.id, starts.isoformat(), ends.isoformat(), moment(), _written(document), replaces)
+        values = (client.id, starts.isoformat(), ends.isoformat(), book.now, _written(document), replaces)
         fields = "client, starts, ends, made, document, replaces"
         written = connection.execute(f"INSERT INTO block ({fields}) VALUES (?, ?, ?, ?, ?, ?)", values)
         note_row(book, client.id, "block", written.lastrowid or 0)
@@ -85,7 +109,7 @@ def block_on(book: Book, client: Client, day: date) -> KeptBlock | None:
 
 def _block(row: Any) -> KeptBlock:
     starts, ends = date.fromisoformat(row["starts"]), date.fromisoformat(row["ends"])
-    return KeptBlock(row["id"], starts, ends, json.loads(row["document"]))
+    return KeptBlock(row["id"], starts, ends, row["document"])
 
 
 def _written(document: Mapping[str, Any]) -> str:

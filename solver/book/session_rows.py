@@ -9,17 +9,17 @@ from datetime import date, datetime
 from typing import Any
 
 from setwright.solver.book.clients import Client
-from setwright.solver.book.moments import moment
+from setwright.solver.book.opened import Book
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 
 
-def import_row(connection: sqlite3.Connection, client: Client, source: bytes, unread: Iterable[UnreadRow]) -> int:
+def import_row(book: Book, client: Client, source: bytes, unread: Iterable[UnreadRow]) -> int:
     """The row of an import; the same file again has the same row."""
-    digest = hashlib.sha256(source).hexdigest()
+    connection, digest = book.connection, hashlib.sha256(source).hexdigest()
     if (known := _import_of(connection, client, digest)) is not None:
         return known
-    values = (client.id, moment(), digest)
+    values = (client.id, book.now, digest)
     row = connection.execute("INSERT INTO import (client, made, digest) VALUES (?, ?, ?)", values).lastrowid or 0
     connection.executemany("INSERT INTO unread VALUES (?, ?, ?, ?)", ((row, u.place, u.text, u.why) for u in unread))
     return row
@@ -36,13 +36,13 @@ def _import_of(connection: sqlite3.Connection, client: Client, digest: str) -> i
 
 
 def write_session(
-    connection: sqlite3.Connection, client: Client, session: LoggedSession, imported: int | None, replaces: int | None
+    book: Book, client: Client, session: LoggedSession, imported: int | None, replaces: int | None
 ) -> int:
     """One session with its sets; its row comes back."""
     fields = "client, made, import, replaces, held_on, week, number, unit, started, ended, minutes, how_hard, note"
     values = (
         client.id,
-        moment(),
+        book.now,
         imported,
         replaces,
         session.on.isoformat(),
@@ -56,8 +56,8 @@ def write_session(
         session.note,
     )
     marks = ", ".join("?" * len(values))
-    row = connection.execute(f"INSERT INTO session ({fields}) VALUES ({marks})", values).lastrowid or 0
-    connection.executemany(
+    row = book.connection.execute(f"INSERT INTO session ({fields}) VALUES ({marks})", values).lastrowid or 0
+    book.connection.executemany(
         "INSERT INTO set_done VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         (
             (row, place, s.exercise, s.number, s.load, s.reps, s.rir, s.side, _time(s.ended))

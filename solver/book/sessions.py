@@ -47,10 +47,10 @@ def log_sessions(
         clashes = [s for s, k in zip(sessions, known, strict=True) if k is not None and k[0] != s]
         if clashes and not replace:
             raise UsageFault(_taken(s) for s in clashes)
-        imported = None if source is None else import_row(connection, client, source, unread)
+        imported = None if source is None else import_row(book, client, source, unread)
         for session, before in zip(sessions, known, strict=True):
             if before is None or before[0] != session:
-                row = write_session(connection, client, session, imported, before and before[1])
+                row = write_session(book, client, session, imported, before and before[1])
                 note_row(book, client.id, "session", row)
     there = sum(1 for s, k in zip(sessions, known, strict=True) if k is not None and k[0] == s)
     return Kept(len(sessions) - there, there, len(clashes))
@@ -66,6 +66,12 @@ def sessions_of(book: Book, client: Client) -> tuple[LoggedSession, ...]:
     return tuple(session for _, session in _standing(book, client))
 
 
+def session_days(book: Book, client: Client) -> tuple[date, ...]:
+    """The days of the same sessions, without their sets."""
+    query = f"SELECT held_on FROM session WHERE {_holding()} ORDER BY held_on"
+    return tuple(date.fromisoformat(row["held_on"]) for row in book.rows(query, client.id))
+
+
 def session_at(book: Book, client: Client, like: LoggedSession) -> LoggedSession | None:
     """The session that holds at another's day and number; None where there is none."""
     return next((s for s in sessions_of(book, client) if _place(s) == _place(like)), None)
@@ -79,17 +85,20 @@ def unread_of(book: Book, client: Client) -> tuple[UnreadRow, ...]:
 
 def _standing(book: Book, client: Client) -> list[tuple[int, LoggedSession]]:
     """(row, session) of those that hold."""
-    out = left_out("session")
-    query = f"""
-        SELECT * FROM session WHERE client = ? AND id NOT IN ({out}) AND id NOT IN (
-            SELECT replaces FROM session WHERE replaces IS NOT NULL AND id NOT IN ({out})
-        ) ORDER BY held_on, coalesce(started, ''), coalesce(number, 0), id
-    """
+    order = "held_on, coalesce(started, ''), coalesce(number, 0), id"
+    query = f"SELECT * FROM session WHERE {_holding()} ORDER BY {order}"
     held = "SELECT s.* FROM set_done s JOIN session ON session.id = s.session WHERE client = ? ORDER BY session, place"
     sets: dict[int, list[LoggedSet]] = {}
     for row in book.rows(held, client.id):
         sets.setdefault(row["session"], []).append(set_of(row))
     return [(row["id"], session_of(row, sets.get(row["id"], ()))) for row in book.rows(query, client.id)]
+
+
+def _holding() -> str:
+    """The condition for the sessions of a client that were neither replaced nor taken back."""
+    out = left_out("session")
+    replaced = f"SELECT replaces FROM session WHERE replaces IS NOT NULL AND id NOT IN ({out})"
+    return f"client = ? AND id NOT IN ({out}) AND id NOT IN ({replaced})"
 
 
 def _place(session: LoggedSession) -> tuple[date, int | None, datetime | None]:

@@ -4,15 +4,22 @@ from __future__ import annotations
 
 import ssl
 from dataclasses import dataclass, field
+from ipaddress import ip_address
 from pathlib import Path
 from typing import Final
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.desk.passwords import Password
+from setwright.solver.desk.passwords import Password, as_typed
 
 LOOPBACK: Final = "127.0.0.1"
+PASSWORD: Final = "SETWRIGHT_DESK_PASSWORD"
+"""The environment variable that may say the password of a desk on a network."""
 LEAST_LETTERS: Final = 12
 """Letters of a password (common practice, no source)."""
+
+
+USUAL_PORTS: Final = {"http": 80, "https": 443}
+"""The ports that browsers leave away in an address."""
 
 
 @dataclass(frozen=True)
@@ -35,13 +42,23 @@ class Access:
         return "https" if self.secure else "http"
 
     def hosts(self, port: int) -> frozenset[str]:
-        """The names, with the port, under which the desk answers."""
+        """What a browser says in the header Host: each name with the port, without it where it is the usual one."""
         names = {self.host} if self.secure else {LOOPBACK, "localhost"}
-        return frozenset(f"{name}:{port}" for name in names)
+        left_away = port == USUAL_PORTS[self.scheme]
+        found = {_in_an_address(name) for name in names}
+        return frozenset({f"{name}:{port}" for name in found} | (found if left_away else set()))
+
+    def address(self, port: int) -> str:
+        """The address of its first page."""
+        return f"{self.scheme}://{_in_an_address(self.host)}:{port}/"
 
 
-def network_access(host: str, certificate: Path | None, key: Path | None, password: str) -> Access:
-    """The access from a network; raises UsageFault for each thing that is missing or unsound."""
+def network_access(host: str, certificate: Path | None, key: Path | None, password: str | None) -> Access:
+    """The access from a network; raises UsageFault for each thing that is missing or unsound.
+
+    An IPv6 address may stand in brackets, as in an address of a page.
+    """
+    host = host.removeprefix("[").removesuffix("]")
     faults = [
         Fault(f"--{name}", "is missing: a desk on a network needs TLS", "name the file of a certificate and its key")
         for name, path in (("certificate", certificate), ("key", key))
@@ -49,14 +66,28 @@ def network_access(host: str, certificate: Path | None, key: Path | None, passwo
     ]
     if host in ("0.0.0.0", "::", ""):
         faults.append(Fault("--host", f"got {host!r}, expected one address", "name this machine's own address"))
-    if len(password) < LEAST_LETTERS:
-        faults.append(Fault("password", f"has {len(password)} letters, expected at least {LEAST_LETTERS}"))
+    letters = len(as_typed(password or ""))
+    if password is None:
+        faults.append(Fault("password", "is missing", f"set {PASSWORD}, or run this in a terminal, which asks for it"))
+    elif letters < LEAST_LETTERS:
+        said = f"has {letters} letters, expected at least {LEAST_LETTERS}"
+        faults.append(Fault("password", said, "spaces inside count, those at its ends do not"))
     if not faults:
-        assert certificate is not None and key is not None
+        assert certificate is not None and key is not None and password is not None
         faults += _unsound(certificate, key)
     if faults:
         raise UsageFault(faults)
+    assert password is not None
     return Access(host, certificate, key, Password.of(password))
+
+
+def _in_an_address(host: str) -> str:
+    """A host as browsers write it: an IPv6 address short and in brackets, a name in small letters."""
+    try:
+        found = ip_address(host)
+    except ValueError:
+        return host.casefold()
+    return f"[{found.compressed}]" if found.version == 6 else str(found)
 
 
 def _unsound(certificate: Path, key: Path) -> list[Fault]:

@@ -7,6 +7,7 @@ from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from typing import Final
 
+from anyio import CapacityLimiter, to_thread
 from starlette.applications import Starlette
 from starlette.exceptions import HTTPException
 from starlette.middleware import Middleware
@@ -18,11 +19,16 @@ from setwright.solver.desk import blocks, brief, changes, clients, entrance, log
 from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import Guard
-from setwright.solver.desk.pages import DATA, environment, missing, refused
+from setwright.solver.desk.pages import DATA, environment
+from setwright.solver.desk.refusals import missing, refused
 from setwright.solver.desk.searches import addresses as searches
 from setwright.solver.desk.stamp import Conflict, Stamping, page_state, stamp_field
 from setwright.solver.desk.week_words import week_filters
 
+PAGES_AT_ONCE: Final = 4
+"""Pages that are made at once. More threads than that wait for each other and for the loop, by Python's one lock."""
+ACTS_AT_ONCE: Final = 16
+"""Acts that are done at once, beside the pages: one that waits for its turn keeps no page from being made."""
 UNWATCHED_SECONDS: Final = 20.0
 """How long a search goes on after its last page went away, unless a page out of sight waits for it."""
 
@@ -32,11 +38,12 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
 
     @asynccontextmanager
     async def lifespan(app: Starlette) -> AsyncIterator[None]:
+        to_thread.current_default_thread_limiter().total_tokens = PAGES_AT_ONCE
         desk.crew.start()
         sweeping = asyncio.create_task(_sweep(desk))
         yield
         sweeping.cancel()
-        desk.crew.close()
+        desk.close()
 
     app = Starlette(
         routes=[
@@ -62,6 +69,7 @@ def application(desk: Desk, hosts: frozenset[str]) -> Starlette:
     app.state.house.filters |= week_filters(desk.catalogue) | trade_offs.filters(desk.catalogue)
     app.state.house.filters |= variants.FILTERS
     app.state.ending = lambda: False
+    app.state.acting = CapacityLimiter(ACTS_AT_ONCE)
     return app
 
 
@@ -74,6 +82,4 @@ async def _sweep(desk: Desk) -> None:
 
 def stop_unwatched(desk: Desk, seconds: float) -> None:
     """Stop the searches at which no page has looked for so long and for which none waits out of sight."""
-    for search in desk.crew.unwatched(seconds):
-        if not desk.is_waited_for(search.id):
-            desk.crew.stop(search)
+    desk.crew.stop_unwatched(seconds, desk.is_waited_for)

@@ -7,6 +7,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from functools import cached_property
 from pathlib import Path
 from threading import Lock
 from typing import Final
@@ -14,7 +15,8 @@ from typing import Final
 from starlette.requests import Request
 
 from setwright.catalogue.entries import Catalogue
-from setwright.solver.book.opened import Book, open_book
+from setwright.solver.book.opened import Book
+from setwright.solver.book.pool import BookPool
 from setwright.solver.desk.guard import Keys
 from setwright.solver.desk.passwords import Entrance
 from setwright.solver.desk.searches.crew import Crew
@@ -57,8 +59,17 @@ class Desk:
     @contextmanager
     def book(self) -> Iterator[Book]:
         """The book, open for one request; raises SetwrightError."""
-        with open_book(self.place, through="the desk") as book:
+        with self._books.book() as book:
             yield book
+
+    def close(self) -> None:
+        """End the searches, and close the book."""
+        self.crew.close()
+        self._books.close()
+
+    @cached_property
+    def _books(self) -> BookPool:
+        return BookPool(self.place, "the desk")
 
     def task(self, name: str, **arguments: object) -> Task:
         """A task for the search processes, under the desk's catalogue."""

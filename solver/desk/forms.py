@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Awaitable, Callable, Mapping
-from functools import wraps
+from functools import partial, wraps
 
-from starlette.concurrency import run_in_threadpool
+from anyio import to_thread
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -30,7 +30,8 @@ def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable
 
     A field that was sent twice counts with its last value; `many` reads all of one name. An act on a client has its
     turn, and is refused with Conflict where the client was changed after its page was shown; one that `writes`
-    nothing needs neither.
+    nothing needs neither. An act on a line of a week that was shown needs both also where it only begins a search: the
+    line's place may have changed.
     """
 
     @wraps(act)
@@ -38,7 +39,8 @@ def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable
         async with request.form(max_fields=MOST_FIELDS, max_files=1) as form:
             request.state.form, request.state.form_items = form, form.multi_items()
             fields = {key: value for key, value in form.multi_items() if isinstance(value, str)}
-            return await run_in_threadpool(_in_turn if writes else _at_once, act, request, fields)
+            doing = partial(_in_turn if writes else _at_once, act, request, fields)
+            return await to_thread.run_sync(doing, limiter=request.app.state.acting)
 
     assert not asyncio.iscoroutinefunction(act)
     return acting

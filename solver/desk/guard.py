@@ -33,9 +33,16 @@ HEADERS: Final[Mapping[str, str]] = {
 }
 """The referrer policy is `same-origin` and not stricter: under `no-referrer` a browser sends a plain form's origin as
 null (Fetch standard, 3.2 `Origin` header), and such a form would be refused."""
-REFUSED: Final = "This page belongs to a desk that was opened elsewhere. Open it by the address that the desk printed."
-FOREIGN: Final = "This request did not come from the desk's own page, and nothing was done."
-TOO_LARGE: Final = f"The file is larger than {MOST_BYTES // 1_000_000} MB; nothing was read."
+REFUSED: Final = (
+    "The desk does not know this browser, and nothing was done: the desk was closed and opened again, or this page was "
+    "opened by hand. Run `setwright desk` in a terminal: it opens the desk here. Or open the whole address that it "
+    "printed, with all that stands after the question mark."
+)
+FOREIGN: Final = (
+    "This request did not come from the desk's own page, and nothing was done. Open the desk by the address that it "
+    "printed, and ask there."
+)
+TOO_LARGE: Final = f"The file is larger than {MOST_BYTES // 1_000_000} MB; nothing was read. Send a smaller one."
 
 
 class Keys:
@@ -85,7 +92,7 @@ class Guard:
     def _refusal(self, scope: Scope) -> Response | None:
         """The refusal of a request that is not from the desk's own page; None where it may go on."""
         headers = {name.decode("latin-1"): value.decode("latin-1") for name, value in scope["headers"]}
-        if headers.get("host", "") not in self._hosts:
+        if headers.get("host", "").casefold() not in self._hosts:
             return PlainTextResponse(FOREIGN, 421)
         if scope["method"] not in SAFE and not self._is_own(headers):
             return PlainTextResponse(FOREIGN, 403)

@@ -6,16 +6,14 @@ from collections.abc import Mapping
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any, Final
-from urllib.parse import urlsplit
+from urllib.parse import quote, urlsplit
 
 from jinja2 import Environment
-from starlette.exceptions import HTTPException
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, JSONResponse, RedirectResponse, Response
 
-from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.catalogue.version import own_version
-from setwright.solver.desk.searches.task import told_of
+from setwright.solver.desk.clock import today
 from setwright.solver.log.mondays import coming_monday
 from setwright.solver.sheets.common.caution import CAUTION
 from setwright.solver.sheets.common.words import clock, counted, whole_minutes
@@ -23,12 +21,15 @@ from setwright.solver.sheets.html.templates import templates_in
 
 DATA: Final = Path(__file__).parent / "data"
 JSON: Final = "application/json"
+IN_ADDRESSES: Final = ":/%#?=@[]!$&'()*+,;"
+"""What an address holds as it stands beside letters and digits; all else is written as % and hexadecimal digits."""
 
 
 def environment() -> Environment:
     """The desk's templates with the words that all of them use."""
     house = templates_in(DATA)
-    house.globals |= {"version": own_version(), "today": date.today}
+    house.auto_reload = False
+    house.globals |= {"version": own_version(), "today": today}
     house.globals |= {"coming_monday": coming_monday, "caution": CAUTION, "page_shown": page_shown}
     house.filters |= {"counted": counted, "clock": clock, "whole_minutes": whole_minutes}
     house.filters |= {"day": day_words, "at": moment_words}
@@ -61,22 +62,8 @@ def go_to(request: Request, address: str) -> Response:
     if wants_json(request):
         return JSONResponse({"address": address})
     if request.headers.get("hx-request"):
-        return Response(status_code=204, headers={"HX-Redirect": address})
+        return Response(status_code=204, headers={"HX-Redirect": quote(address, safe=IN_ADDRESSES)})
     return RedirectResponse(address, 303)
-
-
-def refused(request: Request, error: Exception) -> Response:
-    """The page of an error that was raised on purpose: every fault with its place and its remedy."""
-    assert isinstance(error, SetwrightError)
-    faults = [told_of(fault) for fault in error.faults]
-    fragment = request.headers.get("hx-request") is not None
-    return page(request, "faults.html" if fragment else "refused.html", {"faults": faults}, 422)
-
-
-def missing(request: Request, error: Exception) -> Response:
-    """The page of an address that leads nowhere, or of an act that it does not know."""
-    assert isinstance(error, HTTPException)
-    return page(request, "missing.html", {"faults": [told_of(Fault("address", error.detail))]}, error.status_code)
 
 
 def moment_words(moment: str) -> str:

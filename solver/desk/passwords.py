@@ -6,9 +6,11 @@ import hashlib
 import hmac
 import secrets
 import threading
-import time
 from dataclasses import dataclass, field
 from typing import Final
+from unicodedata import normalize
+
+from setwright.solver.desk.clock import seconds
 
 CODE_DIGITS: Final = 8
 CODE_SECONDS: Final = 300.0
@@ -27,7 +29,7 @@ class Password:
 
     @staticmethod
     def of(text: str) -> Password:
-        """A password kept."""
+        """A password kept; spaces at its ends do not count, those inside do."""
         salt = secrets.token_bytes(16)
         return Password(salt, _digest(text, salt))
 
@@ -53,23 +55,24 @@ class Entrance:
         """A new code; the one before it no longer holds."""
         with self._lock:
             self._code = "".join(secrets.choice("0123456789") for _ in range(CODE_DIGITS))
-            self._until = time.monotonic() + CODE_SECONDS
+            self._until = seconds() + CODE_SECONDS
             return self._code
 
     def shut_for(self) -> int:
         """Whole seconds until it may be tried again; 0 where it may be now."""
-        return max(0, -int(-(self._shut_until - time.monotonic()) // 1))
+        return max(0, -int(-(self._shut_until - seconds()) // 1))
 
     def lets_in(self, said: str) -> bool:
-        """Whether a text is the password or the code of now, which then is used up; never while it is shut."""
+        """Whether a text is the password or the code of now, which then is used up; never while it is shut.
+
+        Spaces in a code do not count.
+        """
         with self._lock:
             if self._password is None or self.shut_for():
                 return False
-            code = (
-                self._code
-                and time.monotonic() < self._until
-                and hmac.compare_digest(said.encode(), self._code.encode())
-            )
+            typed = "".join(said.split())
+            holds = self._code and seconds() < self._until
+            code = holds and hmac.compare_digest(typed.encode(), self._code.encode())
             if code:
                 self._code = ""
             if code or self._password.fits(said):
@@ -78,18 +81,15 @@ class Entrance:
             self._wrong += 1
             if self._wrong >= MOST_TRIES:
                 self._wrong, self._code = 0, ""
-                self._shut_until = time.monotonic() + SHUT_SECONDS
+                self._shut_until = seconds() + SHUT_SECONDS
             return False
 
-    def _is_code(self, said: str) -> bool:
-        """Whether a text is the code of now, which then is used up."""
-        holds = self._code != "" and time.monotonic() < self._until
-        if not holds or not hmac.compare_digest(said.encode(), self._code.encode()):
-            return False
-        self._code = ""
-        return True
+
+def as_typed(text: str) -> str:
+    """A password as it counts: without spaces at its ends, which a phone's keyboard adds, its accents composed."""
+    return normalize("NFC", text.strip())
 
 
 def _digest(text: str, salt: bytes) -> bytes:
     """Parameters as OWASP's password storage cheat sheet gives them for scrypt (N 2^17, r 8, p 1), from memory."""
-    return hashlib.scrypt(text.encode(), salt=salt, n=2**17, r=8, p=1, maxmem=2**28)
+    return hashlib.scrypt(as_typed(text).encode(), salt=salt, n=2**17, r=8, p=1, maxmem=2**28)

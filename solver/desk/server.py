@@ -31,7 +31,7 @@ def serve(desk: Desk, access: Access, port: int | None, ready: Ready) -> None:
     """Serve a desk until it is told to end; raises SetwrightError where no port is free or the address is not here."""
     with _listener(access, port or USUAL_PORT) as listener, ExitStack() as held:
         taken: int = listener.getsockname()[1]
-        address = f"{access.scheme}://{access.host}:{taken}/?{TOKEN}={desk.keys.token}"
+        address = f"{access.address(taken)}?{TOKEN}={desk.keys.token}"
 
         def answering() -> None:
             held.enter_context(noted(desk.place, address))

@@ -62,7 +62,7 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
 
     def tell() -> None:
         if options.watch:
-            best = lns.best
+            best = lns.best or lns.glimpsed
             score = best.score_units if best else -math.inf
             options.watch(Progress(score, bound.value, time.monotonic() - begun, best))
 
@@ -74,7 +74,8 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
     course: Course = partial(_course_for(instance), week, ranking)
     warm = columns_of(instance, start) if start else ()
     candidates = candidates.widened(warm, always_open=False)
-    lns = NeighbourhoodSearch(neighbourhood_solver(instance, candidates, signal), options.limits, tell)
+    solver = neighbourhood_solver(instance, candidates, signal)
+    lns = NeighbourhoodSearch(solver, options.limits, tell if options.watch else None)
     bound.lower(highs.outward(relaxed.value))
     worker = Worker(options.workers)
     ended_by = EndedBy.WORK_LIMIT

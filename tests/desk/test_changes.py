@@ -79,10 +79,20 @@ def test_an_act_on_a_client_who_was_changed_since_is_a_conflict_until_it_is_sent
 
 
 def test_what_a_form_held_comes_back_as_text(client_m: TestClient, desk: Desk) -> None:
-    mine = {"stamp": stamp_of_form(client_m), "search": '"><script>alert(1)</script>'}
+    mine = {"stamp": stamp_of_form(client_m), "name": '"><script>alert(1)</script>'}
     by_command(desk)
-    answer = client_m.post(f"{PAGE}/find", data=mine)
+    answer = client_m.post(f"{PAGE}/name", data=mine)
     assert answer.status_code == 409 and "<script>alert" not in answer.text
+
+
+def test_a_search_is_of_the_newest_brief_and_begins_whatever_was_changed_since(
+    client_m: TestClient, desk: Desk
+) -> None:
+    """It writes nothing, so that nothing can be lost by it."""
+    mine = {"stamp": stamp_of_form(client_m), "search": "quick"}
+    by_command(desk)
+    for act in ("find", "others", "compare", "minutes", "block/plan"):
+        assert client_m.post(f"{PAGE}/{act}", data=mine, headers=JSON).status_code != 409, act
 
 
 def stamp_of_form(client: TestClient) -> str:

@@ -5,22 +5,24 @@ from __future__ import annotations
 import os
 import signal
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
 import pytest
+from at_desk import until
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.desk.searches import driven, process
 from setwright.solver.desk.searches.addresses import standing
-from setwright.solver.desk.searches.crew import MOST_KEPT, Crew, Search
+from setwright.solver.desk.searches.crew import MOST_KEPT, READY, Crew
 from setwright.solver.desk.searches.process import _end_of
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.sheets.document.blocks.block_document import ask_part
 from setwright.solver.uses.blocks.ask import BlockAsk
-
-PATIENCE = 120.0
 
 
 def brief(phrase: str) -> dict[str, Any]:
@@ -50,14 +52,12 @@ def crew() -> Iterator[Crew]:
     crew.close()
 
 
-def until_ended(crew: Crew, search: Search) -> None:
-    while not search.told.ended:
-        assert crew.after(search, search.told.count, PATIENCE).count, "nothing was told in two minutes"
+def until_ended(search: Search) -> None:
+    until(lambda: search.told.ended)
 
 
-def until_running(crew: Crew, search: Search) -> None:
-    while search.told.state == "waiting":
-        crew.after(search, search.told.count, PATIENCE)
+def until_running(search: Search) -> None:
+    until(lambda: search.told.state != "waiting")
 
 
 def test_a_search_ends_with_the_document_that_the_command_prints(shared: Crew) -> None:
@@ -68,7 +68,7 @@ def test_a_search_ends_with_the_document_that_the_command_prints(shared: Crew) -
     from setwright.solver.sheets.document.solved_week import week_document
 
     found = shared.ask("M", week(SHORT))
-    until_ended(shared, found)
+    until_ended(found)
     end = plan(read_brief(SHORT, load_catalogue()), load_catalogue(), SolveOptions(SEARCHES["quick"]))
     assert isinstance(end, Solved)
     assert (found.told.state, found.told.document) == ("done", week_document(end))
@@ -76,7 +76,7 @@ def test_a_search_ends_with_the_document_that_the_command_prints(shared: Crew) -
 
 def test_a_brief_that_cannot_be_read_is_told_with_its_faults(shared: Crew) -> None:
     found = shared.ask("M", week({"days": [{"minutes": -3}]}))
-    until_ended(shared, found)
+    until_ended(found)
     assert found.told.state == "failed" and found.told.document is None
     assert any("minutes" in fault["where"] for fault in found.told.faults)
 
@@ -84,10 +84,10 @@ def test_a_brief_that_cannot_be_read_is_told_with_its_faults(shared: Crew) -> No
 def test_those_who_wait_are_served_in_turn(shared: Crew) -> None:
     first = [shared.ask("A", week(SHORT)) for _ in range(3)]
     other = shared.ask("B", week(SHORT))
-    until_ended(shared, other)
+    until_ended(other)
     assert [search.told.state for search in first].count("waiting") >= 1
     for search in first:
-        until_ended(shared, search)
+        until_ended(search)
         assert search.told.state == "done"
 
 
@@ -95,35 +95,35 @@ def test_a_search_that_waits_is_taken_off_when_it_is_stopped(shared: Crew) -> No
     first, second = shared.ask("M", week(SHORT)), shared.ask("M", week(SHORT))
     shared.stop(second)
     assert second.told.state == "stopped" and second.told.document is None
-    until_ended(shared, first)
+    until_ended(first)
     assert first.told.state == "done"
 
 
 def test_a_search_that_runs_is_stopped_with_what_it_has_and_the_next_one_goes_on(crew: Crew) -> None:
     long = crew.ask("M", week(LONG, "thorough"))
-    until_running(crew, long)
+    until_running(long)
     crew.stop(long)
-    until_ended(crew, long)
+    until_ended(long)
     assert long.told.state == "stopped"
     after = crew.ask("M", week(SHORT))
-    until_ended(crew, after)
+    until_ended(after)
     assert after.told.state == "done"
 
 
 def test_a_process_that_dies_fails_its_search_alone(crew: Crew) -> None:
     lost = crew.ask("M", week(LONG, "thorough"))
-    until_running(crew, lost)
+    until_running(lost)
     os.kill(crew._processes[0].handle.pid, signal.SIGKILL)
-    until_ended(crew, lost)
+    until_ended(lost)
     assert lost.told.state == "failed" and lost.told.faults
     after = crew.ask("M", week(SHORT))
-    until_ended(crew, after)
+    until_ended(after)
     assert after.told.state == "done"
 
 
 def test_the_oldest_ends_are_forgotten_and_a_search_that_goes_on_never(crew: Crew) -> None:
     long = crew.ask("M", week(LONG, "thorough"))
-    until_running(crew, long)
+    until_running(long)
     many = [crew.ask("M", week(SHORT)) for _ in range(MOST_KEPT + 5)]
     for search in many:
         crew.stop(search)
@@ -132,10 +132,13 @@ def test_the_oldest_ends_are_forgotten_and_a_search_that_goes_on_never(crew: Cre
     assert crew.search(long.id) is long
 
 
-def test_a_search_that_nobody_looks_at_is_named(crew: Crew) -> None:
+def test_a_search_that_nobody_looks_at_is_stopped(crew: Crew) -> None:
     long = crew.ask("M", week(LONG, "thorough"))
-    assert crew.unwatched(60) == ()
-    assert crew.unwatched(-1) == (long,)
+    crew.stop_unwatched(60)
+    assert not long.stopping
+    crew.stop_unwatched(-1)
+    until_ended(long)
+    assert long.told.state == "stopped"
 
 
 class StoppedTelling:
@@ -169,3 +172,93 @@ def test_how_a_search_stands_is_said_without_a_copy_of_what_it_found() -> None:
     document = {"schema": "setwright.compare/1", "cases": [{"week": {}}]}
     search = Search("one", "M", Task("compare", {}), Told("done", document=document))
     assert standing(search)["document"] is document
+
+
+def test_a_process_that_has_done_enough_is_given_nothing_more(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Each task has a process of its own here; before, the next one was sent to the one that was on its way out."""
+    monkeypatch.setattr(driven, "MOST_TASKS", 1)
+    crew = Crew(1)
+    asked = [crew.ask("M", week(SHORT)) for _ in range(3)]
+    for search in asked:
+        until_ended(search)
+    assert [search.told.state for search in asked] == ["done"] * 3
+    crew.close()
+
+
+def test_an_idle_process_that_died_costs_nobody_a_search(crew: Crew) -> None:
+    until_ended(crew.ask("M", week(SHORT)))
+    first = crew._processes[0].handle
+    os.kill(first.pid, signal.SIGKILL)
+    first.join()
+    found = crew.ask("M", week(SHORT))
+    until_ended(found)
+    assert found.told.state == "done"
+
+
+def test_a_search_that_is_stopped_before_its_first_week_has_not_failed(crew: Crew) -> None:
+    long = crew.ask("M", week(LONG, "thorough"))
+    until_running(long)
+    crew.stop(long)
+    until_ended(long)
+    assert (long.told.state, long.told.faults) == ("stopped", ())
+
+
+def test_what_a_stopped_search_raises_is_no_failure_and_its_best_week_stays() -> None:
+    """As the process has it: a search that is told to stop says that it found nothing in time."""
+
+    class Stopping:
+        value = 1
+
+    class Sent(list[Any]):
+        def send(self, what: Any) -> None:
+            self.append(what)
+
+    teller = process._Teller(Sent(), Stopping())  # type: ignore[arg-type]
+    told = Told("running", document={"a week": 1})
+    after = replace(told, **process._end_of(week({"days": [{"minutes": -3}]}), teller))
+    assert (after.state, after.document, after.faults) == ("stopped", {"a week": 1}, ())
+
+
+def test_a_stop_that_comes_late_does_not_touch_the_next_search(crew: Crew) -> None:
+    first = crew.ask("M", week(SHORT))
+    until_ended(first)
+    second = crew.ask("M", week(SHORT))
+    crew.stop(first)
+    until_ended(second)
+    assert (first.told.state, second.told.state) == ("done", "done")
+
+
+def test_what_is_told_after_the_end_is_dropped(crew: Crew) -> None:
+    search = Search("s", "M", week(SHORT), Told("stopped"))
+    crew._tell(search, {"state": "running", "document": {}})
+    assert (search.told.state, search.told.document) == ("stopped", None)
+
+
+def test_two_processes_are_kept_ready_and_no_more_remain_than_that() -> None:
+    crew = Crew(8)
+    crew.start()
+    assert len(crew._processes) == READY
+    asked = [crew.ask(asker, week(SHORT)) for asker in "ABC"]
+    assert len(crew._processes) == READY + len(asked)
+    for search in asked:
+        until_ended(search)
+    until(lambda: len(crew._processes) == READY)
+    crew.close()
+
+
+def test_the_searches_of_one_who_is_gone_are_stopped_and_forgotten(crew: Crew) -> None:
+    ran, waited, other = crew.ask("M", week(LONG, "thorough")), crew.ask("m", week(SHORT)), crew.ask("N", week(SHORT))
+    until_running(ran)
+    crew.forget("M")
+    assert [crew.search(search.id) for search in (ran, waited, other)] == [None, None, other]
+    until_ended(ran)
+    until_ended(other)
+    assert [search.told.state for search in (ran, waited, other)] == ["stopped", "stopped", "done"]
+
+
+def test_no_process_that_can_be_started_fails_the_search(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(driven.Driven, "start", lambda self: False)
+    crew = Crew(1)
+    search = crew.ask("M", week(SHORT))
+    until_ended(search)
+    assert search.told.state == "failed" and search.told.faults

@@ -2,10 +2,18 @@
 
 from __future__ import annotations
 
+from datetime import date
+from pathlib import Path
+from urllib.parse import quote
+
 import pytest
-from at_desk import HOST, ORIGIN
+from at_desk import HOST, JSON, ORIGIN, PHRASE
 from starlette.testclient import TestClient
 
+from setwright.solver.book.clients import client_of
+from setwright.solver.book.planned import keep_week
+from setwright.solver.desk.access import Access
+from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import MOST_BYTES, POLICY, TOKEN
 
@@ -53,3 +61,53 @@ def test_every_answer_says_what_a_page_may_load(browser: TestClient, outsider: T
 def test_a_body_that_is_too_large_is_not_read(browser: TestClient) -> None:
     answer = browser.post("/clients", content=b"x" * (MOST_BYTES + 1))
     assert answer.status_code == 413
+
+
+@pytest.mark.parametrize(
+    ("host", "port", "said", "origin"),
+    [
+        ("::1", 7348, "[::1]:7348", "https://[::1]:7348"),
+        ("2001:db8:0:0:0:0:0:7", 7348, "[2001:db8::7]:7348", "https://[2001:db8::7]:7348"),
+        ("192.0.2.7", 443, "192.0.2.7", "https://192.0.2.7"),
+        ("Desk.Example", 443, "desk.example", "https://desk.example"),
+        ("::1", 443, "[::1]", "https://[::1]"),
+    ],
+)
+def test_hosts_are_known_as_browsers_write_them(desk: Desk, host: str, port: int, said: str, origin: str) -> None:
+    """RFC 3986, 3.2.2: an IPv6 address stands in brackets; the URL standard, 4.5: the usual port is left away."""
+    access = Access(host, Path("desk.pem"), Path("key.pem"))
+    desk.keys.secure = True
+    assert access.address(port).startswith(f"{origin.removesuffix(f':{port}')}:{port}/")
+    with TestClient(application(desk, access.hosts(port)), follow_redirects=False) as outside:
+        headers = {"Host": said, "Origin": origin}
+        assert outside.get(f"/?{TOKEN}={desk.keys.token}", headers=headers).status_code == 303
+        assert outside.post("/enter", data={"said": "x"}, headers=headers).status_code == 422
+        assert outside.post("/enter", data={}, headers={**headers, "Origin": "https://192.0.2.8"}).status_code == 403
+        assert outside.get("/enter", headers={**headers, "Host": "192.0.2.8"}).status_code == 421
+
+
+@pytest.mark.parametrize("code", ["Zoë", "Жанна"])
+def test_a_code_beyond_plain_latin_letters_is_gone_to(browser: TestClient, desk: Desk, code: str) -> None:
+    answer = browser.post("/clients", data={"code": code, "phrase": PHRASE}, headers={"HX-Request": "true"})
+    assert (answer.status_code, answer.headers["hx-redirect"]) == (204, f"/clients/{quote(code)}")
+    assert browser.get(answer.headers["hx-redirect"]).status_code == 200
+    assert browser.get(f"/clients/{code}/export").status_code == 200
+    page = browser.get(f"/clients/{code}/brief").text
+    assert f'<a href="/clients/{code}/brief" aria-current="page">' in page
+    shown = {"page": f"/clients/{quote(code)}/brief"}
+    with desk.book() as book:
+        keep_week(book, client_of(book, code), date(2026, 11, 30), {})
+    assert browser.post(f"/clients/{code}/back", data=shown, headers=JSON).json()["address"] == f"/clients/{code}/brief"
+
+
+def test_a_stranger_is_told_what_to_do(outsider: TestClient) -> None:
+    for headers in ({}, {"HX-Request": "true"}):
+        assert "setwright desk" in outsider.get("/", headers=headers).text
+
+
+def test_a_refusal_says_what_to_do_next(client_m: TestClient) -> None:
+    asked = {"Referer": f"http://{HOST}/clients/M?x=1"}
+    acted = client_m.post("/clients/M/rest", data={"since": "soon"}, headers=asked).text
+    assert "Nothing was changed" in acted and "Back button" in acted and 'href="/clients/M?x=1"' in acted
+    shown = client_m.get("/clients/M/weeks/soon", headers={"Referer": "http://elsewhere.example/x"}).text
+    assert "This cannot be shown" in shown and "Back button" not in shown and "elsewhere" not in shown

@@ -163,3 +163,51 @@ def test_the_entrance_is_shut_for_a_while_after_wrong_tries() -> None:
         assert not entrance.lets_in("guess")
     assert entrance.shut_for() > 0
     assert not entrance.lets_in(code) and not entrance.lets_in("a long enough password")
+
+
+def test_a_password_may_have_spaces_inside_and_those_at_its_ends_do_not_count() -> None:
+    entrance = Entrance(Password.of(" correct horse battery "))
+    assert entrance.lets_in("correct horse battery") and entrance.lets_in("correct horse battery ")
+    assert not entrance.lets_in("correcthorsebattery")
+    code = entrance.new_code()
+    assert entrance.lets_in(f" {code[:4]} {code[4:]}")
+
+
+def test_a_password_with_spaces_lets_in_by_the_page(tmp_path: Path) -> None:
+    from at_desk import HOST
+    from starlette.testclient import TestClient
+
+    from setwright.solver.desk.application import application
+
+    desk = Desk(
+        tmp_path / "book.db", load_catalogue(), Idle(1), Keys(True), Entrance(Password.of("correct horse battery"))
+    )
+    with TestClient(application(desk, frozenset({HOST})), base_url=f"https://{HOST}", follow_redirects=False) as phone:
+        headers = {"Origin": f"https://{HOST}"}
+        assert phone.post("/enter", data={"said": "correct horse battery"}, headers=headers).status_code == 303
+        assert phone.get("/").status_code == 200
+
+
+def test_without_a_terminal_a_password_that_is_not_said_is_a_fault(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.delenv("SETWRIGHT_DESK_PASSWORD", raising=False)
+    answer = CliRunner().invoke(command, ["--host", "192.0.2.7"])
+    assert isinstance(answer.exception, UsageFault)
+    assert [fault.where for fault in answer.exception.faults] == ["--certificate", "--key", "password"]
+    assert "SETWRIGHT_DESK_PASSWORD" in answer.exception.faults[-1].remedy
+
+
+def test_on_a_terminal_the_password_is_asked_for_twice(monkeypatch: pytest.MonkeyPatch) -> None:
+    from setwright.solver.cli.commands import desk as desk_command
+
+    asked: list[tuple[str, dict[str, Any]]] = []
+
+    def prompt(text: str, **how: Any) -> str:
+        asked.append((text, how))
+        return "too short"
+
+    monkeypatch.delenv("SETWRIGHT_DESK_PASSWORD", raising=False)
+    monkeypatch.setattr(desk_command, "_is_terminal", lambda: True)
+    monkeypatch.setattr(desk_command.click, "prompt", prompt)
+    answer = CliRunner().invoke(command, ["--host", "192.0.2.7"])
+    assert isinstance(answer.exception, UsageFault) and "has 9 letters" in str(answer.exception)
+    assert len(asked) == 1 and asked[0][1]["hide_input"] and asked[0][1]["confirmation_prompt"]

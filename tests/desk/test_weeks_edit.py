@@ -9,9 +9,11 @@ from at_desk import JSON
 from kept_week import HERE, MONDAY, act, keep_week_of_p, lines_on
 from starlette.testclient import TestClient
 
+from setwright.catalogue.faults import Fault, SetwrightError
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.book.planned import kept_weeks
 from setwright.solver.desk.desk import Desk
+from setwright.solver.desk.weeks import line
 
 SQUAT = "thu:heel-raised-goblet-squat"
 
@@ -100,6 +102,19 @@ def test_a_pin_is_for_the_weeks_to_come_and_can_be_dropped(desk: Desk, browser_p
     assert "Pin it no longer" in browser_p.get(f"{HERE}/line?entry={SQUAT}").text
     act(browser_p, SQUAT, "unpin")
     assert newest_brief(desk)["pins"] == []
+
+
+def test_a_pin_whose_week_cannot_be_kept_leaves_the_brief_as_it_was(
+    desk: Desk, browser_p: TestClient, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Brief and week are one act: before, a full disk between them left a pin of which no week knew."""
+
+    def full(*rest: object) -> None:
+        raise SetwrightError(Fault("book", "the disk is full"))
+
+    monkeypatch.setattr(line, "keep_week", full)
+    assert act(browser_p, SQUAT, "pin", "day", **JSON).status_code == 422
+    assert newest_brief(desk).get("pins", []) == []
 
 
 def test_a_change_that_misses_a_wish_stands_and_says_so(browser_p: TestClient) -> None:

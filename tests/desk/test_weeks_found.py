@@ -16,7 +16,8 @@ from setwright.solver.book.planned import kept_weeks
 from setwright.solver.desk.application import application, stop_unwatched
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.guard import TOKEN, Keys
-from setwright.solver.desk.searches.crew import Crew, Search
+from setwright.solver.desk.searches.crew import Crew
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.desk.weeks.find_week import find_week
 from setwright.solver.log.mondays import coming_monday

@@ -56,7 +56,7 @@ def test_no_page_of_a_week_names_a_health_note(browser_p: TestClient, address: s
 @pytest.mark.parametrize("address", ["/clients/P/weeks/2026-12-07", "/clients/P/weeks/monday", "/clients/Q/weeks"])
 def test_what_there_is_not_is_refused(browser_p: TestClient, address: str) -> None:
     answer = browser_p.get(address)
-    assert answer.status_code == 422 and "Nothing was done" in answer.text
+    assert answer.status_code == 422 and "This cannot be shown" in answer.text and "To the clients" in answer.text
 
 
 def test_why_gives_each_line_its_reason(browser_p: TestClient) -> None:

@@ -11,7 +11,7 @@ from starlette.testclient import TestClient
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import SEARCHES
@@ -44,7 +44,9 @@ def raw(phrase: str = "1 day x 20 min, home dumbbells, novice") -> dict[str, Any
 def stood(browser: TestClient, name: str, document: Mapping[str, Any] | None, **told: Any) -> str:
     """The address of a search of client M that has told this."""
     crew = browser.app.state.desk.crew  # type: ignore[attr-defined]
-    search = Search(f"{name}-told", "M", Task(name, {"stamp": "0.0"}), Told(**{"state": "done", "document": document, **told}))
+    search = Search(
+        f"{name}-told", "M", Task(name, {"stamp": "0.0"}), Told(**{"state": "done", "document": document, **told})
+    )
     crew._searches[search.id] = search
     return f"/searches/{search.id}"
 

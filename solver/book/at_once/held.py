@@ -99,10 +99,9 @@ def _client(row: Any) -> Client:
 
 
 def _week(row: Any) -> KeptWeek:
-    document = {} if row["document"] is None else json.loads(row["document"])
-    return KeptWeek(row["id"], date.fromisoformat(row["starts"]), row["why"], document)
+    return KeptWeek(row["id"], date.fromisoformat(row["starts"]), row["why"], row["document"] or "{}")
 
 
 def _block(row: Any) -> KeptBlock:
     starts, ends = date.fromisoformat(row["starts"]), date.fromisoformat(row["ends"])
-    return KeptBlock(row["id"], starts, ends, json.loads(row["document"]))
+    return KeptBlock(row["id"], starts, ends, row["document"])

@@ -69,9 +69,10 @@ def set_command(
     with the_book() as book:
         client = client_of(book, code)
         refuse_another_unit(book, client, raw["client"]["unit"], "--unit")
-        if name is not None:
-            client = set_name(book, client, name)
-        after = keep_brief(book, client, raw, _said(bool(brief), facts, known))
+        with book.writing():
+            if name is not None:
+                client = set_name(book, client, name)
+            after = keep_brief(book, client, raw, _said(bool(brief), facts, known))
         say(f"written down: @{after.code}, version {after.version} of the brief")
 
 

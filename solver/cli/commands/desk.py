@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import sys
 from importlib.util import find_spec
 from pathlib import Path
 from typing import TYPE_CHECKING, Final
@@ -18,8 +19,6 @@ from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 if TYPE_CHECKING:
     from setwright.solver.desk.access import Access
 
-PASSWORD: Final = "SETWRIGHT_DESK_PASSWORD"
-"""The environment variable that may say the password of a desk on a network."""
 LIBRARIES: Final = ("jinja2", "python_multipart", "starlette", "uvicorn")
 
 
@@ -96,22 +95,26 @@ def _show(address: str, no_open: bool) -> None:
 
 def _access(host: str | None, certificate: Path | None, key: Path | None) -> Access:
     """How the desk is reached; raises UsageFault."""
-    from setwright.solver.desk.access import Access, network_access
+    from setwright.solver.desk.access import PASSWORD, Access, network_access
 
     if host is not None:
-        said = os.environ.get(PASSWORD) or click.prompt(
-            "Password of the desk", hide_input=True, confirmation_prompt=True
-        )
-        return network_access(host, certificate, key, said)
+        return network_access(host, certificate, key, os.environ.get(PASSWORD) or _asked_password())
     if certificate or key:
         raise SetwrightError(Fault("--certificate", "is for --host alone", "name --host too, or leave it out"))
     return Access()
 
 
-def _asked_password() -> str:
-    """The password, typed twice."""
+def _asked_password() -> str | None:
+    """The password, typed twice; None where there is no terminal to ask on."""
+    if not _is_terminal():
+        return None
     said: str = click.prompt("Password of the desk", hide_input=True, confirmation_prompt=True, err=True)
     return said
+
+
+def _is_terminal() -> bool:
+    """Whether something can be asked."""
+    return sys.stdin.isatty()
 
 
 def _needs_its_libraries() -> None:

@@ -14,7 +14,7 @@ from setwright.solver.desk.forms import with_form
 
 ROUTES: Final = (
     Route("/clients/{code}/block", show),
-    Route("/clients/{code}/block/plan", with_form(plan), methods=["POST"]),
+    Route("/clients/{code}/block/plan", with_form(plan, writes=False), methods=["POST"]),
     Route("/clients/{code}/block/keep", with_form(keep), methods=["POST"]),
     Route("/clients/{code}/block/sheets", block_files),
     Route("/clients/{code}/next", show_next),

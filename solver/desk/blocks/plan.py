@@ -12,6 +12,7 @@ from setwright.solver.book.clients import Client, brief_of, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import block_on, keep_block
 from setwright.solver.desk.blocks.ask_form import block_ask_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to
@@ -52,7 +53,7 @@ def keep(request: Request, fields: Fields) -> Response:
 
 def next_start(book: Book, client: Client) -> date:
     """The Monday on which a client's next block begins: after the block at hand, else the coming one."""
-    monday = coming_monday(date.today())
-    held = block_on(book, client, date.today())
+    monday = coming_monday(today())
+    held = block_on(book, client, today())
     after = None if held is None else held.starts + ((held.ends - held.starts) // WEEK + 1) * WEEK
     return monday if after is None else max(monday, after)

@@ -14,6 +14,7 @@ from setwright.solver.book.planned import block_on, blocks
 from setwright.solver.desk.blocks.ask_form import KINDS, ROWS
 from setwright.solver.desk.blocks.grid import away_weeks, lift_rows, muscle_rows, same_weeks
 from setwright.solver.desk.blocks.plan import next_start
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.pages import page, wants_json
 from setwright.solver.desk.weeks.dates import date_said
@@ -38,7 +39,7 @@ def show(request: Request) -> Response:
         "kept": kept,
         "svg": drawn_block(block),
         "formats": tuple(FORMATS),
-        "shows_today": kept.starts <= date.today() <= kept.ends,
+        "shows_today": kept.starts <= today() <= kept.ends,
     }
     return page(request, "blocks/block.html", kept.document, **more, **grid_parts(kept.document, desk), **form)
 
@@ -57,7 +58,7 @@ def grid_parts(document: Any, desk: Desk) -> dict[str, Any]:
 def day_asked(request: Request) -> date:
     """The day that an address asks for with ?on=; today where it says none. Raises UsageFault."""
     said = request.query_params.get("on", "")
-    return date_said(said, "on") if said else date.today()
+    return date_said(said, "on") if said else today()
 
 
 def _form(desk: Desk, book: Book, client: Client) -> dict[str, Any]:

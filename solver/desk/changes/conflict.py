@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from urllib.parse import unquote
+
 from starlette.datastructures import UploadFile
 from starlette.requests import Request
 from starlette.responses import Response
@@ -26,5 +28,5 @@ def conflicting(request: Request, error: Exception) -> Response:
 
 def _shown(request: Request, code: str) -> str:
     """The address of the page that acted, else the client's own."""
-    path = page_shown(request) if request.headers.get("hx-request") else ""
+    path = unquote(page_shown(request)) if request.headers.get("hx-request") else ""
     return path if path.startswith(f"/clients/{code}") else f"/clients/{code}"

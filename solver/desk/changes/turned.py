@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from typing import Final
+from urllib.parse import unquote
 
 from starlette.requests import Request
 from starlette.responses import Response
@@ -37,5 +38,5 @@ def _turned(request: Request, fields: Fields, turn: Callable[[Book, Client], Act
         weeks = [f"weeks/{monday}" for monday in mondays_planned(book, client)]
     here = f"/clients/{client.code}"
     pages = [f"{here}/{page}" if page else here for page in (*LASTING, *weeks)]
-    shown = fields.get("page", here)
+    shown = unquote(fields.get("page", here))
     return go_to(request, shown if shown in pages else here)

@@ -10,6 +10,7 @@ from starlette.responses import Response
 from setwright.solver.book.clients import add_client
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
@@ -22,7 +23,7 @@ def show_all(request: Request) -> Response:
     """All clients, those whose next session comes first before the others, those at rest last."""
     desk = desk_of(request)
     with desk.book() as book:
-        found = sorted(standings(book, desk.catalogue), key=_order)
+        found = sorted(standings(book, desk.catalogue, today()), key=_order)
     return page(request, "clients/all.html", clients_document(found), asked=asked, place=desk.place)
 
 

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import tempfile
-from datetime import date
 from pathlib import Path
 
 from starlette.requests import Request
 from starlette.responses import Response
 
 from setwright.solver.book.care import backup
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 
 
@@ -19,5 +19,5 @@ def download(request: Request) -> Response:
         copy = Path(folder) / "book.db"
         backup(book, copy)
         content = copy.read_bytes()
-    headers = {"Content-Disposition": f'attachment; filename="setwright-book-{date.today()}.db"'}
+    headers = {"Content-Disposition": f'attachment; filename="setwright-book-{today()}.db"'}
     return Response(content, media_type="application/vnd.sqlite3", headers=headers)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import asdict
-from datetime import date
 from typing import Final
 
 from starlette.requests import Request
@@ -15,6 +14,7 @@ from setwright.solver.book.clients import client_of, health_of, rest, set_name
 from setwright.solver.book.export import exported
 from setwright.solver.book.stamps import EMPTY, news_since
 from setwright.solver.desk.archive import archive
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
@@ -31,7 +31,7 @@ def show(request: Request) -> Response:
     desk = desk_of(request)
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        found = standing_of(book, client, desk.catalogue)
+        found = standing_of(book, client, desk.catalogue, today())
         done = [asdict(one) for one in news_since(book, client, EMPTY)]
         kept = bool(health_of(book, client).keys() & {"cautions", "clearance"})
     document = {**client_document(found), "cautions_kept": kept, "done": done[::-1][:MOST_DONE]}
@@ -48,7 +48,7 @@ def name(request: Request, fields: Fields) -> Response:
 def resting(request: Request, fields: Fields) -> Response:
     """Put a client to rest since a day, today where none is said, or bring one back; raises UsageFault."""
     said = fields.get("since", "")
-    since = None if fields.get("back") else date_said(said, "since") if said else date.today()
+    since = None if fields.get("back") else date_said(said, "since") if said else today()
     with desk_of(request).book() as book:
         client = rest(book, client_of(book, request.path_params["code"]), since)
     return go_to(request, f"/clients/{client.code}")
@@ -63,13 +63,14 @@ def export(request: Request) -> Response:
 
 
 def erasing(request: Request, fields: Fields) -> Response:
-    """Erase a client for ever; raises UsageFault where the code was not typed to confirm it."""
+    """Erase a client for ever, their searches too; raises UsageFault where the code was not typed to confirm it."""
     with desk_of(request).book() as book:
         client = client_of(book, request.path_params["code"])
         if fields.get("confirm", "").strip().removeprefix("@") != client.code:
             said = f"everything of @{client.code} would be erased for ever"
             raise UsageFault(Fault("confirm", said, f"type {client.code} to confirm it"))
         erase(book, client)
+    desk_of(request).crew.forget(client.code)
     return go_to(request, "/")
 
 

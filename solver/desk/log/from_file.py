@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Any, Final
 
 from starlette.datastructures import UploadFile
@@ -12,6 +11,7 @@ from starlette.responses import Response
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import client_of
 from setwright.solver.book.sessions import log_sessions, unread_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.log.sessions import session_words
@@ -44,7 +44,7 @@ def read_file(request: Request, fields: Fields) -> Response:
     how = ReadingOfALog(_columns(fields), "near" in fields)
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        found = read_for(client, data, where, desk.catalogue, how, date.today())
+        found = read_for(client, data, where, desk.catalogue, how, today())
         kept = None
         if fields.get("act") == "write":
             kept = log_sessions(book, client, found.sessions, found.unread, data, replace="anew" in fields)

@@ -13,6 +13,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import sessions_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.log.drafts import draft_name, identity, page_address
 from setwright.solver.desk.log.gym_lines import done_lines, empty_line, planned_lines
@@ -60,7 +61,7 @@ def show_session(request: Request) -> Response:
 def day_of(request: Request) -> date:
     """The day that an address names, a date or `today`; raises UsageFault."""
     said = request.path_params["day"]
-    return date.today() if said == TODAY else date_said(said, "day")
+    return today() if said == TODAY else date_said(said, "day")
 
 
 def _nothing(client: Client, on: date) -> dict[str, Any]:

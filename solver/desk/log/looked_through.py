@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Any
 
 from starlette.requests import Request
@@ -10,6 +9,7 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import SetwrightError, not_installed
 from setwright.solver.book.clients import client_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
@@ -33,7 +33,7 @@ def show_checks(request: Request) -> Response:
     first = date_said(said, "from") if said else None
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        found = checked_log(book, client, desk.catalogue, date.today(), first)
+        found = checked_log(book, client, desk.catalogue, today(), first)
     document = findings_document(found, desk.catalogue)
     return page(request, "log/check.html", document, code=client.code, first=first)
 
@@ -70,6 +70,6 @@ def _pace(request: Request) -> tuple[str, ClientPace | NotEnough]:
 
         with desk.book() as book:
             client = client_of(book, request.path_params["code"])
-            return client.code, pace_of(book, client, desk.catalogue, date.today())
+            return client.code, pace_of(book, client, desk.catalogue, today())
     except ModuleNotFoundError as error:
         raise SetwrightError(not_installed("pace", (error.name or "").partition(".")[0], "pace")) from None

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
-from datetime import date
 from typing import Any, Final
 
 from starlette.requests import Request
@@ -14,6 +13,7 @@ from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.solver.book.clients import client_of
 from setwright.solver.book.sessions import sessions_of, unread_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.log.drafts import identity
@@ -54,14 +54,14 @@ def show(request: Request) -> Response:
 
 def add(request: Request, fields: Fields) -> Response:
     """Write down typed sets, a lift a line: after those that stand there, or anew; raises UsageFault."""
-    desk, today = desk_of(request), date.today()
+    desk, day = desk_of(request), today()
     faults = FaultCollector()
-    on = faults.result_of(lambda: date_said(fields["on"], "day") if fields.get("on") else today)
-    of = faults.result_of(lambda: of_a_session(fields, on or today))
+    on = faults.result_of(lambda: date_said(fields["on"], "day") if fields.get("on") else day)
+    of = faults.result_of(lambda: of_a_session(fields, on or day))
     texts = [line.strip() for line in fields.get("sets", "").splitlines() if line.strip()]
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        found = faults.result_of(lambda: typed_session(texts or [""], on or today, desk.catalogue, client.unit, today))
+        found = faults.result_of(lambda: typed_session(texts or [""], on or day, desk.catalogue, client.unit, day))
         faults.raise_all()
         assert found is not None and of is not None
         write_on(book, client, replace(found.sessions[0], **of), "anew" in fields)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import date
 from typing import Final
 
 from starlette.requests import Request
@@ -13,6 +12,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import Kept, log_sessions, sessions_of, was_taken
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.log.drafts import refuse_another
@@ -48,8 +48,9 @@ def take_session(request: Request, fields: Fields) -> Response:
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         refuse_another(client, fields)
-        session = session_of(fields, on, desk.catalogue, client.unit, date.today())
-        found = _written(book, client, desk, session, how, f"a session from the gym, {key}".encode())
+        session = session_of(fields, on, desk.catalogue, client.unit, today())
+        with book.writing():
+            found = _written(book, client, desk, session, how, f"a session from the gym, {key}".encode())
     if isinstance(found, Conflict):
         return _asked(request, desk, fields, found)
     if not wants_json(request):

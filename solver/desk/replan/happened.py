@@ -15,6 +15,7 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_week
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.brief.parsed_brief import raw_of
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields, effort_said, many
 from setwright.solver.desk.pages import go_to, page
@@ -100,7 +101,7 @@ def keep(request: Request, fields: Fields) -> Response:
 def _week(request: Request, book: Book, client: Client, desk: Desk) -> tuple[date, WeekAtHand]:
     """The day that the address names, today's unless it does, and its week; raises UsageFault where there is none."""
     said = request.query_params.get("on", "")
-    day = date_said(said, "on") if said else date.today()
+    day = date_said(said, "on") if said else today()
     found = week_at_hand(book, client, desk.catalogue, day)
     if found is None:
         raise UsageFault(Fault("week", f"none is planned for {day}", "plan a block, or find a week and keep it"))

@@ -8,14 +8,19 @@ from collections.abc import AsyncIterator
 from dataclasses import fields
 from typing import Final
 
+from jinja2 import Environment
+from starlette.concurrency import run_in_threadpool
 from starlette.requests import Request
 from starlette.responses import Response, StreamingResponse
 from starlette.routing import Route
 
-from setwright.catalogue.faults import Fault, UsageFault
+from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
+from setwright.solver.book.clients import UnknownClient
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.pages import go_to, page
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.refusals import faults_of
+from setwright.solver.desk.searches.search import Search
+from setwright.solver.desk.searches.task import ENDED
 
 TICK: Final = 0.1
 """Seconds between two looks at a search."""
@@ -54,20 +59,21 @@ def waited(request: Request) -> Response:
 
 
 async def news(request: Request) -> Response:
-    """How a search stands, once now and once after each change, as server-sent events of HTML."""
-    search, house = search_of(request), request.app.state.house
-    fragment = house.get_template("searches/standing.html")
+    """How a search stands, once now and once after each change, as server-sent events of HTML.
+
+    The last one is how it ended, or what is amiss where the search or its client is gone.
+    """
+    search = search_of(request)
 
     async def events() -> AsyncIterator[str]:
         seen, silent = -1, 0.0
         while not request.app.state.ending() and not await request.is_disconnected():
-            desk_of(request).crew.search(search.id)
-            told = search.told
-            if told.count != seen:
+            known, told = desk_of(request).crew.search(search.id), search.told
+            if told.count != seen or known is None:
                 seen, silent = told.count, 0.0
-                html = fragment.render(request=request, d=standing(search))
-                yield _event("end" if told.ended else "standing", html)
-                if told.ended:
+                html, over = await run_in_threadpool(_fragment, request, search)
+                yield _event("end" if over else "standing", html)
+                if over:
                     return
             await asyncio.sleep(TICK)
             silent += TICK
@@ -76,6 +82,20 @@ async def news(request: Request) -> Response:
                 yield ": still searching\n\n"
 
     return StreamingResponse(events(), media_type="text/event-stream")
+
+
+def _fragment(request: Request, search: Search) -> tuple[str, bool]:
+    """The part of a page that shows a search, and whether nothing follows; made beside the loop that answers others."""
+    house: Environment = request.app.state.house
+    try:
+        search_of(request)
+        stands = standing(search)
+        return house.get_template("searches/standing.html").render(request=request, d=stands), stands["state"] in ENDED
+    except SetwrightError as error:
+        if isinstance(error, UnknownClient):
+            desk_of(request).crew.forget(search.asker)
+        faults = {"faults": faults_of(error)}
+        return house.get_template("searches/gone.html").render(request=request, d=faults), True
 
 
 def standing(search: Search) -> dict[str, object]:

@@ -1,67 +1,55 @@
-"""The search processes: at most as many as cores, given the searches that wait in turn of those who asked for them."""
+"""The searches of a desk: who asked for them, which waits for its turn, and the processes that do them."""
 
 from __future__ import annotations
 
-import multiprocessing
 import os
 import secrets
 import threading
-import time
-from dataclasses import dataclass, field, replace
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import replace
 from typing import Any, Final
 
-from setwright.solver.desk.searches.process import wait_for_tasks
-from setwright.solver.desk.searches.task import Task, Told
+from setwright.solver.desk.clock import seconds
+from setwright.solver.desk.searches.driven import Driven
+from setwright.solver.desk.searches.search import Search, ended_with
+from setwright.solver.desk.searches.task import Task
 
 MOST_KEPT: Final = 60
-"""Searches whose ends are kept in memory; the oldest are forgotten."""
-PATIENCE: Final = 1.0
-"""Seconds that a search that was told to stop is given to hand over its best week."""
-MOST_TASKS: Final = 50
-"""Tasks that one process does before another takes its place, so that its memory does not grow."""
-
-
-@dataclass
-class Search:
-    """One search: who asked for it, what is done, and how it stands."""
-
-    id: str
-    asker: str
-    """A client's code, or another word for those who share a turn."""
-    task: Task
-    told: Told = field(default_factory=Told)
-    watched: float = field(default_factory=time.monotonic)
-    """When a page last looked at it."""
-    stopping: bool = False
-
-
-@dataclass
-class _Process:
-    handle: Any
-    connection: Any
-    stop: Any
-    search: Search | None = None
-    tasks: int = 0
+"""Searches whose ends are kept in memory; those that nobody looked at for longest are forgotten."""
+READY: Final = 2
+"""Processes that are kept ready for the next searches, so that a second page waits for no start of one."""
 
 
 class Crew:
-    """Starts, watches and stops searches; safe to call from any thread."""
+    """Starts, watches and stops searches; safe to call from any thread, and none of its calls waits for a process.
+
+    Each process is led by a thread of its own: it alone takes a search, sends it and hears what is told until it ends.
+    How searches and processes stand is read and changed under one lock.
+    """
 
     def __init__(self, most: int | None = None) -> None:
+        """At most so many searches run at once; as many as cores where it is None."""
         self._most = most or os.cpu_count() or 1
         self._changed = threading.Condition()
         self._searches: dict[str, Search] = {}
         self._waiting: list[Search] = []
-        self._turns: dict[str, int] = {}
-        self._processes: list[_Process] = []
+        self._turns = Counter[str]()
+        self._processes: list[Driven[Search]] = []
         self._closed = False
-        self._context = multiprocessing.get_context("spawn")
 
     def start(self) -> None:
-        """Start the processes, so that the first search waits for no imports."""
+        """Start the processes that are kept ready, so that the first search waits for no imports."""
         with self._changed:
-            while len(self._processes) < self._most:
-                self._add_process()
+            self._keep_ready()
+
+    def close(self) -> None:
+        """End all processes."""
+        with self._changed:
+            self._closed = True
+            for process in self._processes:
+                process.kill()
+            self._changed.notify_all()
 
     def ask(self, asker: str, task: Task) -> Search:
         """A new search, begun as soon as a process is free and it is the asker's turn."""
@@ -70,7 +58,8 @@ class Crew:
             self._searches[search.id] = search
             self._waiting.append(search)
             self._forget_oldest()
-            self._hand_out()
+            self._keep_ready()
+            self._changed.notify_all()
         return search
 
     def search(self, key: str) -> Search | None:
@@ -78,7 +67,7 @@ class Crew:
         with self._changed:
             found = self._searches.get(key)
             if found:
-                found.watched = time.monotonic()
+                found.watched = seconds()
             return found
 
     def latest(self, asker: str, name: str) -> Search | None:
@@ -87,125 +76,106 @@ class Crew:
             found = [search for search in self._searches.values() if (search.asker, search.task.name) == (asker, name)]
             return found[-1] if found else None
 
-    def after(self, search: Search, count: int, seconds: float) -> Told:
-        """How a search stands, as soon as it has told more than `count` times, or when the seconds are over."""
-        with self._changed:
-            search.watched = time.monotonic() + seconds
-            self._changed.wait_for(lambda: search.told.count > count or self._closed, seconds)
-            search.watched = time.monotonic()
-            return search.told
-
     def stop(self, search: Search) -> None:
         """End a search with the best that it has; one that hands over nothing in a second is ended by force."""
         with self._changed:
-            if search.told.ended or search.stopping:
-                return
-            search.stopping = True
-            if search in self._waiting:
-                self._waiting.remove(search)
-                self._tell(search, state="stopped")
-                return
-            process = next((p for p in self._processes if p.search is search), None)
-        if process:
-            process.stop.set()
-            timer = threading.Timer(PATIENCE, self._end_by_force, (process, search))
-            timer.daemon = True
-            timer.start()
+            self._stop(search)
 
-    def unwatched(self, seconds: float) -> tuple[Search, ...]:
-        """The searches that go on though no page has looked at them for so many seconds."""
-        now = time.monotonic()
+    def stop_unwatched(self, longest: float, waited_for: Callable[[str], bool] = lambda key: False) -> None:
+        """Stop the searches that no page has looked at for so many seconds and for which none waits out of sight."""
         with self._changed:
-            return tuple(s for s in self._searches.values() if not s.told.ended and now - s.watched > seconds)
+            for search in self._searches.values():
+                if seconds() - search.watched > longest and not waited_for(search.id):
+                    self._stop(search)
 
-    def close(self) -> None:
-        """End all processes."""
+    def forget(self, asker: str) -> None:
+        """Stop and forget all searches of one who is gone: nothing of what they held or found can be asked for."""
         with self._changed:
-            self._closed = True
-            processes, self._processes = self._processes, []
+            for search in [one for one in self._searches.values() if one.asker.casefold() == asker.casefold()]:
+                self._stop(search)
+                del self._searches[search.id]
+
+    # ---- inside: the lock is held, but for the thread of a process
+
+    def _stop(self, search: Search) -> None:
+        if search.told.ended or search.stopping:
+            return
+        search.stopping = True
+        if search in self._waiting:
+            self._waiting.remove(search)
+            self._tell(search, {"state": "stopped"})
+        for process in self._processes:
+            if process.work is search:
+                process.stop(self._changed)
+
+    def _tell(self, search: Search, what: dict[str, Any]) -> None:
+        """The next value of how a search stands; what comes after its end is dropped."""
+        if not search.told.ended:
+            search.told = replace(search.told, **what, count=search.told.count + 1)
             self._changed.notify_all()
-        for process in processes:
-            process.stop.set()
-            process.handle.kill()
+
+    def _keep_ready(self) -> None:
+        """Start processes until enough are free for those who wait, and for the next two, or all there may be run."""
+        while not self._closed and len(self._processes) < self._most and self._free() < READY + len(self._waiting):
+            process: Driven[Search] = Driven()
+            self._processes.append(process)
+            threading.Thread(target=self._lead, args=(process,), daemon=True).start()
+
+    def _free(self) -> int:
+        return sum(process.work is None and not process.leaving for process in self._processes)
+
+    def _lead(self, process: Driven[Search]) -> None:
+        """Start a process and give it one search after the other, until it has done enough or is gone."""
+        began = process.start()
+        while began and (search := self._next(process)):
+            self._do(process, search)
+        with self._changed:
+            process.kill()
+            self._processes.remove(process)
+            if began:
+                self._keep_ready()
+            elif not self._processes:
+                self._fail_all()
+        if began:
             process.handle.join()
 
-    def _tell(self, search: Search, **what: Any) -> None:
-        """The next value of how a search stands; the lock is held."""
-        search.told = replace(search.told, **what, count=search.told.count + 1)
-        self._changed.notify_all()
+    def _next(self, process: Driven[Search]) -> Search | None:
+        """The search that a free process does next, that of the asker who was served least; None where it is to end."""
+        with self._changed:
+            while not self._closed and process.is_fit() and self._free() <= READY + len(self._waiting):
+                if self._waiting:
+                    search = min(self._waiting, key=lambda one: self._turns[one.asker])
+                    self._waiting.remove(search)
+                    self._turns[search.asker] += 1
+                    process.take(search)
+                    self._tell(search, {"state": "running"})
+                    self._keep_ready()
+                    return search
+                if self._free() == len(self._processes):
+                    self._turns.clear()
+                self._changed.wait()
+            process.leaving = True
+            return None
 
-    def _hand_out(self) -> None:
-        """Give searches that wait to free processes, first to the asker who was served least; the lock is held."""
-        while self._waiting and not self._closed:
-            process = next((p for p in self._processes if p.search is None), None)
-            if process is None:
-                if len(self._processes) >= self._most:
-                    return
-                process = self._add_process()
-            search = min(self._waiting, key=lambda one: self._turns.get(one.asker, 0))
-            self._waiting.remove(search)
-            self._turns[search.asker] = self._turns.get(search.asker, 0) + 1
-            process.search, process.tasks = search, process.tasks + 1
-            process.stop.clear()
-            self._tell(search, state="running")
-            process.connection.send(search.task)
-
-    def _add_process(self) -> _Process:
-        """One more process and the thread that hears it; the lock is held."""
-        ours, theirs = self._context.Pipe()
-        stop = self._context.Event()
-        handle = self._context.Process(target=wait_for_tasks, args=(theirs, stop), daemon=True)
-        handle.start()
-        theirs.close()
-        process = _Process(handle, ours, stop)
-        self._processes.append(process)
-        threading.Thread(target=self._hear, args=(process,), daemon=True).start()
-        return process
-
-    def _hear(self, process: _Process) -> None:
-        """Pass on what a process tells until it is gone."""
-        while True:
-            try:
-                kind, what = process.connection.recv()
-            except (EOFError, OSError):
-                self._gone(process)
-                return
+    def _do(self, process: Driven[Search], search: Search) -> None:
+        """Send a search to a process and pass on what it tells until the search has ended, or the process."""
+        for told in process.told(search.task):
             with self._changed:
-                if process.search is not None:
-                    self._tell(process.search, **{"state": "running", **what})
-                if kind == "end":
-                    process.search = None
-                    if process.tasks >= MOST_TASKS:
-                        process.connection.close()
-                    self._hand_out()
-
-    def _gone(self, process: _Process) -> None:
-        """Take a process off; the search that it had in hand is stopped, or failed where nobody asked it to."""
+                self._tell(search, told)
+                if search.told.ended:
+                    break
         with self._changed:
-            if process in self._processes:
-                self._processes.remove(process)
-            search, process.search = process.search, None
-            if search is not None and not search.told.ended:
-                self._tell(search, **_ended_with(search))
-            self._hand_out()
-
-    def _end_by_force(self, process: _Process, search: Search) -> None:
-        """Kill a process that goes on with a search which was told to stop."""
-        with self._changed:
-            late = process.search is search
-        if late:
-            process.handle.kill()
+            self._tell(search, ended_with(search))
+            process.work = None
+            self._forget_oldest()
 
     def _forget_oldest(self) -> None:
-        """Drop the ends of the oldest searches; the lock is held."""
-        ended = [key for key, search in self._searches.items() if search.told.ended]
-        for key in ended[: max(0, len(self._searches) - MOST_KEPT)]:
-            del self._searches[key]
+        """Drop the ended searches that nobody looked at for longest."""
+        ended = sorted((one for one in self._searches.values() if one.told.ended), key=lambda one: one.watched)
+        for search in ended[: max(0, len(self._searches) - MOST_KEPT)]:
+            del self._searches[search.id]
 
-
-def _ended_with(search: Search) -> dict[str, Any]:
-    """How a search ends whose process is gone: with its best week where it was told to stop."""
-    if search.stopping:
-        return {"state": "stopped"}
-    fault = {"where": "search", "said": "its process ended", "remedy": "ask again; the desk's terminal may say why"}
-    return {"state": "failed", "faults": (fault,)}
+    def _fail_all(self) -> None:
+        """No process can be started: those who wait are told."""
+        while self._waiting:
+            self._tell(self._waiting.pop(), ended_with(None))

@@ -12,7 +12,7 @@ from setwright.solver.book.clients import Client, client_of
 from setwright.solver.book.opened import Book
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.forms import Fields
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 
 
 def ended_search(desk: Desk, fields: Fields, what: str = "week") -> Search:

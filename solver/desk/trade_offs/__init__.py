@@ -12,11 +12,11 @@ from setwright.solver.desk.trade_offs.filters import filters
 
 ROUTES: Final = (
     Route("/clients/{code}/compare", compare.show),
-    Route("/clients/{code}/compare", with_form(compare.ask), methods=["POST"]),
+    Route("/clients/{code}/compare", with_form(compare.ask, writes=False), methods=["POST"]),
     Route("/clients/{code}/minutes", minutes.show),
-    Route("/clients/{code}/minutes", with_form(minutes.ask), methods=["POST"]),
+    Route("/clients/{code}/minutes", with_form(minutes.ask, writes=False), methods=["POST"]),
     Route("/clients/{code}/season", season.show),
-    Route("/clients/{code}/season", with_form(season.ask), methods=["POST"]),
+    Route("/clients/{code}/season", with_form(season.ask, writes=False), methods=["POST"]),
 )
 
 __all__ = ["ROUTES", "filters"]

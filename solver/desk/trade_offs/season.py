@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable
-from datetime import date
 from typing import Any, Final, TypeVar
 
 from starlette.requests import Request
@@ -14,6 +13,7 @@ from starlette.responses import Response
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.brief.parsed_brief import parse_brief
+from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.forms import Fields, many, whole_said
 from setwright.solver.desk.pages import go_to, page
@@ -35,7 +35,7 @@ def show(request: Request) -> Response:
     desk = desk_of(request)
     defaults = desk.catalogue.defaults.season
     offered: dict[str, Any] = {
-        "from": str(coming_monday(date.today())),
+        "from": str(coming_monday(today())),
         "weeks": defaults.weeks,
         "weeks_limits": list(SEASON_WEEKS),
         "block_weeks": list(defaults.block_weeks),

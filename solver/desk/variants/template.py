@@ -12,7 +12,7 @@ from setwright.solver.brief.defaults import MOST_WEEKS_SHOWN
 from setwright.solver.desk.desk import Desk, desk_of
 from setwright.solver.desk.forms import Fields, effort_said
 from setwright.solver.desk.pages import go_to, page
-from setwright.solver.desk.searches.crew import Search
+from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.variants.shelf import Shelf, digest_of, shelf_of
 from setwright.solver.search.limits import SEARCHES

@@ -12,12 +12,12 @@ from setwright.solver.desk.weeks.find import concede, find, keep
 
 WEEK: Final = "/clients/{code}/weeks/{monday}"
 ROUTES: Final = (
-    Route("/clients/{code}/find", with_form(find), methods=["POST"]),
+    Route("/clients/{code}/find", with_form(find, writes=False), methods=["POST"]),
     Route("/clients/{code}/keep", with_form(keep), methods=["POST"]),
     Route("/clients/{code}/concede", with_form(concede), methods=["POST"]),
-    Route("/clients/{code}/others", with_form(why.others), methods=["POST"]),
+    Route("/clients/{code}/others", with_form(why.others, writes=False), methods=["POST"]),
     Route("/clients/{code}/check", check.show),
-    Route("/clients/{code}/check", with_form(check.check), methods=["POST"]),
+    Route("/clients/{code}/check", with_form(check.check, writes=False), methods=["POST"]),
     Route("/clients/{code}/weeks", kept.show_all),
     Route(WEEK, kept.show),
     Route(f"{WEEK}/line", line.show),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from setwright.catalogue.faults import Fault, UsageFault
+from setwright.solver.desk.clock import today
 from setwright.solver.log.mondays import coming_monday, monday_of
 
 
@@ -18,4 +19,4 @@ def date_said(text: str, where: str = "date") -> date:
 
 def monday_said(text: str) -> date:
     """The Monday of the week of a day, the coming one where nothing is said; raises UsageFault."""
-    return monday_of(date_said(text, "starts")) if text else coming_monday(date.today())
+    return monday_of(date_said(text, "starts")) if text else coming_monday(today())

@@ -59,8 +59,9 @@ def edit(request: Request, fields: Fields) -> Response:
     document = edited_week_document(week.document, week.parsed, asked.effect)
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
-        _change_brief(book, client, desk, asked, fields.get("act", ""))
-        keep_week(book, client, monday_in(request), document, asked.said)
+        with book.writing():
+            _change_brief(book, client, desk, asked, fields.get("act", ""))
+            keep_week(book, client, monday_in(request), document, asked.said)
     return _answer(request, desk, _now(week, asked, document), asked)
 
 

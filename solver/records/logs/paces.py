@@ -26,6 +26,7 @@ def take_pace(book: Book, client: Client, pace: ClientPace | NotEnough, where: s
     """The client with a new version of the brief that has this pace, which is kept; raises UsageFault for none."""
     if isinstance(pace, NotEnough):
         raise UsageFault(Fault(where, "too little is logged to tell a pace", "log more sessions with times"))
-    keep_pace(book, client, pace_document(pace))
     clock = pace.clock.model_dump(exclude_none=True)
-    return keep_brief(book, client, {**brief_of(book, client), "clock": clock}, "the pace from the log")
+    with book.writing():
+        keep_pace(book, client, pace_document(pace))
+        return keep_brief(book, client, {**brief_of(book, client), "clock": clock}, "the pace from the log")

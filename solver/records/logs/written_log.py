@@ -18,9 +18,10 @@ from setwright.solver.sheets.common.words import counted
 
 def write_on(book: Book, client: Client, session: LoggedSession, anew: bool) -> Kept:
     """Write a session down: after the sets that stand at its place, or anew in their place."""
-    standing = None if anew else session_at(book, client, session)
-    whole = session if standing is None else standing.followed_by(session)
-    return log_sessions(book, client, [whole], replace=anew or standing is not None)
+    with book.writing():
+        standing = None if anew else session_at(book, client, session)
+        whole = session if standing is None else standing.followed_by(session)
+        return log_sessions(book, client, [whole], replace=anew or standing is not None)
 
 
 @dataclass(frozen=True)

@@ -31,14 +31,15 @@ class Incumbent:
 
 
 class NeighbourhoodSearch:
-    """The best week so far and the columns that make it; `improved` is called at each better week."""
+    """The best week so far and the columns that make it."""
 
-    def __init__(
-        self, solver: NeighbourhoodSolver, limits: Limits, improved: Callable[[], None] = lambda: None
-    ) -> None:
+    def __init__(self, solver: NeighbourhoodSolver, limits: Limits, improved: Callable[[], None] | None = None) -> None:
+        """`improved`, where somebody watches, is called at each better week, and at each glimpse of a first one."""
         self.solver, self.limits, self._improved = solver, limits, improved
         self.chosen: Chosen = frozenset()
         self.best: Audit | None = None
+        self.glimpsed: Audit | None = None
+        """The best that was come upon before there is a best week: for whoever watches, the search ignores it."""
         self._drawn = neighbourhoods(self.days, limits.columns)
         self._exhausted: set[Neighbourhood] = set()
         """Neighbourhoods of the week at hand that hold nothing better."""
@@ -62,8 +63,17 @@ class NeighbourhoodSearch:
             return False
         self.best, self.chosen = found, columns
         self._exhausted.clear()
-        self._improved()
+        if self._improved:
+            self._improved()
         return True
+
+    def _glimpse(self, columns: Chosen) -> None:
+        """Show the week of some columns, if it breaks nothing, while what they were found in is still being solved."""
+        assert self._improved
+        found = audit(self.instance.resolved, self.solver.week(columns))
+        if not found.broken and (self.glimpsed is None or found.score_units > self.glimpsed.score_units):
+            self.glimpsed = found
+            self._improved()
 
     def accept_from(self, solver: NeighbourhoodSolver, columns: Chosen) -> bool:
         """The same for columns of another solver, which is used from then on."""
@@ -85,7 +95,8 @@ class NeighbourhoodSearch:
 
     def search(self, place: Neighbourhood, work: float) -> bool:
         """Solve one neighbourhood and keep what is better; whether it was solved to its end. Raises Interrupted."""
-        return self.solver.search(place, self.chosen, work, self.accept).exhausted
+        glimpse = self._glimpse if self._improved and self.best is None else None
+        return self.solver.search(place, self.chosen, work, self.accept, glimpse=glimpse).exhausted
 
     def improve(self, rounds: int) -> int:
         """Try so many neighbourhoods one after the other; returns how many. Raises Interrupted."""

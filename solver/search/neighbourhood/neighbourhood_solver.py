@@ -58,13 +58,15 @@ class NeighbourhoodSolver:
         work: float,
         accept: Callable[[Chosen], bool],
         least: LeastSum | None = None,
+        glimpse: Callable[[Chosen], None] | None = None,
     ) -> Trial:
         """Solve one neighbourhood of a week and offer what it held to `accept`; raises Interrupted.
 
-        `work` is CP-SAT's deterministic time. Without `least` the score is maximised.
+        `work` is CP-SAT's deterministic time. Without `least` the score is maximised. `glimpse` is shown each better
+        week at once, while it is solved.
         """
         self.signal.check()
-        trial = self.solve(self.cp_sat_model(place, chosen, least), work)
+        trial = self.solve(self.cp_sat_model(place, chosen, least), work, glimpse)
         accept_last(trial.seen, accept)
         self.signal.check()
         return trial
@@ -81,10 +83,16 @@ class NeighbourhoodSolver:
             model.minimise(least.expression, least.floor)
         return model
 
-    def solve(self, model: CpSatModel, work: float) -> Trial:
+    def solve(self, model: CpSatModel, work: float, glimpse: Callable[[Chosen], None] | None = None) -> Trial:
         """Run CP-SAT for so much deterministic time. Reads nothing that changes, so that any thread may do it."""
         seen: list[Chosen] = []
-        found = model.solve(work, self.signal.seconds_left(), seen.append)
+
+        def heard(columns: Chosen) -> None:
+            seen.append(columns)
+            if glimpse is not None:
+                glimpse(columns)
+
+        found = model.solve(work, self.signal.seconds_left(), heard)
         return Trial(found.status == "OPTIMAL", tuple(seen))
 
     def open_columns(self, place: Neighbourhood, chosen: Chosen) -> frozenset[int]:

@@ -8,9 +8,16 @@ function watch(band) {
     if (stream || document.hidden) return;
     stream = new EventSource(`${band.dataset.changes}?since=${encodeURIComponent(band.dataset.stamp)}`);
     stream.addEventListener("changed", (event) => tell(JSON.parse(event.data)));
-    stream.addEventListener("gone", end);
+    stream.addEventListener("gone", gone);
   };
   const end = () => { if (stream) stream.close(); stream = null; };
+  const gone = () => {
+    end();
+    const all = document.createElement("a");
+    all.href = "/";
+    all.textContent = "To the clients";
+    news.replaceChildren("This client was erased elsewhere. Nothing that is sent from this page is written down. ", all);
+  };
   const tell = (told) => {
     if (told.stamp === band.dataset.stamp) return;
     const anew = document.createElement("a");
