@@ -15,10 +15,11 @@ from starlette.routing import Mount
 from starlette.staticfiles import StaticFiles
 
 from setwright.catalogue.faults import SetwrightError
-from setwright.solver.desk import blocks, brief, changes, clients, entrance, log, replan, trade_offs, variants, weeks
+from setwright.solver.desk import blocks, brief, changes, clients, log, replan, trade_offs, variants, weeks
 from setwright.solver.desk.changes.conflict import conflicting
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import Guard
+from setwright.solver.desk.entry import entrance
+from setwright.solver.desk.entry.guard import Guard
 from setwright.solver.desk.pages import DATA, environment
 from setwright.solver.desk.refusals import missing, refused
 from setwright.solver.desk.searches import addresses as searches

@@ -17,8 +17,8 @@ from starlette.requests import Request
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.book.opened import Book
 from setwright.solver.book.pool import BookPool
-from setwright.solver.desk.guard import Keys
-from setwright.solver.desk.passwords import Entrance
+from setwright.solver.desk.entry.guard import Keys
+from setwright.solver.desk.entry.passwords import Entrance
 from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.desk.searches.task import Task
 

@@ -10,19 +10,13 @@ from anyio import to_thread
 from starlette.requests import Request
 from starlette.responses import Response
 
-from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.desk.desk import desk_of
 from setwright.solver.desk.pages import wants_json
 from setwright.solver.desk.stamp import check_stamp, with_turns
-from setwright.solver.search.limits import DEFAULT, SEARCHES
 
 Fields = Mapping[str, str]
 Acting = Callable[[Request, Fields], Response]
 MOST_FIELDS = 500
-ANY_NUMBER = (0, 9_999)
-"""The limits of a field whose number is held against others once it is read."""
-MOST_SHOWN = 40
-"""Letters of a field that a fault repeats."""
 
 
 def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable[Response]]:
@@ -49,26 +43,6 @@ def with_form(act: Acting, writes: bool = True) -> Callable[[Request], Awaitable
 def many(request: Request, name: str) -> tuple[str, ...]:
     """Every value that a form sent under one name."""
     return tuple(value for value in request.state.form.getlist(name) if isinstance(value, str))
-
-
-def whole_said(text: str, where: str, limits: tuple[int, int], usual: int | None = None) -> int:
-    """The whole number within limits that a field says, the usual one where it is empty; raises UsageFault."""
-    said, (low, high) = text.strip(), limits
-    if not said and usual is not None:
-        return usual
-    short = said.lstrip("0")[: len(str(high)) + 1] or "0"
-    if not (said.isascii() and said.isdecimal()) or not low <= int(short) <= high:
-        shown = f"{said[:MOST_SHOWN]}..." if len(said) > MOST_SHOWN else said
-        raise UsageFault(Fault(where, f"got {shown!r}, expected a whole number from {low} to {high}"))
-    return int(short)
-
-
-def effort_said(fields: Fields, usual: str = DEFAULT) -> str:
-    """The name of the search that a form asks for, the usual one where it names none; raises UsageFault."""
-    effort = fields.get("search") or usual
-    if effort not in SEARCHES:
-        raise UsageFault(Fault("search", f"got {effort!r}, expected one of {', '.join(SEARCHES)}"))
-    return effort
 
 
 def _at_once(act: Acting, request: Request, fields: Fields) -> Response:

@@ -13,10 +13,10 @@ from typing import Final
 import uvicorn
 
 from setwright.catalogue.faults import Fault, SetwrightError
-from setwright.solver.desk.access import Access
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import TOKEN
+from setwright.solver.desk.entry.access import Access
+from setwright.solver.desk.entry.guard import TOKEN
 from setwright.solver.desk.open_desks import noted
 
 USUAL_PORT: Final = 7348

@@ -15,14 +15,14 @@ from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import Instance
 from setwright.solver.search.bounding import Bound, is_proved
 from setwright.solver.search.candidates import candidates_of, ranking_of
+from setwright.solver.search.courses.long_week import search_long_week
+from setwright.solver.search.courses.short_days import has_short_days, search_short_days
+from setwright.solver.search.courses.short_week import search_short_week
 from setwright.solver.search.encoding import columns_of
 from setwright.solver.search.limits import SHORT_DAYS
-from setwright.solver.search.long_week import search_long_week
 from setwright.solver.search.neighbourhood.initial_solution import find_initial_solution
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
-from setwright.solver.search.short_days import has_short_days, search_short_days
-from setwright.solver.search.short_week import search_short_week
 from setwright.solver.search.solve_options import Progress, SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted
 from setwright.solver.search.worker import Worker

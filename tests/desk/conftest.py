@@ -12,7 +12,7 @@ from starlette.testclient import TestClient
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import TOKEN, Keys
+from setwright.solver.desk.entry.guard import TOKEN, Keys
 from setwright.solver.desk.searches.crew import Crew
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from setwright.catalogue.faults import UsageFault
-from setwright.solver.desk.forms import whole_said
+from setwright.solver.desk.field_values import whole_said
 
 
 @pytest.mark.parametrize(("text", "number"), [("7", 7), (" 0012 ", 12), ("52", 52), ("", 3)])

@@ -12,10 +12,10 @@ from starlette.testclient import TestClient
 
 from setwright.solver.book.clients import client_of
 from setwright.solver.book.planned import keep_week
-from setwright.solver.desk.access import Access
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import MOST_BYTES, POLICY, TOKEN
+from setwright.solver.desk.entry.access import Access
+from setwright.solver.desk.entry.guard import MOST_BYTES, POLICY, TOKEN
 
 
 def test_nobody_is_let_in_without_the_token(outsider: TestClient) -> None:

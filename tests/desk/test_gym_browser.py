@@ -16,7 +16,7 @@ from setwright.solver.book.clients import client_of
 from setwright.solver.book.opened import open_book
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import Keys
+from setwright.solver.desk.entry.guard import Keys
 from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.log.values import LoggedSession
 

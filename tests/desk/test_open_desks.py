@@ -22,11 +22,11 @@ from setwright.solver.book.care import saved_before_migration
 from setwright.solver.book.migrations import migrate, steps
 from setwright.solver.book.opened import APPLICATION, open_book
 from setwright.solver.cli.commands.desk import command
-from setwright.solver.desk.access import Access, network_access
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import Keys
+from setwright.solver.desk.entry.access import Access, network_access
+from setwright.solver.desk.entry.guard import Keys
+from setwright.solver.desk.entry.passwords import MOST_TRIES, Entrance, Password
 from setwright.solver.desk.open_desks import address_of_open_desk, noted
-from setwright.solver.desk.passwords import MOST_TRIES, Entrance, Password
 from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.desk.server import serve
 

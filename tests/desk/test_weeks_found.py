@@ -15,7 +15,7 @@ from setwright.solver.book.clients import brief_of, client_of, keep_brief
 from setwright.solver.book.planned import kept_weeks
 from setwright.solver.desk.application import application, stop_unwatched
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import TOKEN, Keys
+from setwright.solver.desk.entry.guard import TOKEN, Keys
 from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told

@@ -16,7 +16,7 @@ from setwright.catalogue.load import load_catalogue
 from setwright.solver.book.clients import client_of
 from setwright.solver.book.planned import week_starting
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import Keys
+from setwright.solver.desk.entry.guard import Keys
 from setwright.solver.desk.searches.crew import Crew, Search
 from setwright.solver.desk.searches.task import Task, Told
 

@@ -23,7 +23,7 @@ from setwright.solver.book.planned import keep_block, keep_week
 from setwright.solver.book.sessions import log_sessions
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import Keys
+from setwright.solver.desk.entry.guard import Keys
 from setwright.solver.desk.searches.crew import Crew, Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.log.values import LoggedSession, LoggedSet

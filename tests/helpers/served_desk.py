@@ -12,7 +12,7 @@ import uvicorn
 
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
-from setwright.solver.desk.guard import TOKEN
+from setwright.solver.desk.entry.guard import TOKEN
 
 
 @contextmanager

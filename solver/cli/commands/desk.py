@@ -17,7 +17,7 @@ from setwright.solver.cli.lazy_group import PrintingCommand
 from setwright.solver.cli.options import FILE, catalogue_option, open_catalogue
 
 if TYPE_CHECKING:
-    from setwright.solver.desk.access import Access
+    from setwright.solver.desk.entry.access import Access
 
 LIBRARIES: Final = ("jinja2", "python_multipart", "starlette", "uvicorn")
 
@@ -61,8 +61,8 @@ def _serve(place: Path, access: Access, overlay: Path | None, port: int | None, 
     from setwright.solver.book.care import saved_before_migration
     from setwright.solver.book.opened import open_book
     from setwright.solver.desk.desk import Desk
-    from setwright.solver.desk.guard import Keys
-    from setwright.solver.desk.passwords import Entrance
+    from setwright.solver.desk.entry.guard import Keys
+    from setwright.solver.desk.entry.passwords import Entrance
     from setwright.solver.desk.searches.crew import Crew
     from setwright.solver.desk.server import serve
 
@@ -95,7 +95,7 @@ def _show(address: str, no_open: bool) -> None:
 
 def _access(host: str | None, certificate: Path | None, key: Path | None) -> Access:
     """How the desk is reached; raises UsageFault."""
-    from setwright.solver.desk.access import PASSWORD, Access, network_access
+    from setwright.solver.desk.entry.access import PASSWORD, Access, network_access
 
     if host is not None:
         return network_access(host, certificate, key, os.environ.get(PASSWORD) or _asked_password())

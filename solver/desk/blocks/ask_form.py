@@ -9,7 +9,7 @@ from typing import Any, Final
 
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.desk.forms import ANY_NUMBER, whole_said
+from setwright.solver.desk.field_values import ANY_NUMBER, whole_said
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.foreign.sets_now import WRITE_SETS, sets_now_said
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Short, Span, Travel

@@ -14,7 +14,8 @@ from setwright.solver.book.planned import block_on, keep_block
 from setwright.solver.desk.blocks.ask_form import block_ask_of
 from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.forms import Fields, effort_said
+from setwright.solver.desk.field_values import effort_said
+from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to
 from setwright.solver.desk.searches.found import client_of_search, ended_search
 from setwright.solver.log.mondays import coming_monday

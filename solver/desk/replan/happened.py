@@ -17,7 +17,8 @@ from setwright.solver.book.sessions import sessions_of
 from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields, effort_said, many
+from setwright.solver.desk.field_values import effort_said
+from setwright.solver.desk.forms import Fields, many
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.replan.said import LABELS, said_happened
 from setwright.solver.desk.searches.found import client_of_search, ended_search

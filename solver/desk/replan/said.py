@@ -9,7 +9,7 @@ from typing import Final
 
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.solver.brief.defaults import LIMITS
-from setwright.solver.desk.forms import whole_said
+from setwright.solver.desk.field_values import whole_said
 from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.records.happened_words import NONE, SaidHappened
 

@@ -12,7 +12,8 @@ from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.brief.parsed_brief import parse_brief, raw_of
 from setwright.solver.brief.schema import Goal
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.forms import Fields, effort_said, many
+from setwright.solver.desk.field_values import effort_said
+from setwright.solver.desk.forms import Fields, many
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.desk.trade_offs.other_briefs import named, other_briefs

@@ -10,7 +10,8 @@ from starlette.responses import Response
 
 from setwright.catalogue.fault_collector import FaultCollector
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.desk.forms import ANY_NUMBER, Fields, effort_said, whole_said
+from setwright.solver.desk.field_values import ANY_NUMBER, effort_said, whole_said
+from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.uses.time_budget.ranges import MOST_AMOUNTS, RANGES, amounts_from

@@ -15,7 +15,8 @@ from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.forms import Fields, many, whole_said
+from setwright.solver.desk.field_values import whole_said
+from setwright.solver.desk.forms import Fields, many
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.trade_offs.asking import begun, form_document
 from setwright.solver.desk.weeks.dates import date_said

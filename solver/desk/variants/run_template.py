@@ -12,7 +12,7 @@ from setwright.solver.batch.matrix_folder import write_matrix
 from setwright.solver.batch.planned_matrix import matrix_of_text
 from setwright.solver.batch.worker import solve_task
 from setwright.solver.desk.searches.task import Telling
-from setwright.solver.desk.variants.shelf import RUN_OF
+from setwright.solver.desk.variants.file_names import RUN_OF
 from setwright.solver.sheets.variants.matrix_document import matrix_document
 from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.manifest import write_manifest

@@ -18,12 +18,10 @@ from setwright.catalogue.near import did_you_mean
 from setwright.solver.atomic import write_file
 from setwright.solver.batch.planned_matrix import matrix_of_text
 from setwright.solver.desk.desk import Desk
+from setwright.solver.desk.variants.file_names import ENDING, RUN_OF
 from setwright.solver.uses.variants.matrix import VariantMatrix
 from setwright.solver.uses.variants.result_store import ResultStore
 
-ENDING: Final = ".toml"
-RUN_OF: Final = "template.toml"
-"""The file in the folder of a run with the text that was run."""
 MOST_LETTERS: Final = 60
 """Of a template's name."""
 

@@ -10,7 +10,8 @@ from starlette.responses import Response
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.defaults import MOST_WEEKS_SHOWN
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields, effort_said
+from setwright.solver.desk.field_values import effort_said
+from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import told_of

@@ -15,7 +15,8 @@ from setwright.solver.book.clients import Client, brief_of, client_of, health_of
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import keep_week
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields, effort_said
+from setwright.solver.desk.field_values import effort_said
+from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to
 from setwright.solver.desk.searches.found import client_of_search, ended_search, is_theirs
 from setwright.solver.desk.weeks.dates import monday_said

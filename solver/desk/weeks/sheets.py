@@ -13,7 +13,7 @@ from starlette.responses import Response
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.desk.desk import desk_of
-from setwright.solver.desk.forms import whole_said
+from setwright.solver.desk.field_values import whole_said
 from setwright.solver.desk.pages import page
 from setwright.solver.desk.searches.task import told_of
 from setwright.solver.desk.weeks.dates import date_said

@@ -9,7 +9,8 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import brief_of, client_of
 from setwright.solver.brief.lifts.named import exercise_named
 from setwright.solver.desk.desk import Desk, desk_of
-from setwright.solver.desk.forms import Fields, effort_said, whole_said
+from setwright.solver.desk.field_values import effort_said, whole_said
+from setwright.solver.desk.forms import Fields
 from setwright.solver.desk.pages import go_to, page
 from setwright.solver.desk.weeks.kept import monday_in, week_of
 from setwright.solver.records.efforts import limits_of

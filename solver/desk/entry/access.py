@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from setwright.catalogue.faults import Fault, UsageFault
-from setwright.solver.desk.passwords import Password, as_typed
+from setwright.solver.desk.entry.passwords import Password, as_typed
 
 LOOPBACK: Final = "127.0.0.1"
 PASSWORD: Final = "SETWRIGHT_DESK_PASSWORD"
