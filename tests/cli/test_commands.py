@@ -59,7 +59,7 @@ def test_a_clash_exits_with_three_and_running_out_with_four(run: Run, monkeypatc
         Clash(parsed, resolved, (ClashMember("must", Wish("must", "row")),)),
         OutOfTime(parsed, resolved, "time limit", SEARCHES["quick"]),
     ]
-    monkeypatch.setattr(week_command, "planned", lambda *_: ends.pop(0))
+    monkeypatch.setattr(week_command, "_in_time", lambda *_: (ends.pop(0), (), False))
     clash = run("week", "1x30")
     assert clash.exit_code == 3
     assert "the movement row" in clash.stdout

@@ -17,7 +17,7 @@ COMMAND = re.compile(r"(?<![\w-])--[a-z][a-z-]+|`setwright |\bsetwright [a-z]+ @
 """An option, a command line of ours, or another program's."""
 COMMAND_S_OWN = {
     "solver/desk/entry/access.py": "how a desk is started, said before there is a page",
-    "solver/desk/entry/guard.py": "said to a browser that is not let in: there is no page, and a terminal is the way back",
+    "solver/desk/entry/guard.py": "said to a browser that is not let in: a terminal is the way back",
     "solver/desk/server.py": "how a desk is started, said before there is a page",
     "solver/uses/variants/dask_workers.py": "a cluster, which the desk does not use",
     "solver/sheets/screen/edits/asked_swap.py": "the command swap; the desk settles by a button",

@@ -130,7 +130,7 @@ def test_a_full_disk_ends_the_run_with_a_clear_error_and_no_half_file(
     sizes = sorted(len(data) for data in undisturbed.values())
     process = start(tmp_path, str(sizes[150]))
     _, errors = process.communicate(timeout=PATIENCE)
-    assert process.returncode == 1 and "cannot be written: File too large" in errors and "run the same" in errors
+    assert process.returncode == 1 and "cannot be written: File too large" in errors and "run it again" in errors
     held = contents(tmp_path)
     assert held.items() <= undisturbed.items()
     assert list((tmp_path / ".unfinished").iterdir()) == []

@@ -116,6 +116,8 @@ class Master:
 
         `seconds` is a wall-clock limit. The rules between one day and another are not all in the program.
         """
+        if not self.patterns:
+            return ()
         program = self._highs
         first = len(self._beside) + self._slacks
         for place, (group, pattern) in enumerate(self.patterns):

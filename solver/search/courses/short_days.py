@@ -50,6 +50,8 @@ def search_short_days(
     check = lns.solver.signal.check
     patterns = worker.begin(partial(_prove_days, ranking.instance, bound))
     if not find_first():
+        # Waited for all the same: with one worker it is done by now, and the bound is to be the same with two.
+        result(patterns, check)
         return
     left = options.limits.rounds_for(lns.days)
     part = max(1, left // PARTS)
