@@ -68,12 +68,6 @@ def kept_weeks(book: Book, client: Client, first: date = date.min, last: date = 
     return tuple(KeptWeek(r["id"], date.fromisoformat(r["starts"]), r["why"], r["document"]) for r in rows)
 
 
-def week_days(book: Book, client: Client) -> tuple[tuple[date, str], ...]:
-    """(Monday, why it was kept) of the same weeks, without their documents."""
-    query = f"SELECT starts, why FROM week WHERE client = ? AND id NOT IN ({left_out('week')}) ORDER BY id"
-    return tuple((date.fromisoformat(row["starts"]), row["why"]) for row in book.rows(query, client.id))
-
-
 def week_starting(book: Book, client: Client, starts: date) -> KeptWeek | None:
     """The newest kept week of a Monday; None where there is none."""
     return next(reversed(kept_weeks(book, client, starts, starts)), None)

@@ -66,12 +66,6 @@ def sessions_of(book: Book, client: Client) -> tuple[LoggedSession, ...]:
     return tuple(session for _, session in _standing(book, client))
 
 
-def session_days(book: Book, client: Client) -> tuple[date, ...]:
-    """The days of the same sessions, without their sets."""
-    query = f"SELECT held_on FROM session WHERE {_holding()} ORDER BY held_on"
-    return tuple(date.fromisoformat(row["held_on"]) for row in book.rows(query, client.id))
-
-
 def session_at(book: Book, client: Client, like: LoggedSession) -> LoggedSession | None:
     """The session that holds at another's day and number; None where there is none."""
     return next((s for s in sessions_of(book, client) if _place(s) == _place(like)), None)

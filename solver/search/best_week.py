@@ -15,6 +15,7 @@ from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import Instance
 from setwright.solver.search.bounding import Bound, is_proved
 from setwright.solver.search.candidates import candidates_of, ranking_of
+from setwright.solver.search.courses.given import Given
 from setwright.solver.search.courses.long_week import search_long_week
 from setwright.solver.search.courses.short_days import has_short_days, search_short_days
 from setwright.solver.search.courses.short_week import search_short_week
@@ -27,8 +28,8 @@ from setwright.solver.search.solve_options import Progress, SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted
 from setwright.solver.search.worker import Worker
 
-Course = Callable[[NeighbourhoodSearch, SolveOptions, Bound, Worker, Callable[[], bool]], None]
-"""How neighbourhoods, bound and branching take turns; the last argument finds the first week."""
+Course = Callable[[Given], None]
+"""How neighbourhoods, bound and branching take turns. Raises Interrupted."""
 
 
 @dataclass(frozen=True)
@@ -44,7 +45,7 @@ class Outcome:
     """To go on from."""
 
 
-def _course_for(instance: Instance) -> Callable[..., None]:
+def _course_for(instance: Instance) -> Course:
     """How to search for a week of such days, and of so many."""
     if has_short_days(instance):
         return search_short_days
@@ -71,7 +72,6 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
     relaxed = highs.relax(week)
     ranking = ranking_of(instance, week, relaxed)
     candidates = candidates_of(ranking)
-    course: Course = partial(_course_for(instance), week, ranking)
     warm = columns_of(instance, start) if start else ()
     candidates = candidates.widened(warm, always_open=False)
     solver = neighbourhood_solver(instance, candidates, signal)
@@ -82,7 +82,9 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
     try:
         if warm:
             lns.accept(candidates.places(warm))
-        course(lns, options, bound, worker, partial(find_initial_solution, lns, fill_days))
+        _course_for(instance)(
+            Given(week, ranking, lns, options, bound, worker, partial(find_initial_solution, lns, fill_days))
+        )
     except Interrupted as interrupted:
         ended_by = interrupted.ended_by
     finally:

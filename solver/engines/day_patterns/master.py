@@ -11,7 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from setwright.solver.engines.day_patterns.day_columns import DayColumns
-from setwright.solver.engines.day_patterns.pricing import DayPattern
+from setwright.solver.engines.day_patterns.pricing import NOTHING, DayPattern
 from setwright.solver.engines.highs_model import HighsModel, silent_solver
 from setwright.solver.linear.columns import REGIONS, Column
 from setwright.solver.linear.linear_model import LinearModel
@@ -50,6 +50,7 @@ class Master:
         self._row = np.array([i for i, _, _ in entries], np.int32)
         self._column = np.array([j for _, j, _ in entries], np.int64)
         self._entry = np.array([v for _, _, v in entries])
+        self._closed = np.array(matrix.high) == 0
         self._starts = np.searchsorted(self._column, np.arange(len(self._cost) + 1))
         self._rows = len(matrix.constraints)
         self._region = tuple(self._region_variables(group) for group in range(len(self.days)))
@@ -148,10 +149,10 @@ class Master:
         """The pattern of a session's columns, whatever their group of days; None where one is no column of the day."""
         day = self.days[group]
         place = {column.assignments: j for j, column in enumerate(day.columns)}
-        found = [place.get(column.assignments) for column in columns]
-        if any(j is None for j in found):
+        wanted = [column.assignments for column in columns]
+        if any(assignments not in place for assignments in wanted):
             return None
-        held = tuple(sorted(j for j in found if j is not None))
+        held = tuple(sorted(place[assignments] for assignments in wanted))
         return DayPattern(0.0, held, int(np.bitwise_or.reduce(day.trained[list(held)], initial=0)))
 
     def columns_of(self, group: int, pattern: DayPattern) -> tuple[Column, ...]:
@@ -159,8 +160,9 @@ class Master:
         return tuple(self.days[group].columns[j] for j in pattern.columns)
 
     def values_of(self, group: int, prices: Prices) -> tuple[Floats, tuple[float, ...]]:
-        """What each column of a group, and each region trained on a day of it, would add."""
-        values = prices.gains[self._first[group] : self._first[group + 1]]
+        """What each column of a group and each region trained on a day of it would add; closed columns are out."""
+        here = slice(self._first[group], self._first[group + 1])
+        values = np.where(self._closed[here], NOTHING, prices.gains[here])
         regions = tuple(0.0 if v is None else float(prices.gains[v]) for v in self._region[group])
         return values, regions
 

@@ -37,7 +37,7 @@ def best_patterns(
     `values` are what each column of the day is worth, `region_values` what training each region is worth beside. A
     session may hold two columns of one exercise, and times are rounded down: no real one is worth more than the first.
     """
-    found = {_best(day, values, region_values, ramps) for ramps in _choices(day)} - {None}
+    found = {_best(day, values, region_values, ramps) for ramps in _choices(day)}
     return tuple(sorted((pattern for pattern in found if pattern is not None), reverse=True))
 
 

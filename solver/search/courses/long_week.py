@@ -2,16 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
 
-from setwright.solver.linear.linear_model import LinearModel
-from setwright.solver.search.bounding import Bound, is_near, prove_patterns, prove_week, relax_patterns
-from setwright.solver.search.candidates import Ranking
-from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
+from setwright.solver.search.bounding import is_near, prove_patterns, prove_week, relax_patterns
+from setwright.solver.search.courses.given import Given
 from setwright.solver.search.restricted_master import improve_beside_neighbourhoods
-from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.search.worker import Worker, result
+from setwright.solver.search.worker import result
 
 BEFORE = 8
 """Neighbourhoods tried one by one while the week without days is branched on."""
@@ -21,16 +17,10 @@ DURING_IMPROVEMENT = 8
 """Neighbourhoods tried beside each of them; the rest are tried while HiGHS branches for the bound."""
 
 
-def search_long_week(
-    week: LinearModel,
-    ranking: Ranking,
-    lns: NeighbourhoodSearch,
-    options: SolveOptions,
-    bound: Bound,
-    worker: Worker,
-    find_first: Callable[[], bool],
-) -> None:
-    """Improve a longer week and lower its bound; nothing more where `find_first` finds no week. Raises Interrupted."""
+def search_long_week(given: Given) -> None:
+    """Improve a longer week and lower its bound; nothing more where there is no first one. Raises Interrupted."""
+    week, ranking, lns, find_first = given.week, given.ranking, given.lns, given.find_first
+    options, bound, worker = given.options, given.bound, given.worker
     instance, check = lns.instance, lns.solver.signal.check
     proved = worker.begin(partial(prove_week, week, options, bound))
     if not find_first():

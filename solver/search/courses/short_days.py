@@ -6,7 +6,7 @@ A short day holds a handful of lifts. Which of them fit its minutes as wholes is
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from functools import partial
 from itertools import islice, permutations, product
 
@@ -16,13 +16,12 @@ from setwright.solver.engines.day_patterns.master import Master
 from setwright.solver.engines.day_patterns.pricing import DayPattern
 from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Instance
-from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.bounding import Bound, is_near, prove_week
-from setwright.solver.search.candidates import Ranking
+from setwright.solver.search.courses.given import Given
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.search.worker import Worker, result
+from setwright.solver.search.worker import result
 
 MINUTES = 15
 """Days of up to so many minutes are short; measured: from 20 on patterns lower the bound no further than branching."""
@@ -37,16 +36,10 @@ def has_short_days(instance: Instance) -> bool:
     return all(day.minutes <= MINUTES for day in instance.resolved.days)
 
 
-def search_short_days(
-    week: LinearModel,
-    ranking: Ranking,
-    lns: NeighbourhoodSearch,
-    options: SolveOptions,
-    bound: Bound,
-    worker: Worker,
-    find_first: Callable[[], bool],
-) -> None:
-    """Improve such a week and lower its bound; nothing more where `find_first` finds none. Raises Interrupted."""
+def search_short_days(given: Given) -> None:
+    """Improve such a week and lower its bound; nothing more where there is no first one. Raises Interrupted."""
+    week, ranking, lns, find_first = given.week, given.ranking, given.lns, given.find_first
+    options, bound, worker = given.options, given.bound, given.worker
     check = lns.solver.signal.check
     patterns = worker.begin(partial(_prove_days, ranking.instance, bound))
     if not find_first():

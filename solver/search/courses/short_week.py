@@ -2,34 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
 
 from setwright.solver.auditing import Audit
-from setwright.solver.linear.linear_model import LinearModel
-from setwright.solver.search.bounding import Bound, is_near, prove_week
-from setwright.solver.search.candidates import Ranking
+from setwright.solver.search.bounding import is_near, prove_week
+from setwright.solver.search.courses.given import Given
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
-from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.reduced_cost_fixing import fix_and_branch
 from setwright.solver.search.restricted_master import improve_beside_neighbourhoods
-from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.search.worker import Worker, result
+from setwright.solver.search.worker import result
 
 STAGES = 3
 """Parts of the neighbourhoods: one while the week without days is branched on, one beside each improvement by HiGHS."""
 
 
-def search_short_week(
-    week: LinearModel,
-    ranking: Ranking,
-    lns: NeighbourhoodSearch,
-    options: SolveOptions,
-    bound: Bound,
-    worker: Worker,
-    find_first: Callable[[], bool],
-) -> None:
-    """Improve a short week and lower its bound; nothing more where `find_first` finds no week. Raises Interrupted."""
+def search_short_week(given: Given) -> None:
+    """Improve a short week and lower its bound; nothing more where there is no first one. Raises Interrupted."""
+    week, ranking, lns, find_first = given.week, given.ranking, given.lns, given.find_first
+    options, bound, worker = given.options, given.bound, given.worker
     check = lns.solver.signal.check
     proved = worker.begin(partial(prove_week, week, options, bound))
     if not find_first():
