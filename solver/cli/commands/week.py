@@ -129,13 +129,14 @@ def _in_time(
     """
     from setwright.solver.planning import best_so_far, plan
     from setwright.solver.search.stopping import EndedBy
-    from setwright.solver.uses.compare.alternatives import with_alternatives
 
     line = ProgressLine()
     options = replace(options, watch=line)
 
     def work() -> tuple[End, tuple[Alternative, ...]]:
         if others:
+            from setwright.solver.uses.compare.alternatives import with_alternatives
+
             return with_alternatives(parsed, catalogue, others, within, options)
         return plan(parsed, catalogue, options), ()
 
