@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager
 from pathlib import Path
@@ -29,6 +30,7 @@ class BookPool:
         self._path, self._through = path, through
         self._lock = Lock()
         self._idle: list[tuple[Book, Kind, ExitStack]] = []
+        self._closed = False
 
     @contextmanager
     def book(self) -> Iterator[Book]:
@@ -42,16 +44,16 @@ class BookPool:
             yield book
         finally:
             with self._lock:
-                kept = len(self._idle) < MOST_IDLE and not book.connection.in_transaction
+                kept = not self._closed and len(self._idle) < MOST_IDLE and not book.connection.in_transaction
                 if kept:
                     self._idle.append((book, kind, held))
             if not kept:
                 held.close()
 
     def close(self) -> None:
-        """Close what is open and idle."""
+        """Close what is open: at once what is idle, and what is in use when it is handed back."""
         with self._lock:
-            idle, self._idle = self._idle, []
+            self._closed, idle, self._idle = True, self._idle, []
         for _, _, held in idle:
             held.close()
 
@@ -63,7 +65,7 @@ class BookPool:
                 if not self._idle:
                     return None
                 book, kind, held = self._idle.pop()
-            if kind == now and version_of(book.connection) == len(steps()):
+            if kind == now and _is_of_today(book):
                 return book, kind, held
             held.close()
 
@@ -71,6 +73,14 @@ class BookPool:
         held = ExitStack()
         book = held.enter_context(open_book(self._path, through=self._through, any_thread=True))
         return book, _kind_of(self._path), held
+
+
+def _is_of_today(book: Book) -> bool:
+    """Whether an open book can be read and is of the newest version; `open_book` says in words what else it is."""
+    try:
+        return version_of(book.connection) == len(steps())
+    except sqlite3.Error:
+        return False
 
 
 def _kind_of(path: Path) -> Kind:

@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-import time
 from collections import defaultdict
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from functools import cached_property
 from pathlib import Path
 from threading import Lock
 from typing import Final
@@ -17,6 +15,7 @@ from starlette.requests import Request
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.book.opened import Book
 from setwright.solver.book.pool import BookPool
+from setwright.solver.desk.clock import seconds
 from setwright.solver.desk.entry.guard import Keys
 from setwright.solver.desk.entry.passwords import Entrance
 from setwright.solver.desk.searches.crew import Crew
@@ -42,19 +41,26 @@ class Desk:
     _waited: dict[str, float] = field(default_factory=dict)
     """Id of a search -> until when a window out of sight is known to wait for it."""
 
+    _books: BookPool = field(init=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "_books", BookPool(self.place, "the desk"))
+
     @contextmanager
     def turn(self, code: str) -> Iterator[None]:
         """The turn of one who acts on a client: the acts of two windows come one after the other."""
-        with self._turns[code.casefold()]:
+        with self._turns[code.removeprefix("@").casefold()]:
             yield
 
     def wait_for(self, search: str) -> None:
         """Note that a window out of sight still waits for a search, by its id."""
-        self._waited[search] = time.monotonic() + WAITED_SECONDS
+        for gone in [one for one, until in list(self._waited.items()) if until < seconds()]:
+            self._waited.pop(gone, None)
+        self._waited[search] = seconds() + WAITED_SECONDS
 
     def is_waited_for(self, search: str) -> bool:
         """Whether a window out of sight waits for a search, by its id."""
-        return self._waited.get(search, 0.0) > time.monotonic()
+        return self._waited.get(search, 0.0) > seconds()
 
     @contextmanager
     def book(self) -> Iterator[Book]:
@@ -66,10 +72,6 @@ class Desk:
         """End the searches, and close the book."""
         self.crew.close()
         self._books.close()
-
-    @cached_property
-    def _books(self) -> BookPool:
-        return BookPool(self.place, "the desk")
 
     def task(self, name: str, **arguments: object) -> Task:
         """A task for the search processes, under the desk's catalogue."""

@@ -12,17 +12,15 @@ from setwright.solver.records.due import due_of, near
 from setwright.solver.sheets.screen.over_time.clients import Standing
 
 
-def standings(book: Book, catalogue: Catalogue, today: date | None = None) -> list[Standing]:
-    """Every client in the order of the codes, with what is due today, or on the day given."""
-    day = today or date.today()
-    return [_standing(of, catalogue, day) for of in held(book, near(day))]
+def standings(book: Book, catalogue: Catalogue, today: date) -> list[Standing]:
+    """Every client in the order of the codes, with what is due on a day."""
+    return [_standing(of, catalogue, today) for of in held(book, near(today))]
 
 
-def standing_of(book: Book, client: Client, catalogue: Catalogue, today: date | None = None) -> Standing:
-    """One client, with what is due today, or on the day given."""
-    day = today or date.today()
-    (found,) = held(book, near(day), client)
-    return _standing(found, catalogue, day)
+def standing_of(book: Book, client: Client, catalogue: Catalogue, today: date) -> Standing:
+    """One client, with what is due on a day."""
+    (found,) = held(book, near(today), client)
+    return _standing(found, catalogue, today)
 
 
 def _standing(of: Held, catalogue: Catalogue, today: date) -> Standing:

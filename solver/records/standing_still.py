@@ -1,14 +1,15 @@
-"""The lifts of a client that stand still, told from what the book keeps as `setwright next` tells it from the audit."""
+"""The lifts of a client that stand still, told from what the book keeps as `block next` tells it from the audit."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.book.at_once.held import Held
 from setwright.solver.evaluation.week import Entry
+from setwright.solver.log.mondays import monday_of
 from setwright.solver.records.week_documents import block_week, kinds_of, week_document
 from setwright.solver.sheets.screen.over_time.due import StandingStill
 from setwright.solver.uses.progress.in_block import LIGHTER
@@ -21,11 +22,11 @@ def standing_still(of: Held, catalogue: Catalogue, today: date) -> tuple[Standin
 
     None outside a block, and where loads are logged in another unit than the client's: they say nothing together.
     """
-    monday = today - timedelta(days=today.weekday())
+    monday = monday_of(today)
     if block_week(of.blocks, monday) is None or _other_units(of):
         return ()
     lighter = {starts for starts, kind in kinds_of(of.blocks).items() if kind in LIGHTER}
-    sessions = [s for s in of.sessions if s.on <= today and str(s.on - timedelta(days=s.on.weekday())) not in lighter]
+    sessions = [s for s in of.sessions if s.on <= today and str(monday_of(s.on)) not in lighter]
     found: dict[str, StandingStill] = {}
     for entry in _entries(week_document(of.weeks, of.blocks, monday) or {}, catalogue):
         if entry.exercise not in found:

@@ -101,3 +101,23 @@ def test_nothing_of_an_erased_client_is_left_in_the_file_while_others_hold_it_op
         erase(book, client_of(book, "UNMISTAKABLE"))
     for path in place.parent.iterdir():
         assert b"UNMISTAKABLE" not in path.read_bytes(), path.name
+
+
+def test_a_book_that_cannot_be_read_any_more_is_opened_anew(pool: BookPool, monkeypatch: pytest.MonkeyPatch) -> None:
+    """`open_book` says in words what is amiss; SQLite's own error reached the page as a defect before."""
+
+    def damaged(connection: sqlite3.Connection) -> int:
+        raise sqlite3.DatabaseError("file is not a database")
+
+    first = used(pool)
+    monkeypatch.setattr("setwright.solver.book.pool.version_of", damaged)
+    assert used(pool) is not first
+    with pytest.raises(sqlite3.ProgrammingError, match="closed"):
+        first.rows("SELECT 1")
+
+
+def test_a_book_that_was_in_use_when_the_pool_closed_is_closed_when_it_is_handed_back(pool: BookPool) -> None:
+    with pool.book() as book:
+        pool.close()
+    with pytest.raises(sqlite3.ProgrammingError, match="closed"):
+        book.rows("SELECT 1")

@@ -23,24 +23,24 @@ TABLE = (
     "thu,Barbell back squat,3,6-8,2,120\n"
     "thu,Seated leg curl,3,10-15,1,60\n"
 )
+CLIENT = {"age": 41, "experience": "intermediate"}
 RAW = {
     "days": [{"weekday": day, "minutes": 40} for day in ("mon", "thu")],
-    "client": {"code": "M", "age": 41, "experience": "intermediate"},
 }
 
 
-def block_in_book(desk: Desk, weeks: int = 3) -> Block:
-    """The block of M as it was kept: build weeks, then one off; M has an age, which no page of a block may show."""
-    parsed = parse_brief(RAW, desk.catalogue, "test", tuple(RULES))
+def block_in_book(desk: Desk, weeks: int = 3, code: str = "M") -> Block:
+    """The block of a client as it was kept: build weeks, then one off; an age is noted, which no page of it may show."""
+    parsed = parse_brief({**RAW, "client": {**CLIENT, "code": code}}, desk.catalogue, "test", tuple(RULES))
     week = read_any(TABLE.encode(), "test", desk.catalogue, parsed).week
     off = Span(date(2026, 1, 19), date(2026, 1, 25))
     ask = BlockAsk(weeks, MONDAY, lighter_every=0, off=(off,) if weeks == 3 else ())
     block = plan_block(parsed, desk.catalogue, ask, base=week)
     assert isinstance(block, Block)
     with desk.book() as book:
-        if not book.rows("SELECT 1 FROM client WHERE code = 'M'"):
-            add_client(book, "M", raw_of(parsed.brief))
+        if not book.rows("SELECT 1 FROM client WHERE code = ?", code):
+            add_client(book, code, raw_of(parsed.brief))
         last = block.weeks[-1].place.ends
         assert last is not None
-        keep_block(book, client_of(book, "M"), MONDAY, last, block_document(block))
+        keep_block(book, client_of(book, code), MONDAY, last, block_document(block))
     return block

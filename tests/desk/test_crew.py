@@ -262,3 +262,17 @@ def test_no_process_that_can_be_started_fails_the_search(monkeypatch: pytest.Mon
     search = crew.ask("M", week(SHORT))
     until_ended(search)
     assert search.told.state == "failed" and search.told.faults
+
+
+def test_a_process_that_is_gone_is_given_nothing_more_though_it_looks_alive() -> None:
+    """For a moment after its death it may still count as alive; before, it took the next search and failed it."""
+
+    class Gone:
+        work, leaving = None, False
+
+        def told(self, task: Task) -> Iterator[dict[str, Any]]:
+            return iter(())
+
+    crew, process, search = Crew(1), Gone(), Search("one", "M", Task("week", {}))
+    crew._do(process, search)  # type: ignore[arg-type]
+    assert process.leaving and search.told.state == "failed"

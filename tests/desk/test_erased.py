@@ -65,6 +65,15 @@ def test_the_searches_of_a_client_end_with_them(client_m: TestClient, desk: Desk
     assert kept.status_code == 422 and "forgotten" in kept.text
 
 
+def test_a_comparison_of_another_client_that_holds_their_brief_goes_too(client_m: TestClient, desk: Desk) -> None:
+    """A brief that is compared holds what is noted of its client's health."""
+    task = Task("compare", {"others": [{"client": {"code": "m", "cautions": ["knee"]}}], "goals": []})
+    search = Search("beside", "L", task, Told("done"))
+    desk.crew._searches[search.id] = search
+    client_m.post("/clients/M/erase", data={"confirm": "M"})
+    assert desk.crew.search("beside") is None
+
+
 def test_the_page_of_a_search_is_told_that_its_client_is_gone(client_m: TestClient, desk: Desk) -> None:
     search = Search("here", "M", Task("week", {"brief": {}, "search": "quick"}), Told("stopped", document=week_like()))
     desk.crew._searches[search.id] = search

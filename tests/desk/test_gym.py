@@ -177,3 +177,13 @@ def test_the_service_worker_reaches_no_further_than_the_gym_pages_of_a_client(gy
     assert answer.headers["content-type"].startswith("text/javascript")
     assert "service-worker-allowed" not in answer.headers, "its scope is its own folder, /clients/M/log/"
     assert 'addEventListener("fetch"' in answer.text
+
+
+def test_a_number_in_the_address_that_is_none_is_refused(client_m: TestClient) -> None:
+    for number in ("9" * 5000, "0", "x"):
+        assert client_m.get(f"/clients/M/log/2026-01-05?session={number}").status_code == 422
+
+
+def test_a_day_at_the_end_of_the_calendar_is_refused(client_m: TestClient) -> None:
+    for address, data in (("block/plan", {"weeks": "4", "starts": "9999-12-27"}), ("season", {"start": "9999-12-27"})):
+        assert client_m.post(f"/clients/M/{address}", data=data, headers=JSON).status_code == 422

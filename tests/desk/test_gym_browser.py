@@ -182,3 +182,15 @@ def test_the_page_is_kept_no_longer_than_its_session(phone: tuple[Any, str, Path
     page.wait_for_selector("text=in the book, 1 set")
     held(page, lambda paths: paths == [])
     assert page.evaluate("navigator.serviceWorker.getRegistrations().then((all) => all.length)") == 0
+
+
+def test_the_page_of_a_code_with_other_letters_is_forgotten_too(phone: tuple[Any, str, Path]) -> None:
+    """Addresses escape such letters and forms do not: before, the page stayed in the browser for ever."""
+    page, address, place = phone
+    block_in_book(Desk(place, load_catalogue(), Crew(1), Keys()), code="Zoë")
+    page.goto(address + MONDAY.replace("/M/", "/Zoë/"))
+    held(page, lambda paths: pages_of(paths) == ["/clients/Zo%C3%AB/log/2026-01-05"])
+    do(page, 1, "8")
+    page.click("#send")
+    page.wait_for_selector("text=in the book, 1 set")
+    held(page, lambda paths: paths == [])

@@ -256,3 +256,11 @@ def test_pages_of_weeks_are_rewritten_removed_or_left_as_the_matrix_says(
     assert not pages["1-x-20-dumbbells.html"].exists()
     now = same.stat()
     assert (now.st_ino, now.st_mtime_ns) == (written.st_ino, written.st_mtime_ns), "left as it is"
+
+
+def test_a_file_in_other_letters_is_a_fault_of_its_own_line(kept: TestClient) -> None:
+    folder = kept.app.state.desk.place.with_suffix(".templates")  # type: ignore[attr-defined]
+    (folder / "old.toml").write_bytes('title = "Für zwei"'.encode("latin-1"))
+    page = kept.get("/templates")
+    assert page.status_code == 200 and "short-weeks" in page.text
+    assert faults(kept.get("/templates/old", headers=JSON)) == ["template old"]

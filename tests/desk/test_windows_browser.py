@@ -131,6 +131,15 @@ def test_a_line_is_dragged_to_another_day(window: tuple[Any, str], desk: Desk) -
     assert page.complaints == []
 
 
+def test_only_the_name_of_a_line_is_carried(window: tuple[Any, str], desk: Desk) -> None:
+    page, origin = window
+    page.goto(origin + HERE)
+    before = lines_of(desk, 0), lines_of(desk, 1)
+    page.locator("#change-thu-dumbbell-overhead-extension").drag_to(page.locator('[data-day="mon"] h2'))
+    page.wait_for_timeout(300)
+    assert (lines_of(desk, 0), lines_of(desk, 1)) == before and not page.is_visible("#week .edit-said")
+
+
 def test_a_line_is_dragged_under_the_stamp_of_what_is_shown(window: tuple[Any, str], desk: Desk) -> None:
     first, origin = window
     second = first.context.new_page()

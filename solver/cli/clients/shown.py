@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from pathlib import Path
 
 import click
@@ -25,7 +26,7 @@ def list_command(resting: bool, as_json: bool, target: Path | None, force: bool)
 
     check_target(target, force)
     with the_book() as book:
-        found = [s for s in standings(book, load_catalogue()) if resting or s.resting_since is None]
+        found = [s for s in standings(book, load_catalogue(), date.today()) if resting or s.resting_since is None]
     deliver(clients_document(found) if wants_json(as_json, target) else clients_text(found, columns()), target, force)
 
 
@@ -42,5 +43,5 @@ def show_command(code: str, as_json: bool, target: Path | None, force: bool) -> 
 
     check_target(target, force)
     with the_book() as book:
-        found = standing_of(book, client_of(book, code), load_catalogue())
+        found = standing_of(book, client_of(book, code), load_catalogue(), date.today())
     deliver(client_document(found) if wants_json(as_json, target) else client_text(found, columns()), target, force)

@@ -15,6 +15,7 @@ from setwright.solver.book.opened import Book
 from setwright.solver.book.sessions import sessions_of
 from setwright.solver.desk.clock import today
 from setwright.solver.desk.desk import desk_of
+from setwright.solver.desk.field_values import whole_said
 from setwright.solver.desk.log.drafts import draft_name, identity, page_address
 from setwright.solver.desk.log.gym_lines import done_lines, empty_line, planned_lines
 from setwright.solver.desk.pages import go_to, page, wants_json
@@ -22,6 +23,7 @@ from setwright.solver.desk.weeks.dates import date_said
 from setwright.solver.log.values import LoggedSession
 from setwright.solver.records.logs.session_at_hand import SessionAtHand, session_at_hand
 from setwright.solver.sheets.common.words import day_name
+from setwright.solver.sheets.document.progress.log_model import MOST_SESSIONS
 from setwright.solver.sheets.document.progress.next_document import next_document
 
 TODAY = "today"
@@ -32,7 +34,7 @@ def show_session(request: Request) -> Response:
     desk, on, query = desk_of(request), day_of(request), request.query_params
     if request.path_params["day"] == TODAY and not wants_json(request):
         return go_to(request, f"/clients/{request.path_params['code']}/log/{on}")
-    number = int(query["session"]) if query.get("session", "").isdecimal() else None
+    number = whole_said(query["session"], "session", (1, MOST_SESSIONS)) if query.get("session") else None
     with desk.book() as book:
         client = client_of(book, request.path_params["code"])
         standing = _standing(book, client, on, number, query.get("started")) if "anew" in query else None

@@ -89,9 +89,9 @@ class Crew:
                     self._stop(search)
 
     def forget(self, asker: str) -> None:
-        """Stop and forget all searches of one who is gone: nothing of what they held or found can be asked for."""
+        """Stop and forget all searches of one who is gone, and those of others that hold their brief."""
         with self._changed:
-            for search in [one for one in self._searches.values() if one.asker.casefold() == asker.casefold()]:
+            for search in [one for one in self._searches.values() if one.is_about(asker)]:
                 self._stop(search)
                 del self._searches[search.id]
 
@@ -165,6 +165,9 @@ class Crew:
                 if search.told.ended:
                     break
         with self._changed:
+            if not search.told.ended:
+                # The process is gone, though it may not look so yet: it is given nothing more.
+                process.leaving = True
             self._tell(search, ended_with(search))
             process.work = None
             self._forget_oldest()

@@ -61,7 +61,7 @@ def _warm() -> None:
 
 
 def _end_of(task: Task, teller: _Teller) -> dict[str, Any]:
-    """The fields of the last `Told` of a task; one that was stopped is no failure, and keeps what it told last."""
+    """The fields of the last `Told` of a task; one that was stopped is no failure, and shows what it told last."""
     from setwright.solver.desk.searches.tasks import TASKS
     from setwright.solver.engines.stopped import StoppedRun
 
@@ -70,7 +70,7 @@ def _end_of(task: Task, teller: _Teller) -> dict[str, Any]:
         document = TASKS[task.name]()(task.arguments, catalogue, teller)
         return {"state": "stopped" if teller.stopped() else "done", "document": document}
     except StoppedRun:
-        return {"state": "stopped", "document": None}
+        return {"state": "stopped"}
     except SetwrightError as error:
         if teller.stopped():
             return {"state": "stopped"}

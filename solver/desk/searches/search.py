@@ -22,6 +22,12 @@ class Search:
     """When a page last looked at it."""
     stopping: bool = False
 
+    def is_about(self, code: str) -> bool:
+        """Whether a client asked for it, or their brief is among those that it compares."""
+        briefs: list[dict[str, Any]] = self.task.arguments.get("others", [])
+        codes = [self.asker, *(raw.get("client", {}).get("code", "") for raw in briefs)]
+        return any(one.casefold() == code.casefold() for one in codes)
+
 
 def ended_with(search: Search | None) -> dict[str, Any]:
     """How a search ends whose process is gone: with its best week where it was told to stop."""

@@ -40,7 +40,11 @@ class Shelf:
     def text(self, name: str) -> str:
         """A template as it was written; raises UsageFault where there is none of that name."""
         self._check(name)
-        return self.path(name).read_text(encoding="utf-8")
+        try:
+            return self.path(name).read_text(encoding="utf-8")
+        except UnicodeDecodeError:
+            said = "its file is not text in UTF-8"
+            raise UsageFault(Fault(f"template {name}", said, "save the file as UTF-8, or take it out")) from None
 
     def path(self, name: str) -> Path:
         """A template's file."""
@@ -75,11 +79,13 @@ class Shelf:
         self.check_shown(name, shown)
         self._write(name, text, replace=True)
 
-    def check_shown(self, name: str, shown: str) -> None:
-        """Raise UsageFault where a template was changed after a page showed the text of the digest `shown`."""
-        if shown and shown != digest_of(self.text(name)):
+    def check_shown(self, name: str, shown: str) -> str:
+        """A template's text; raises UsageFault where it was changed after a page showed that of the digest `shown`."""
+        text = self.text(name)
+        if shown and shown != digest_of(text):
             said = "was changed after this page was shown, and nothing of yours was written"
             raise UsageFault(Fault(f"template {name}", said, "open its page anew, and make your change there"))
+        return text
 
     def run_of(self, name: str) -> str:
         """The digest of the text that a template's folder was run with last; empty before the first run."""

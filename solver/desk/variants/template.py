@@ -81,15 +81,14 @@ def run(request: Request, fields: Fields) -> Response:
     desk = desk_of(request)
     shelf = shelf_of(desk)
     effort = effort_said(fields, QUICK)
-    shelf.check_shown(name, fields.get(DIGEST, ""))
-    text = shelf.text(name)
-    count = len(shelf.matrix_of_text(text, effort, name).variants)
-    if count > MOST_WEEKS_SHOWN:
-        said = f"makes {count} variants, at most {MOST_WEEKS_SHOWN} are run here"
-        remedy = "leave some out with [[exclude]], or part the template"
-        raise UsageFault(Fault(f"template {name}", said, remedy))
-    arguments = {"called": name, "template": text, "folder": str(shelf.results(name).folder)}
     with desk.turn(_asker(name)):
+        text = shelf.check_shown(name, fields.get(DIGEST, ""))
+        count = len(shelf.matrix_of_text(text, effort, name).variants)
+        if count > MOST_WEEKS_SHOWN:
+            said = f"makes {count} variants, at most {MOST_WEEKS_SHOWN} are run here"
+            remedy = "leave some out with [[exclude]], or part the template"
+            raise UsageFault(Fault(f"template {name}", said, remedy))
+        arguments = {"called": name, "template": text, "folder": str(shelf.results(name).folder)}
         search = _running(desk, name) or desk.crew.ask(
             _asker(name), desk.task("variants", search=effort, overlay=desk.overlay, **arguments)
         )

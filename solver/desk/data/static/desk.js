@@ -7,7 +7,7 @@ const STILL_THERE = 20000;  // between two words to the desk that a window out o
 function listen(place) {
   const address = place.dataset.news;
   delete place.dataset.news;
-  let news = null, timer = 0, ended = false;
+  let news = null, timer = 0, ended = false, left = false;
   const show = (event) => {
     const focused = document.activeElement && place.contains(document.activeElement);
     place.innerHTML = JSON.parse(event.data);
@@ -25,14 +25,14 @@ function listen(place) {
   };
   const wait = () => {
     close();
-    if (ended) return;
+    if (ended || left) return;  // a page that is left waits for nothing
     const say = () => fetch(address.replace(/news$/, "waited"), { method: "POST" }).catch(() => {});
     timer = setInterval(say, STILL_THERE);
     say();
   };
   document.addEventListener("visibilitychange", () => { if (document.hidden) wait(); else open(); });
-  addEventListener("pagehide", () => { clearInterval(timer); close(); });
-  addEventListener("pageshow", (event) => { if (event.persisted && !document.hidden) open(); });
+  addEventListener("pagehide", () => { left = true; clearInterval(timer); close(); });
+  addEventListener("pageshow", (event) => { left = false; if (event.persisted && !document.hidden) open(); });
   if (document.hidden) wait(); else open();
 }
 

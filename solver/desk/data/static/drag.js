@@ -22,7 +22,8 @@ function mark(day) {
 }
 
 document.addEventListener("dragstart", (event) => {
-  carried = event.target.closest && event.target.closest("[data-line]");
+  const name = event.target.closest && event.target.closest('.what[draggable="true"]');
+  carried = name && name.closest("[data-line]");
   if (!carried) return;
   carried.classList.add("carried");
   event.dataTransfer.effectAllowed = "move";

@@ -44,9 +44,10 @@ export function draftsOf(of, but) {
     .filter((one) => one.of === of && one.name !== but && !under.has(one.name));
 }
 
-/** Whether anything is kept of a page of sessions. */
-export function holds(address) {
-  return [...sent(), ...all(DRAFT).map(([, value]) => value)].some((one) => one.page.split("?")[0] === address);
+/** Whether anything is kept of a page of sessions; `path` is as addresses are written, letters escaped. */
+export function holds(path) {
+  const kept = [...sent(), ...all(DRAFT).map(([, value]) => value)];
+  return kept.some((one) => new URL(one.page, location.href).pathname === path);
 }
 
 // ---- sent sessions: {id, at, draft, page, address, title, sets, state, said, fields}

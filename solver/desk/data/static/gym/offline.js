@@ -2,11 +2,13 @@
 import { holds } from "./kept.js";
 
 const workers = () => navigator.serviceWorker;  // none where the page came over an unsafe connection
+const pathOf = (address) => new URL(address, location.href).pathname;  // as scopes are written, letters escaped
 const nameOf = (address) => `setwright-gym:${address}`;
 
 /** Keep the page of a day at hand; the pages of other days go, unless something is kept of them. */
 export async function keepAtHand(address) {
   if (!workers()) return;
+  address = pathOf(address);
   for (const one of await workers().getRegistrations()) {
     const path = new URL(one.scope).pathname;
     if (path !== address && !holds(path)) await dropAt(path, one);
@@ -22,7 +24,7 @@ export async function keepAtHand(address) {
 /** Forget the page of a day. */
 export async function drop(address) {
   if (!workers()) return;
-  await dropAt(address, await workers().getRegistration(address));
+  await dropAt(pathOf(address), await workers().getRegistration(address));
 }
 
 async function dropAt(path, one) {
