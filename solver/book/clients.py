@@ -54,11 +54,6 @@ def add_client(book: Book, code: str, raw: Mapping[str, Any], name: str = "") ->
     return client_of(book, sound)
 
 
-def clients(book: Book) -> tuple[Client, ...]:
-    """All clients in the order of their codes."""
-    return tuple(_client(book, row) for row in book.rows("SELECT * FROM client ORDER BY code"))
-
-
 def client_of(book: Book, code: str) -> Client:
     """The client of a code, with or without its @; raises UsageFault with the nearest code for an unknown one."""
     return _client(book, _client_row(book, code))
@@ -159,7 +154,11 @@ def _client_row(book: Book, code: str) -> Any:
 def _client(book: Book, row: Any) -> Client:
     """A row as a client with the newest version of the brief that was not taken back."""
     query = f"SELECT * FROM brief WHERE client = ? AND id NOT IN ({left_out('brief')}) ORDER BY version DESC LIMIT 1"
-    brief = book.rows(query, row["id"])[0]
+    return client_of_rows(row, book.rows(query, row["id"])[0])
+
+
+def client_of_rows(row: Any, brief: Any) -> Client:
+    """A client of its own row and that of the version of its brief that holds."""
     resting = None if row["resting_since"] is None else date.fromisoformat(row["resting_since"])
     document = json.loads(brief["document"])
     return Client(row["id"], row["code"], row["name"], row["added"], resting, document, brief["version"])

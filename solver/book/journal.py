@@ -19,6 +19,13 @@ def left_out(kind: Kind) -> str:
     return _OUT.format(kind=kind)
 
 
+def that_hold(kind: Literal["block", "session"]) -> str:
+    """The condition for the rows of a kind that were neither replaced nor taken back."""
+    out = left_out(kind)
+    replaced = f"SELECT replaces FROM {kind} WHERE replaces IS NOT NULL AND id NOT IN ({out})"
+    return f"id NOT IN ({out}) AND id NOT IN ({replaced})"
+
+
 def note_row(book: Book, client: int, kind: Kind, row: int, said: str = "") -> None:
     """Write down that a row of a client (by row) was written; all rows of one transaction are one act.
 

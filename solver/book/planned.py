@@ -10,7 +10,7 @@ from functools import cached_property
 from typing import Any
 
 from setwright.solver.book.clients import Client
-from setwright.solver.book.journal import left_out, note_row
+from setwright.solver.book.journal import left_out, note_row, that_hold
 from setwright.solver.book.opened import Book
 
 
@@ -65,7 +65,12 @@ def kept_weeks(book: Book, client: Client, first: date = date.min, last: date = 
     out = left_out("week")
     query = f"SELECT * FROM week WHERE client = ? AND starts BETWEEN ? AND ? AND id NOT IN ({out}) ORDER BY id"
     rows = book.rows(query, client.id, first.isoformat(), last.isoformat())
-    return tuple(KeptWeek(r["id"], date.fromisoformat(r["starts"]), r["why"], r["document"]) for r in rows)
+    return tuple(week_of_row(row) for row in rows)
+
+
+def week_of_row(row: Any) -> KeptWeek:
+    """A week as its row has it; an empty document where that was not asked for."""
+    return KeptWeek(row["id"], date.fromisoformat(row["starts"]), row["why"], row["document"] or "{}")
 
 
 def week_starting(book: Book, client: Client, starts: date) -> KeptWeek | None:
@@ -85,13 +90,8 @@ def keep_block(book: Book, client: Client, starts: date, ends: date, document: M
 
 def blocks(book: Book, client: Client) -> tuple[KeptBlock, ...]:
     """The blocks that hold, those replaced or taken back left out, in the order of their first days."""
-    out = left_out("block")
-    query = f"""
-        SELECT * FROM block WHERE client = ? AND id NOT IN ({out}) AND id NOT IN (
-            SELECT replaces FROM block WHERE replaces IS NOT NULL AND id NOT IN ({out})
-        ) ORDER BY starts, id
-    """
-    return tuple(_block(row) for row in book.rows(query, client.id))
+    query = f"SELECT * FROM block WHERE client = ? AND {that_hold('block')} ORDER BY starts, id"
+    return tuple(block_of_row(row) for row in book.rows(query, client.id))
 
 
 def block_on(book: Book, client: Client, day: date) -> KeptBlock | None:
@@ -101,7 +101,8 @@ def block_on(book: Book, client: Client, day: date) -> KeptBlock | None:
     return next(reversed(inside or found), None)
 
 
-def _block(row: Any) -> KeptBlock:
+def block_of_row(row: Any) -> KeptBlock:
+    """A block as its row has it."""
     starts, ends = date.fromisoformat(row["starts"]), date.fromisoformat(row["ends"])
     return KeptBlock(row["id"], starts, ends, row["document"])
 

@@ -6,12 +6,15 @@ import hashlib
 import sqlite3
 from collections.abc import Iterable
 from datetime import date, datetime
-from typing import Any
+from typing import Any, Final
 
 from setwright.solver.book.clients import Client
 from setwright.solver.book.opened import Book
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
+
+IN_TIME: Final = "held_on, coalesce(started, ''), coalesce(number, 0), id"
+"""The order in which the sessions of a client were held."""
 
 
 def import_row(book: Book, client: Client, source: bytes, unread: Iterable[UnreadRow]) -> int:

@@ -8,9 +8,9 @@ from datetime import date, datetime
 
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.book.clients import Client
-from setwright.solver.book.journal import left_out, note_row
+from setwright.solver.book.journal import note_row, that_hold
 from setwright.solver.book.opened import Book
-from setwright.solver.book.session_rows import import_row, session_of, set_of, was_imported, write_session
+from setwright.solver.book.session_rows import IN_TIME, import_row, session_of, set_of, was_imported, write_session
 from setwright.solver.log.unread import UnreadRow
 from setwright.solver.log.values import LoggedSession, LoggedSet
 
@@ -79,20 +79,12 @@ def unread_of(book: Book, client: Client) -> tuple[UnreadRow, ...]:
 
 def _standing(book: Book, client: Client) -> list[tuple[int, LoggedSession]]:
     """(row, session) of those that hold."""
-    order = "held_on, coalesce(started, ''), coalesce(number, 0), id"
-    query = f"SELECT * FROM session WHERE {_holding()} ORDER BY {order}"
+    query = f"SELECT * FROM session WHERE client = ? AND {that_hold('session')} ORDER BY {IN_TIME}"
     held = "SELECT s.* FROM set_done s JOIN session ON session.id = s.session WHERE client = ? ORDER BY session, place"
     sets: dict[int, list[LoggedSet]] = {}
     for row in book.rows(held, client.id):
         sets.setdefault(row["session"], []).append(set_of(row))
     return [(row["id"], session_of(row, sets.get(row["id"], ()))) for row in book.rows(query, client.id)]
-
-
-def _holding() -> str:
-    """The condition for the sessions of a client that were neither replaced nor taken back."""
-    out = left_out("session")
-    replaced = f"SELECT replaces FROM session WHERE replaces IS NOT NULL AND id NOT IN ({out})"
-    return f"client = ? AND id NOT IN ({out}) AND id NOT IN ({replaced})"
 
 
 def _place(session: LoggedSession) -> tuple[date, int | None, datetime | None]:

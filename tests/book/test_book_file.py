@@ -8,11 +8,12 @@ import stat
 from pathlib import Path
 
 import pytest
+from in_book import clients
 
 from setwright.catalogue.faults import SetwrightError
 from setwright.solver.book import migrations
 from setwright.solver.book.care import backup, check
-from setwright.solver.book.clients import Client, add_client, client_of, clients
+from setwright.solver.book.clients import Client, add_client, client_of
 from setwright.solver.book.opened import APPLICATION, Book, open_book
 from setwright.solver.book.place import BESIDE, VARIABLE, book_place
 from setwright.solver.book.planned import keep_block, keep_week

@@ -10,10 +10,11 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from in_book import clients
 
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.book.care import erase
-from setwright.solver.book.clients import Client, add_client, brief_of, changes, client_of, clients, keep_brief, rest
+from setwright.solver.book.clients import Client, add_client, brief_of, changes, client_of, keep_brief, rest
 from setwright.solver.book.export import exported
 from setwright.solver.book.opened import Book
 from setwright.solver.book.paces import keep_pace

@@ -9,10 +9,11 @@ from datetime import date, timedelta
 from typing import Any
 
 import pytest
+from in_book import clients
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.book.at_once.held import held
-from setwright.solver.book.clients import Client, add_client, changes, clients, keep_brief
+from setwright.solver.book.clients import Client, add_client, changes, keep_brief
 from setwright.solver.book.opened import Book
 from setwright.solver.book.planned import blocks, keep_block, keep_week, kept_weeks
 from setwright.solver.book.sessions import log_sessions, sessions_of

@@ -9,10 +9,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from in_book import clients
 
 from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.book.care import erase
-from setwright.solver.book.clients import add_client, client_of, clients
+from setwright.solver.book.clients import add_client, client_of
 from setwright.solver.book.migrations import steps
 from setwright.solver.book.opened import Book, open_book
 from setwright.solver.book.pool import MOST_IDLE, BookPool

@@ -30,7 +30,7 @@ RAW = {
 
 
 def block_in_book(desk: Desk, weeks: int = 3, code: str = "M") -> Block:
-    """The block of a client as it was kept: build weeks, then one off; an age is noted, which no page of it may show."""
+    """The block of a client as it was kept: build weeks, then one off; their age is for no page."""
     parsed = parse_brief({**RAW, "client": {**CLIENT, "code": code}}, desk.catalogue, "test", tuple(RULES))
     week = read_any(TABLE.encode(), "test", desk.catalogue, parsed).week
     off = Span(date(2026, 1, 19), date(2026, 1, 25))

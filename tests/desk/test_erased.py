@@ -8,11 +8,12 @@ from typing import Any
 
 import pytest
 from at_desk import JSON
+from in_book import clients
 from starlette.testclient import TestClient
 from told import stood
 
 from setwright.solver.book.care import erase
-from setwright.solver.book.clients import client_of, clients
+from setwright.solver.book.clients import client_of
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told

@@ -12,10 +12,10 @@ from pathlib import Path
 
 import httpx2
 import pytest
+from in_book import clients
 from running_desk import JSON, running_desk
 
 from setwright.solver.book.care import check
-from setwright.solver.book.clients import clients
 from setwright.solver.book.opened import open_book
 
 pytestmark = pytest.mark.slow

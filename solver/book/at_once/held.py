@@ -2,18 +2,17 @@
 
 from __future__ import annotations
 
-import json
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any, Final
 
-from setwright.solver.book.clients import Client
-from setwright.solver.book.journal import left_out
+from setwright.solver.book.clients import Client, client_of_rows
+from setwright.solver.book.journal import left_out, that_hold
 from setwright.solver.book.opened import Book
-from setwright.solver.book.planned import KeptBlock, KeptWeek
-from setwright.solver.book.session_rows import session_of, set_of
+from setwright.solver.book.planned import KeptBlock, KeptWeek, block_of_row, week_of_row
+from setwright.solver.book.session_rows import IN_TIME, session_of, set_of
 from setwright.solver.log.values import LoggedSession
 
 
@@ -42,14 +41,10 @@ _WEEKS: Final = f"""
     WHERE {_OF.format(table="week")} AND id NOT IN ({left_out("week")}) ORDER BY id
 """
 _BLOCKS: Final = f"""
-    SELECT * FROM block WHERE {_OF.format(table="block")} AND id NOT IN ({left_out("block")}) AND id NOT IN (
-        SELECT replaces FROM block WHERE replaces IS NOT NULL AND id NOT IN ({left_out("block")})
-    ) ORDER BY starts, id
+    SELECT * FROM block WHERE {_OF.format(table="block")} AND {that_hold("block")} ORDER BY starts, id
 """
 _SESSIONS: Final = f"""
-    SELECT * FROM session WHERE {_OF.format(table="session")} AND id NOT IN ({left_out("session")}) AND id NOT IN (
-        SELECT replaces FROM session WHERE replaces IS NOT NULL AND id NOT IN ({left_out("session")})
-    ) ORDER BY held_on, coalesce(started, ''), coalesce(number, 0), id
+    SELECT * FROM session WHERE {_OF.format(table="session")} AND {that_hold("session")} ORDER BY {IN_TIME}
 """
 _SETS: Final = f"""
     SELECT set_done.* FROM set_done JOIN session ON session.id = set_done.session
@@ -65,7 +60,7 @@ def held(book: Book, near: tuple[date, date], client: Client | None = None) -> t
     """
     one = None if client is None else client.id
     of = (one, one)
-    clients = [_client(row) for row in book.rows(_CLIENTS, *of)]
+    clients = [client_of_rows(row, row) for row in book.rows(_CLIENTS, *of)]
     weeks = _by_client(book.rows(_WEEKS, *(day.isoformat() for day in near), *of))
     blocks = _by_client(book.rows(_BLOCKS, *of))
     sessions = _by_client(book.rows(_SESSIONS, *of))
@@ -76,8 +71,8 @@ def held(book: Book, near: tuple[date, date], client: Client | None = None) -> t
     return tuple(
         Held(
             client=found,
-            weeks=tuple(_week(row) for row in weeks[found.id]),
-            blocks=tuple(_block(row) for row in blocks[found.id]),
+            weeks=tuple(week_of_row(row) for row in weeks[found.id]),
+            blocks=tuple(block_of_row(row) for row in blocks[found.id]),
             sessions=tuple(session_of(row, sets[row["id"]]) for row in sessions[found.id]),
             changes=tuple((row["made"], row["said"]) for row in changes[found.id]),
         )
@@ -90,18 +85,3 @@ def _by_client(rows: Sequence[Any]) -> dict[int, list[Any]]:
     for row in rows:
         found[row["client"]].append(row)
     return found
-
-
-def _client(row: Any) -> Client:
-    resting = None if row["resting_since"] is None else date.fromisoformat(row["resting_since"])
-    brief = json.loads(row["document"])
-    return Client(row["id"], row["code"], row["name"], row["added"], resting, brief, row["version"])
-
-
-def _week(row: Any) -> KeptWeek:
-    return KeptWeek(row["id"], date.fromisoformat(row["starts"]), row["why"], row["document"] or "{}")
-
-
-def _block(row: Any) -> KeptBlock:
-    starts, ends = date.fromisoformat(row["starts"]), date.fromisoformat(row["ends"])
-    return KeptBlock(row["id"], starts, ends, row["document"])
