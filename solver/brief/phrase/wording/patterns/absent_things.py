@@ -6,8 +6,8 @@ import re
 from typing import Final
 
 _THINGS: Final = (
-    r"chairs?|stairs|staircase|(?:gymnastic )?rings|sled|prowler|foam roller|(?:yoga |exercise )?mat|medicine ball|sandbag|skipping rope|"
-    r"jump rope|exercise bike|spin bike|rowing machine|rower|park bench|gym ball|swiss ball|battle ropes?|trx"
+    r"chairs?|stairs|staircase|(?:gymnastic )?rings|sled|foam roller|(?:yoga |exercise )?mat|medicine ball|sandbag|skipping rope|"
+    r"jump rope|exercise bike|spin bike|rowing machine|rower|park bench|gym ball|swiss ball|battle ropes?"
 )
 _SOME: Final = r"(?:(?:a|an|some|the|my|our|1|2|one|two|few|couple|pair|pairs|set|of|old)\s+)*"
 _AMONG: Final = re.compile(
