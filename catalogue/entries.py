@@ -220,3 +220,11 @@ class Catalogue:
     def number(self, name: str) -> float:
         """The value of one evidence number, in the unit that its entry states."""
         return self.evidence[name].value
+
+    def muscle_or_group(self, name: str) -> Muscle | Group:
+        """What a brief calls by an id: a group of muscles, or a muscle."""
+        return self.groups.get(name) or self.muscles[name]
+
+    def muscles_of(self, name: str) -> frozenset[str]:
+        """The ids of the muscles that a brief means by an id: the muscle itself, or all of a group."""
+        return frozenset((name,) if name in self.muscles else self.groups[name].otherwise)

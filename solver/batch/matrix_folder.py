@@ -34,7 +34,8 @@ def write_matrix(
         path = store.folder / WEEKS / f"{file_stem(variant.name)}.html"
         store.keep(path, written("html", handout))
         led_to.add(path)
-    for path in set((store.folder / WEEKS).glob("*.html")) - led_to:
+    # Without jinja2 the page of the run before stays, and the pages that it leads to stay with it.
+    for path in set((store.folder / WEEKS).glob("*.html")) - led_to if page_can_be_written() else ():
         store.drop(path)
     if paged:
         return []

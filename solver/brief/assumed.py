@@ -56,7 +56,7 @@ def _of_days(said: Brief, settled: Brief) -> Iterator[Assumption]:
 def _of_muscle_days(settled: Brief, catalogue: Catalogue) -> Iterator[Assumption]:
     """What a muscle that is named for a day, or rested on it, leaves open."""
     for name in dict.fromkeys(name for day in settled.days for name in (*(day.trained or ()), *(day.rested or ()))):
-        called = (catalogue.groups.get(name) or catalogue.muscles[name]).name.lower()
+        called = catalogue.muscle_or_group(name).name.lower()
         on, off = (_days_of(settled, field, name) for field in ("trained", "rested"))
         rest = f"no direct sets on {off}" if off else "other days may have it too"
         yield Assumption("plan", f"{called}: " + "; ".join([*([f"direct sets on {on}"] if on else []), rest]))

@@ -41,13 +41,8 @@ def _of_muscles_of_days(brief: Brief) -> Iterator[Fault]:
     for place, day in enumerate(brief.days):
         for name in day.trained or ():
             where = f"days[{place}].trained"
-            ask = brief.muscles.get(name)
-            if name in (day.rested or ()):
-                yield Fault(where, f"'{name}' is trained and rested on the same day", "keep it in one of the two")
             if day.missed:
                 yield Fault(where, f"'{name}' is named for a day that is missed", "drop one of the two")
-            if ask is not None and ask.emphasis == "none":
-                yield Fault(where, f"'{name}' is named for a day, but it is at none", "drop one of the two")
 
 
 def _of_order(brief: Brief) -> Iterator[Fault]:

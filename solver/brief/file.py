@@ -70,6 +70,7 @@ def parse_phrase(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None
 def _in_plainer_words(text: str, catalogue: Catalogue, rule_ids: Sequence[str] | None) -> ParsedBrief | None:
     """The brief of a natural sentence by its plainer wording, which is then told; None where that has faults too."""
     from setwright.solver.brief.phrase.wording.rewriting import plain_wording
+    from setwright.solver.brief.phrase.wording.sayings import of_health
 
     lexicon = lexicon_of(catalogue)
     plainer, passed_over = plain_wording(plain(text), lexicon)
@@ -81,7 +82,7 @@ def _in_plainer_words(text: str, catalogue: Catalogue, rule_ids: Sequence[str] |
         found = parse_brief(raw, catalogue, "phrase", rule_ids)
     except UsageFault:
         return None
-    private = found.brief.client.cautions or found.brief.client.age is not None
+    private = found.brief.client.cautions or found.brief.client.age is not None or any(map(of_health, passed_over))
     told = [f"read as: {plainer}", *([f"passed over: {'; '.join(passed_over)}"] if passed_over else [])]
     kind: Literal["health", "plan"] = "health" if private else "plan"
     return replace(found, assumed=(*(Assumption(kind, text) for text in told), *found.assumed))

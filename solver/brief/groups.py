@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.schema import Brief, MuscleAsk
@@ -58,6 +60,19 @@ def _said(ask: MuscleAsk) -> str:
     if ask.days_at_least is not None:
         parts.append(f"on {ask.days_at_least} days")
     return ", ".join(parts)
+
+
+def untrainable_on_days(brief: Brief, asked: dict[str, MuscleAsk], catalogue: Catalogue) -> Iterator[Fault]:
+    """A fault for each name that a day is to train though each of its muscles is rested there, or at none."""
+    for place, day in enumerate(brief.days):
+        rested = frozenset[str]().union(*map(catalogue.muscles_of, day.rested or ()))
+        for name in day.trained or ():
+            muscles = catalogue.muscles_of(name)
+            closed = {m for m in muscles if m in asked and asked[m].emphasis == "none"}
+            for why, gone in (("rested there", rested), ("at none", closed)):
+                if muscles <= gone:
+                    said = f"'{name}' is to be trained, but each muscle of it is {why}"
+                    yield Fault(f"days[{place}].trained", said, "drop one of the two")
 
 
 def nothing_to_train(asked: dict[str, MuscleAsk], catalogue: Catalogue) -> bool:

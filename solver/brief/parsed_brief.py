@@ -13,7 +13,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief import defaults
 from setwright.solver.brief.assumed import Assumption, assumptions
 from setwright.solver.brief.contradictions import contradictions
-from setwright.solver.brief.groups import expand_groups, nothing_to_train
+from setwright.solver.brief.groups import expand_groups, nothing_to_train, untrainable_on_days
 from setwright.solver.brief.lifts.faults import lift_faults
 from setwright.solver.brief.name_resolver import NameResolver
 from setwright.solver.brief.phrase.lexicon import lexicon_of
@@ -41,6 +41,7 @@ def parse_brief(
         raise UsageFault(_placed(where, [*resolver.faults, *validation_faults(error)])) from None
     asked, disagreements = expand_groups(said, catalogue)
     faults = [*resolver.faults, *contradictions(said), *lift_faults(said, catalogue), *disagreements]
+    faults += untrainable_on_days(said, asked, catalogue)
     if nothing_to_train(asked, catalogue):
         faults.append(Fault("muscles", "every muscle is at none: nothing is left to train", "train one at least"))
     if faults:

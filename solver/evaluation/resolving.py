@@ -105,7 +105,7 @@ def resolved_day(
         closed_regions=closed_regions(day, brief),
         avoided=frozenset(day.avoid or ()),
         rested=rested_muscles(day, catalogue),
-        trained=tuple((name, muscles_of(name, catalogue)) for name in day.trained or ()),
+        trained=tuple((name, catalogue.muscles_of(name)) for name in day.trained or ()),
         missed=bool(day.missed),
         last_rest=min(shortest_rest(brief.goal or "balanced", catalogue), brief.rest_at_most or NO_LONGEST),
     )
@@ -142,12 +142,7 @@ def closed_regions(day: DayAsk, brief: Brief) -> tuple[str, ...]:
 
 def rested_muscles(day: DayAsk, catalogue: Catalogue) -> frozenset[str]:
     """The muscles that a day rests, its groups taken apart."""
-    return frozenset().union(*(muscles_of(name, catalogue) for name in day.rested or ()))
-
-
-def muscles_of(name: str, catalogue: Catalogue) -> frozenset[str]:
-    """A muscle by its id, or all muscles of a group."""
-    return frozenset((name,) if name in catalogue.muscles else catalogue.groups[name].otherwise)
+    return frozenset().union(*(catalogue.muscles_of(name) for name in day.rested or ()))
 
 
 def adjacent_days(brief: Brief) -> tuple[tuple[int, int], ...]:

@@ -97,5 +97,5 @@ def brief_words(brief: Brief, catalogue: Catalogue) -> str:
     focus = f", with the themes {listed(themes)}" if themes else ""
     return (
         f"brief: days and minutes were taken from the week{focus}; the kit is the smallest that has all it needs, "
-        f"{kit}{heavy}; all else is by default. a brief of its own says otherwise"
+        f"{kit}{heavy}; all else is by default. A brief given beside the table says otherwise"
     )

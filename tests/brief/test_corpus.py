@@ -317,3 +317,19 @@ def test_failure_is_told_as_not_planned(says: str) -> None:
 def test_no_aside_speaks_of_bodies_kit_or_numbers_or_denies(aside: str) -> None:
     parsed = read(f"Hi coach, 3 days of 40 minutes, {aside}")
     assert parsed is None or not any(a.text.startswith("passed over") for a in parsed.assumed)
+
+
+@pytest.mark.parametrize(
+    "says",
+    [
+        "3 x 40 min, no treadmill and only dumbbells",
+        "3 x 40 min, no running and bands only",
+        "3 x 40 min, no cardio and dumbbells",
+        "3 x 40 min, squats are, for now, out",
+        "3 x 40 min, deadlifts are because of my job",
+    ],
+)
+def test_what_may_mean_its_opposite_is_not_read(says: str) -> None:
+    """Each was read as what it does not say: kit that is there as absent, a lift that is out as liked."""
+    parsed = read(says)
+    assert parsed is None or not (parsed.brief.without or parsed.brief.like), parsed

@@ -37,8 +37,13 @@ def test_what_a_day_trains_and_rests_is_read(asker: Any, says: str, trained: Any
     [
         ("mon wed 40 min, train chest on fri", "names fri, which is not a training day; choose one of mon, wed"),
         ("2x40, any order, train chest on mon", "names a weekday, but the days have none"),
-        ("mon wed 40 min, train chest on mon, rest chest on mon", "'chest' is trained and rested on the same day"),
-        ("mon wed 40 min, no chest, train chest on mon", "'chest' is named for a day, but it is at none"),
+        (
+            "mon wed 40 min, train chest on mon, rest chest on mon",
+            "but each muscle of it is rested there",
+        ),
+        ("mon wed 40 min, no chest, train chest on mon", "'chest' is to be trained, but each muscle of it is at none"),
+        ("mon wed 40 min, rest legs on mon, train quads on mon", "'quads' is to be trained"),
+        ("mon wed 40 min, no legs, train quads on mon", "'quads' is to be trained"),
         ("mon wed fri 40 min, pin squat on both days", "'both days' is said of 3 days"),
     ],
 )

@@ -52,8 +52,16 @@ def test_days_are_spread_anew_and_the_briefs_own_number_is_left_alone() -> None:
 
 
 def test_days_that_differ_cannot_be_multiplied() -> None:
-    with pytest.raises(UsageFault, match="differ in minutes"):
+    with pytest.raises(UsageFault, match="differ in more than the weekday"):
         so_many_days(brief_of(days=UNEVEN), 4)
+
+
+def test_what_each_day_leaves_out_is_kept_and_what_one_trains_cannot_be_multiplied() -> None:
+    alike = [{"weekday": day, "minutes": 40, "rested": ["calves"]} for day in ("mon", "wed", "fri")]
+    assert [day.rested for day in so_many_days(brief_of(days=alike), 4).brief.days] == [("calves",)] * 4
+    one = [*alike[:2], {"weekday": "fri", "minutes": 40, "trained": ["chest"]}]
+    with pytest.raises(UsageFault, match="differ in more than the weekday"):
+        so_many_days(brief_of(days=one), 2)
 
 
 def test_a_pin_on_a_day_that_is_gone_is_a_fault() -> None:

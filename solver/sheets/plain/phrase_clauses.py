@@ -56,7 +56,7 @@ def _place(brief: Brief, catalogue: Catalogue) -> Iterator[tuple[str, str]]:
 
 def _muscle(name: str, ask: MuscleAsk, catalogue: Catalogue) -> str:
     """What is asked of a muscle or group."""
-    entry = catalogue.groups.get(name) or catalogue.muscles[name]
+    entry = catalogue.muscle_or_group(name)
     limits = []
     if ask.at_least is not None and ask.at_least == ask.at_most:
         limits.append(f"{ask.at_least:g} sets")
@@ -87,7 +87,7 @@ def muscle_days(brief: Brief, catalogue: Catalogue) -> Iterator[str]:
             for name in getattr(day, field) or ():
                 days.setdefault(name, []).append(day.weekday or "")
         for name, on in days.items():
-            entry = catalogue.groups.get(name) or catalogue.muscles[name]
+            entry = catalogue.muscle_or_group(name)
             yield f"{word} {entry.name.lower()} on {' and '.join(on)}"
 
 

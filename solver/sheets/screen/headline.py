@@ -36,7 +36,7 @@ def _of_days(resolved: ResolvedBrief) -> list[str]:
     """The muscles and groups that days are to have: chest on Monday and Thursday."""
     catalogue, days = resolved.catalogue, resolved.days
     names = dict.fromkeys(name for day in days for name, _ in day.trained)
-    entries = {name: catalogue.groups.get(name) or catalogue.muscles[name] for name in names}
+    entries = {name: catalogue.muscle_or_group(name) for name in names}
     return [
         f"{entry.name.lower()} on {listed(day_name(day) for day in days if name in dict(day.trained))}"
         for name, entry in entries.items()

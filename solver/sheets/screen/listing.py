@@ -30,7 +30,7 @@ def exercises_text(exercises: Sequence[Exercise], catalogue: Catalogue, width: i
     ids, movements = (max(len(row[column]) for row in rows) for column in (0, 1))
     left = max(24, width - ids - max(movements, len("Movement")) - 6)
     lines = grid(["Exercise", "Movement", "Direct", "Needs"], rows, "llll", [None, None, left // 2, left - left // 2])
-    return "\n".join([*lines, f"{counted(len(exercises), 'exercise')}"]) + "\n"
+    return "\n".join([*lines, counted(len(exercises), "exercise")]) + "\n"
 
 
 def exercise_text(exercise: Exercise, catalogue: Catalogue, width: int = 100) -> str:

@@ -86,7 +86,7 @@ def _change_words(change: BriefChange, resolved: ResolvedBrief) -> str:
         case DropMovement(movement):
             return f"do without a {movement.replace('-', ' ')}"
         case DropMuscleDay(muscle, weekday):
-            name = (catalogue.groups.get(muscle) or catalogue.muscles[muscle]).name.lower()
+            name = catalogue.muscle_or_group(muscle).name.lower()
             return f"do without {name} {f'on {weekday_name(weekday)}' if weekday else 'in every session that names it'}"
         case PriceRule(rule):
             return f"let the rule {rule} cost instead of forbid"

@@ -48,7 +48,7 @@ def checked_cases(briefs: Sequence[ParsedBrief], goals: Sequence[Goal]) -> tuple
         raise UsageFault(
             Fault(
                 "compare",
-                f"makes {len(cases)} weeks, expected {FEWEST_CASES} to {MOST_CASES}",
+                f"makes {len(cases)} week{'' if len(cases) == 1 else 's'}, expected {FEWEST_CASES} to {MOST_CASES}",
                 "name another number of briefs or of goals",
             )
         )

@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import DayAsk
 from setwright.solver.evaluation.finding import Wish
-from setwright.solver.evaluation.resolving import muscles_of
 from setwright.solver.rules.muscle_on_day import trains
 from setwright.solver.uses.relax.brief_changes import (
     AllowExercise,
@@ -49,7 +48,7 @@ def _movement(clashing: ClashingBrief, movement: str) -> Iterator[Relaxation]:
 
 def _muscle_day(clashing: ClashingBrief, wish: Wish) -> Iterator[Relaxation]:
     """The kit for a muscle or group that a day names, or the day without it."""
-    muscles = muscles_of(wish.subject, clashing.catalogue)
+    muscles = clashing.catalogue.muscles_of(wish.subject)
     lifts = [e for e in clashing.catalogue.exercises.values() if trains(e, muscles)]
     yield from kit_relaxations(clashing, lifts, all_of_them=False)
     brief = clashing.changed(days=tuple(_without(day, wish) for day in clashing.brief.days))

@@ -82,7 +82,7 @@ def replanned(
     After a missed session none of the others gets more sets than were planned for it, unless it has more minutes now.
     """
     resolved = before.evaluated.resolved
-    brief = brief_after(resolved.brief, happened)
+    brief = brief_after(resolved.brief, happened, resolved.catalogue)
     now, after = replace(parsed, brief=brief), resolve(brief, resolved.catalogue)
     standing = _standing(before, happened, after)
     share = kept_share(after)

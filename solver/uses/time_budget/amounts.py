@@ -8,7 +8,7 @@ from setwright.catalogue.faults import Fault, UsageFault
 from setwright.solver.brief.contradictions import contradictions
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.parsed_brief import ParsedBrief, with_defaults
-from setwright.solver.brief.schema import Brief, DayAsk
+from setwright.solver.brief.schema import Brief
 
 
 def with_minutes(parsed: ParsedBrief, minutes: tuple[int, ...]) -> ParsedBrief:
@@ -50,23 +50,21 @@ def shared(minutes: int, parts: tuple[int, ...]) -> tuple[int, ...]:
 def so_many_days(parsed: ParsedBrief, days: int) -> ParsedBrief:
     """The brief on so many days, its own where the number is its own, else spread over the week anew.
 
-    Raises UsageFault where its days differ in minutes, place or focus, and where it names a day that is gone.
+    Raises UsageFault where its days differ in more than the weekday, and where it names a day that is gone.
     """
     brief = parsed.brief
     if days == len(brief.days):
         return parsed
-    kinds = {(day.minutes, day.equipment, day.focus) for day in brief.days}
-    if len(kinds) > 1:
+    like, *others = (day.model_copy(update={"weekday": None, "missed": None}) for day in brief.days)
+    if any(other != like for other in others):
         raise UsageFault(
             Fault(
                 "days",
-                "the days differ in minutes, place or focus, so it is not clear what a further day would be",
+                "the days differ in more than the weekday, so it is not clear what a further day would be",
                 "give a brief whose days are alike, such as '3 days x 40 min'",
             )
         )
-    like = brief.days[0]
-    asked = DayAsk(minutes=like.minutes, equipment=like.equipment, focus=like.focus)
-    return replace(parsed, brief=_agreed(with_defaults(brief.model_copy(update={"days": (asked,) * days})), days))
+    return replace(parsed, brief=_agreed(with_defaults(brief.model_copy(update={"days": (like,) * days})), days))
 
 
 def _agreed(brief: Brief, days: int) -> Brief:

@@ -59,7 +59,7 @@ FILLERS: Final[Rewrites] = (
         "",
     ),
     (
-        r"\b(?:well controlled|cleared by (?:my|her|his|the) \w+|all the time|desk job|right side|both sides)\b",
+        r"\b(?:well controlled|all the time|desk job|right side|both sides)\b",
         ",",
     ),
     (r"(?<=min) (?:a|per|each|in the) week\b(?! in total)", " weekly"),

@@ -17,6 +17,8 @@ _IN_BRACKETS: Final = re.compile(r"\((?:bad )?(shoulder|elbow|wrist|hip|knee|ank
 """A joint in brackets is the reason of what stands before it."""
 _A_ROOM: Final = re.compile(r"\b(?:gym|garage)$")
 """A whole place does not go on with things that are not there."""
+_BARE_VERB: Final = re.compile(r"\b(?:is|are)(?: (?:because|for now|now|at the moment|still)\b.*)?$")
+"""`squats are not happening, leg curls are`: a verb alone says the opposite of what stands before it, at the end only."""
 _NUMBER: Final = re.compile(r"(?:(?:and|so|but) )*\d+")
 """An age only beside what is said of a person; anywhere else it may be minutes."""
 _HOLD_THEM: Final = re.compile(r"(?:(?:and|but|so) )*(?:just )?(?:hold|maintain|keep) (?:it|them)")
@@ -35,7 +37,20 @@ _FINE_NOW: Final = re.compile(
     r"(?:(?:but|and|my|the|his|her|it) )*(?:(?:knee|hip|shoulder|elbow|wrist|ankle|neck|back)s? )?(?:is|are|feels?) (?:fine|ok|okay|good|better)(?: (?:now|again|these days))*"
 )
 """What is said after a condition, which stays a caution: it may come back."""
+_OF_BODY: Final = re.compile(
+    r"\b(?:health|healthy|tires?|cleared|clearance|caution|knees?|hips?|shoulders?|elbows?|wrists?|ankles?|neck|back)\b"
+)
 _MUSCLE_KINDS: Final[tuple[Kind, ...]] = ("muscle", "group")
+
+
+def _wanted_by_a_verb(clause: str, said_plainly: str | None) -> bool:
+    """Whether a lift is wanted by no more than a bare `is` or `are`."""
+    return (said_plainly or "").startswith("like ") and _BARE_VERB.search(clause) is not None
+
+
+def of_health(passed_over: str) -> bool:
+    """Whether a clause that was passed over tells of somebody's health."""
+    return (_OF_HEALTH.fullmatch(passed_over) or _OF_BODY.search(passed_over)) is not None
 
 
 class Sayings:
@@ -67,7 +82,10 @@ class Sayings:
             if clauses and self._repeats(clause, clauses[-1]):
                 continue
             found = self.reader.said(marked)
-            if found is None and waiting and (both := self.reader.said(f"{marked} {waiting[0]}")) is not None:
+            if _wanted_by_a_verb(clause, found) and (waiting or not clauses or not clauses[-1].startswith("avoid ")):
+                found = None
+            both = self.reader.said(f"{marked} {waiting[0]}") if found is None and waiting else None
+            if both is not None and not _wanted_by_a_verb(f"{clause} {waiting[0]}", both):
                 found = both
                 waiting.pop(0)
             clauses.append(clause if found is None else found)
@@ -110,7 +128,7 @@ class Sayings:
             self.reader.over.append(clause)
             return True
         if _FINE_NOW.fullmatch(clause) and self.reader.of_person:
-            self.reader.over.append(f"{clause}: the caution stays")
+            self.reader.over.append(f"{clause}: a caution that was named stays")
             return True
         if _NOTHING_ELSE.fullmatch(clause) and not before.startswith(("grow ", "like ", "normal ", "pin ")):
             self.reader.over.append(clause)

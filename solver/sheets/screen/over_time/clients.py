@@ -39,7 +39,7 @@ def clients_text(found: Sequence[Standing], width: int = 100) -> str:
         return 'No client is in the book; `setwright client add M "3 days x 40 min"` writes one down.\n'
     rows = [[f"@{s.code}", asked(s.brief), _block(s), str(s.last or "-"), _rest(s)] for s in found]
     headings = ["Client", "Days", "Block", "Last session", ""]
-    return "\n".join([*grid(headings, rows, "lllll"), f"{counted(len(found), 'client')}"]) + "\n"
+    return "\n".join([*grid(headings, rows, "lllll"), counted(len(found), "client")]) + "\n"
 
 
 def client_text(s: Standing, width: int = 100) -> str:

@@ -9,12 +9,14 @@ _NAMES: Final = (
     r"(?:behind[- ]the[- ]neck press(?:es)?|kipping(?: pull-?ups)?|handstands?|handstand push-?ups|mountain climbers|muscle-?ups|cardio|"
     r"running|treadmill|neck(?: work| training)?|rope climbs|cartwheels)"
 )
+_KIT: Final = r"dumbbells?|bands?|barbells?|kettlebells?|machines?|cables?|body ?weight|bench|rack|gym|kit|equipment"
+"""After `no running and ...` these may be there or not: a list with one of them is asked about."""
 _LEAD: Final = r"(?:no|avoid|avoids|without|skip|leave out|hates?|dislikes?|(?:does not|doesn't|don't|do not) (?:like|want|do)|not a fan of)"
 _ALONE: Final = re.compile(
     rf"(?:^|(?<=[,.;] ))(?:i |he |she |please )?{_LEAD} ({_NAMES}(?: (?:and|or) {_NAMES})*)(?=[,.;]|$)"
 )
 _LAST: Final = re.compile(rf"\b({_LEAD} (?!{_NAMES})[a-z' -]+?) (?:and|or) ({_NAMES})(?=[,.;]|$)")
-_FIRST: Final = re.compile(rf"\b({_LEAD}) ({_NAMES}) (?:and|or) (?=[a-z])")
+_FIRST: Final = re.compile(rf"\b({_LEAD}) ({_NAMES}) (?:and|or) (?![^,.;]*\b(?:only|just|{_KIT})\b)(?=[a-z])")
 
 
 def without_unknown_lifts(text: str) -> tuple[str, list[str]]:
