@@ -91,7 +91,9 @@ def anyhow(choice: random.Random, catalogue: Catalogue) -> dict[str, Any]:
     if choice.random() < 0.3:
         brief["clock"]["seconds_per_rep"] = choice.choice((2.5, 4, 6.25))
     if not any_order and choice.random() < 0.4:
-        named, away = choice.sample([*sorted(catalogue.groups), *sorted(catalogue.muscles)], 2)
+        names = [*sorted(catalogue.groups), *sorted(catalogue.muscles)]
+        named = choice.choice(names)
+        away = choice.choice([n for n in names if not catalogue.muscles_of(named) <= catalogue.muscles_of(n)])
         for day in choice.sample(brief["days"], choice.randint(1, len(weekdays))):
             day["trained"] = [named]
         choice.choice(brief["days"])["rested"] = [away]
