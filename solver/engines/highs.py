@@ -112,7 +112,8 @@ def least(
     score = {j: cost for j, cost in enumerate(matrix.cost) if cost}
     matrix.constraints.append((score, floor - ROUNDING - SAFETY * abs(floor), highspy.kHighsInf))
     matrix.cost = [-float(amounts.get(j, 0)) for j in range(len(matrix.cost))]
-    found = _branched(matrix, nodes, seconds, None, cancelled)
+    # Measured: the same bound in half the time of all heuristics; without any it takes longest.
+    found = _branched(matrix, nodes, seconds, None, cancelled, heuristics="one")
     # What the audit may round is in the floor already.
     return replace(found, bound=found.bound - ROUNDING)
 

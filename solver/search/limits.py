@@ -28,7 +28,9 @@ class Limits:
     heuristic_nodes: int
     """HiGHS nodes for each improvement of the week at hand on few columns; 0 leaves them out."""
     fixing_nodes: int
-    """HiGHS nodes for branching after reduced-cost fixing, in a week of up to three days; 0 leaves it out."""
+    """HiGHS nodes for branching after reduced-cost fixing on a thousand columns, in a week of up to three days."""
+    fixing_columns: int
+    """Columns left open by reduced-cost fixing up to which it is branched on, twice as many where the gap is wide."""
     near_enough: float
     """The share of the stimulus between score and bound within which nothing more is tried."""
 
@@ -48,6 +50,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             pattern_nodes=0,
             heuristic_nodes=0,
             fixing_nodes=0,
+            fixing_columns=0,
             near_enough=0.0025,
         ),
         "normal": Limits(
@@ -56,9 +59,10 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             work=0.5,
             columns=60,
             nodes=20,
-            pattern_nodes=2,
+            pattern_nodes=1,
             heuristic_nodes=5,
             fixing_nodes=600,
+            fixing_columns=1_500,
             near_enough=0.0025,
         ),
         "thorough": Limits(
@@ -70,6 +74,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             pattern_nodes=2000,
             heuristic_nodes=50,
             fixing_nodes=5000,
+            fixing_columns=5_000,
             near_enough=0.0005,
         ),
     }

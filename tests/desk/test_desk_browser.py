@@ -15,7 +15,7 @@ from keyboard import Keyboard
 from running_desk import RunningDesk, running_desk
 
 pytestmark = pytest.mark.slow
-PHRASE = "2 days x 20 min, home dumbbells, novice"
+PHRASE = "1 day x 20 min, home dumbbells, novice"
 LONG = "6 days x 90 min, growth, advanced, commercial gym"
 HOSTILE = '<img src=x onerror="document.title=1"><script>document.title=1</script>'
 MOST_ACTS = 12

@@ -76,7 +76,7 @@ def test_the_best_session_is_that_of_enumeration(seed: int) -> None:
 def test_no_week_passes_the_bound_and_it_is_below_that_of_the_week_without_days(phrase: str) -> None:
     found = instance(phrase)
     _, bound = decomposed(found)
-    whole = highs.bound(day_model(found, all_day_columns(found)), 200, 60.0)
+    whole = highs.bound(day_model(found, all_day_columns(found)), 200, 60.0, heuristics="one")
     assert whole.chosen and whole.value <= highs.outward(bound)
     assert bound <= highs.relax(week_model(found)).value + 1
 

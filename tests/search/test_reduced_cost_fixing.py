@@ -8,15 +8,20 @@ import pytest
 from tiny import GOALS, incumbent_of, ranking, sound_weeks, tiny
 
 from setwright.solver.engines.highs import ROUNDING
-from setwright.solver.search import reduced_cost_fixing as module
+from setwright.solver.linear.columns import Column
 from setwright.solver.search.bounding import Bound, is_near
 from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
-from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
-from setwright.solver.search.reduced_cost_fixing import fix_and_branch, open_columns
+from setwright.solver.search.neighbourhood.neighbourhood_search import Incumbent, NeighbourhoodSearch
+from setwright.solver.search.reduced_cost_fixing import (
+    WIDE,
+    columns_for_branching,
+    fix_and_branch,
+    open_columns,
+)
 from setwright.solver.search.solve_options import SolveOptions
 
-OPTIONS = SolveOptions(replace(SEARCHES["quick"], fixing_nodes=200))
+OPTIONS = SolveOptions(replace(SEARCHES["quick"], fixing_nodes=200, fixing_columns=1_500))
 SHARES = (0.0, 0.1, 0.5)
 """How far down the list of all sound weeks the incumbent stands: the best, a good one, a middling one."""
 
@@ -39,13 +44,18 @@ def test_the_best_week_closes_columns_and_a_poor_one_fewer() -> None:
     assert len(best) < len(poor) <= len(place.columns)
 
 
+def branched(goal: str, incumbent: Incumbent, bound: Bound) -> tuple[Column, ...]:
+    columns = columns_for_branching(ranking(goal), incumbent, OPTIONS, bound)
+    return fix_and_branch(tiny(goal).instance, columns, incumbent, OPTIONS, bound)
+
+
 @pytest.mark.parametrize("goal", GOALS)
 def test_branching_finds_the_best_of_all_weeks_and_bounds_them(goal: str) -> None:
     place, weeks = tiny(goal), sound_weeks(goal)
     bound, incumbent = Bound(), incumbent_of(place, *weeks[len(weeks) // 2])
     lns = NeighbourhoodSearch(incumbent.solver, OPTIONS.limits)
     lns.restore(incumbent)
-    columns = fix_and_branch(ranking(goal), incumbent, OPTIONS, bound)
+    columns = branched(goal, incumbent, bound)
     best = weeks[0][1].score_units
     assert columns and bound.value >= best
     adopt_columns(lns, columns)
@@ -54,13 +64,15 @@ def test_branching_finds_the_best_of_all_weeks_and_bounds_them(goal: str) -> Non
     assert best - 300 - ROUNDING <= lns.best.score_units <= best
 
 
-def test_nothing_is_branched_on_where_too_many_columns_are_open(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(module, "MOST_OPEN", 3)
-    weeks = sound_weeks("growth")
+def test_nothing_is_branched_on_where_it_is_left_out_or_too_many_columns_are_open() -> None:
+    weeks, place = sound_weeks("growth"), ranking("growth")
     poor = incumbent_of(tiny("growth"), *weeks[len(weeks) // 2])
-    assert fix_and_branch(ranking("growth"), poor, OPTIONS, Bound()) is None
+    count, near, wide = len(open_columns(place, poor)), Bound(), Bound()
+    near.lower(poor.audit.score_units + WIDE * poor.audit.stimulus_units)
 
+    def open_with(most: int, bound: Bound) -> int:
+        few = SolveOptions(replace(OPTIONS.limits, fixing_columns=most))
+        return len(columns_for_branching(place, poor, few, bound))
 
-def test_nothing_is_branched_on_where_it_is_left_out() -> None:
-    weeks, none = sound_weeks("growth"), SolveOptions(replace(OPTIONS.limits, fixing_nodes=0))
-    assert fix_and_branch(ranking("growth"), incumbent_of(tiny("growth"), *weeks[0]), none, Bound()) is None
+    assert [open_with(most, near) for most in (0, count - 1, count)] == [0, 0, count]
+    assert [open_with(most, wide) for most in (0, count // 2 - 1, count - 1)] == [0, 0, count]

@@ -54,10 +54,12 @@ def search_short_days(given: Given) -> None:
         result(worker.begin(partial(prove_week, week, options, bound)), check)
     else:
         chosen = worker.begin(partial(_week_of_patterns, master, _sessions(lns, master), options, bound))
+        before = lns.best
         left -= lns.improve(min(part, left))
         _adopt_best_order(lns, master, result(chosen, check))
-    if lns.best and not is_near(lns.best, bound.value, options):
-        lns.improve(left)
+        if lns.best is before or (lns.best and is_near(lns.best, bound.value, options)):
+            return
+    lns.improve(left)
 
 
 def _prove_days(instance: Instance, bound: Bound) -> Master | None:

@@ -8,12 +8,14 @@ from setwright.solver.auditing import Audit
 from setwright.solver.search.bounding import is_near, prove_week
 from setwright.solver.search.courses.given import Given
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
-from setwright.solver.search.reduced_cost_fixing import fix_and_branch
+from setwright.solver.search.reduced_cost_fixing import columns_for_branching, fix_and_branch
 from setwright.solver.search.restricted_master import improve_beside_neighbourhoods
 from setwright.solver.search.worker import result
 
 STAGES = 3
-"""Parts of the neighbourhoods: one while the week without days is branched on, one beside each improvement by HiGHS."""
+"""Parts of the neighbourhoods: one while the week without days is branched on, one beside each step by HiGHS."""
+BRANCHINGS = 2
+"""How often HiGHS branches after reduced-cost fixing: again, with fewer columns open, from a better week."""
 
 
 def search_short_week(given: Given) -> None:
@@ -29,13 +31,21 @@ def search_short_week(given: Given) -> None:
     left -= lns.improve(min(stage, left))
     classes = result(proved, check)
     started: Audit | None = None
-    while left >= stage and (incumbent := lns.incumbent()) and incumbent.audit is not started:
+    branchings = 0
+    while (incumbent := lns.incumbent()) and incumbent.audit is not started:
         if is_near(incumbent.audit, bound.value, options):
             break
-        branched = result(worker.begin(partial(fix_and_branch, ranking, incumbent, options, bound)), check)
-        if branched is not None:
-            adopt_columns(lns, branched)
-            break
         started = incumbent.audit
-        improve_beside_neighbourhoods(lns, ranking, classes, stage, options, bound, worker)
-        left -= stage
+        if columns := columns_for_branching(ranking, incumbent, options, bound):
+            if branchings == BRANCHINGS:
+                break
+            branching = worker.begin(partial(fix_and_branch, lns.instance, columns, incumbent, options, bound))
+            left -= lns.improve(min(stage, left))
+            found = result(branching, check)
+            adopt_columns(lns, found)
+            branchings += 1
+        elif left >= stage:
+            improve_beside_neighbourhoods(lns, ranking, classes, stage, options, bound, worker)
+            left -= stage
+        else:
+            break
