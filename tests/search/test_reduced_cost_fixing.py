@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -68,7 +69,7 @@ def test_nothing_is_branched_on_where_it_is_left_out_or_too_many_columns_are_ope
     weeks, place = sound_weeks("growth"), ranking("growth")
     poor = incumbent_of(tiny("growth"), *weeks[len(weeks) // 2])
     count, near, wide = len(open_columns(place, poor)), Bound(), Bound()
-    near.lower(poor.audit.score_units + WIDE * poor.audit.stimulus_units)
+    near.lower(math.floor(poor.audit.score_units + WIDE * poor.audit.stimulus_units))
 
     def open_with(most: int, bound: Bound) -> int:
         few = SolveOptions(replace(OPTIONS.limits, fixing_columns=most))
