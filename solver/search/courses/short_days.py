@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from functools import partial
 from itertools import islice, permutations, product
 
+from setwright.solver.auditing import audit
 from setwright.solver.engines import highs
 from setwright.solver.engines.day_patterns.generation import decomposed
 from setwright.solver.engines.day_patterns.master import Master
@@ -18,6 +19,7 @@ from setwright.solver.linear.columns import Column
 from setwright.solver.linear.instance import Instance
 from setwright.solver.search.bounding import Bound, is_near, prove_week
 from setwright.solver.search.courses.given import Given
+from setwright.solver.search.decoding import week_of
 from setwright.solver.search.neighbourhood.initial_solution import adopt_columns
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.solve_options import SolveOptions
@@ -57,9 +59,10 @@ def search_short_days(given: Given) -> None:
         before = lns.best
         left -= lns.improve(min(part, left))
         _adopt_best_order(lns, master, result(chosen, check))
-        if lns.best is before or (lns.best and is_near(lns.best, bound.value, options)):
+        if lns.best is before:
             return
-    lns.improve(left)
+    if lns.best and not is_near(lns.best, bound.value, options):
+        lns.improve(left)
 
 
 def _prove_days(instance: Instance, bound: Bound) -> Master | None:
@@ -87,10 +90,16 @@ def _week_of_patterns(
 
 
 def _adopt_best_order(lns: NeighbourhoodSearch, master: Master, sessions: tuple[tuple[int, DayPattern], ...]) -> None:
-    """Put sessions on days in every order, or in the first ones where there are many, and keep what is better."""
+    """Put sessions on days in every order, or in the first ones where there are many; take the best if it is better."""
+    best: tuple[int, list[Column]] | None = None
     for columns in islice(_orders(lns.instance, master, sessions), ORDERS):
         lns.solver.signal.check()
-        adopt_columns(lns, columns)
+        week = week_of(lns.instance, [(column.group, column) for column in columns])
+        found = audit(lns.instance.resolved, week)
+        if not found.broken and (best is None or found.score_units > best[0]):
+            best = found.score_units, columns
+    if best is not None:
+        adopt_columns(lns, best[1])
 
 
 def _orders(instance: Instance, master: Master, sessions: tuple[tuple[int, DayPattern], ...]) -> Iterator[list[Column]]:
