@@ -30,7 +30,7 @@ class Limits:
     fixing_nodes: int
     """HiGHS nodes for branching after reduced-cost fixing on a thousand columns, in a week of up to three days."""
     fixing_columns: int
-    """Columns left open by reduced-cost fixing up to which it is branched on, twice as many in a wide gap; 0 leaves it out."""
+    """Open columns up to which reduced-cost fixing branches, twice as many where the gap is wide; 0 leaves it out."""
     near_enough: float
     """The share of the stimulus between score and bound within which nothing more is tried."""
 
