@@ -21,7 +21,7 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 
 @pytest.fixture(scope="session")
 def books(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
-    """Places for books that nobody has made yet, one after the other, in one folder: a folder each cost milliseconds."""
+    """Places in one folder for books that nobody has made yet; a folder for each would cost milliseconds."""
     folder = tmp_path_factory.mktemp("books")
     return (folder / f"book{number}.db" for number in count())
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Collection, Mapping
 from dataclasses import dataclass, replace
+from itertools import count as count_from
 from typing import Any, Literal
 
 import highspy
@@ -89,14 +90,16 @@ def bound(
     heuristics: Heuristics = "all",
     restarts: bool = False,
     start: Collection[int] | None = None,
+    looks: int | None = None,
 ) -> BranchAndBound:
     """The bound after so many nodes; `seconds` is a wall-clock limit.
 
     `tell` hears the bound as it falls, not moved outward; `cancelled` ends the run early.
     `restarts` lets HiGHS begin its root anew, which pays only where the bound is all but closed there. `start` are the
-    columns of a solution at hand.
+    columns of a solution at hand. `looks` ends the run when HiGHS has looked so often whether it is to end: the same
+    work each time, less than a node where there are few.
     """
-    return _branched(HighsModel(model), nodes, seconds, tell, cancelled, heuristics, restarts, start)
+    return _branched(HighsModel(model), nodes, seconds, tell, cancelled, heuristics, restarts, start, looks)
 
 
 def least(
@@ -106,6 +109,7 @@ def least(
     nodes: int,
     seconds: float,
     cancelled: Callable[[], bool] = lambda: False,
+    looks: int | None = None,
 ) -> BranchAndBound:
     """What a sum cannot fall below in weeks of at least `floor` score units: `bound` and `value` are minus the sum."""
     matrix = HighsModel(model)
@@ -113,7 +117,7 @@ def least(
     matrix.constraints.append((score, floor - ROUNDING - SAFETY * abs(floor), highspy.kHighsInf))
     matrix.cost = [-float(amounts.get(j, 0)) for j in range(len(matrix.cost))]
     # Measured: the same bound in half the time of all heuristics; without any it takes longest.
-    found = _branched(matrix, nodes, seconds, None, cancelled, heuristics="one")
+    found = _branched(matrix, nodes, seconds, None, cancelled, heuristics="one", looks=looks)
     # What the audit may round is in the floor already.
     return replace(found, bound=found.bound - ROUNDING)
 
@@ -127,6 +131,7 @@ def _branched(
     heuristics: Heuristics = "all",
     restarts: bool = False,
     start: Collection[int] | None = None,
+    looks: int | None = None,
 ) -> BranchAndBound:
     """How branching on a matrix ended."""
     count = len(matrix.model.columns)
@@ -145,12 +150,13 @@ def _branched(
         highs.setSolution(count, np.arange(count, dtype=np.int32), amounts)
 
     faults: list[BaseException] = []
+    looked = count_from(1)
 
     def heard(event: Any) -> None:
         try:
             if tell is not None:
                 tell(event.data_out.mip_dual_bound)
-            if cancelled():
+            if next(looked) == looks or cancelled():
                 event.interrupt()
         except BaseException as fault:
             # HiGHS would swallow the exception and end with its figures half made.

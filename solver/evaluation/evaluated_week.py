@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from setwright.catalogue.entries import Exercise
+from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.curves import SetConditions
 from setwright.solver.evaluation.pairing.pairs import effect_of_partner
 from setwright.solver.evaluation.pairing.partner_effect import NO_EFFECT, PartnerEffect
 from setwright.solver.evaluation.prescriptions import Prescription, conditions, make
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import MuscleTarget, ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 
 WHOLE = 10_000
@@ -55,12 +57,7 @@ class EvaluatedWeek:
 
     def _line(self, entry: Entry, day: ResolvedDay, place: int) -> Line:
         exercise = self.resolved.catalogue.exercises[entry.exercise]
-        other = None if entry.partner is None else self.resolved.catalogue.exercises.get(entry.partner)
-        effect = NO_EFFECT if other is None else effect_of_partner(self.resolved, exercise, other)
-        way = (entry.sets, entry.rest, entry.technique, entry.drops, entry.partner is not None)
-        said = (*way, entry.reps, entry.rir, effect)
-        prescription = make(self.resolved, exercise, day, *said)
-        return Line(entry, exercise, day, place, prescription, conditions(self.resolved, exercise, day, *said), effect)
+        return Line(entry, exercise, day, place, *_done_as_printed(self.resolved, entry, day.index))
 
     @cached_property
     def lines(self) -> tuple[Line, ...]:
@@ -198,6 +195,20 @@ class EvaluatedWeek:
         """The week index: the weighted mean of the muscles' indices."""
         muscles = self.resolved.muscles.values()
         return sum(m.weight * self.index(m.id) for m in muscles if m.weight) / self.resolved.weight_sum
+
+
+@answered_once
+def _done_as_printed(
+    resolved: ResolvedBrief, entry: Entry, day: int
+) -> tuple[Prescription, SetConditions, PartnerEffect]:
+    """What the clock and the curves make of an entry on a day of the brief, and what its partner takes from it."""
+    exercise = resolved.catalogue.exercises[entry.exercise]
+    other = None if entry.partner is None else resolved.catalogue.exercises.get(entry.partner)
+    effect = NO_EFFECT if other is None else effect_of_partner(resolved, exercise, other)
+    way = (entry.sets, entry.rest, entry.technique, entry.drops, entry.partner is not None)
+    said = (*way, entry.reps, entry.rir, effect)
+    here = resolved.days[day]
+    return make(resolved, exercise, here, *said), conditions(resolved, exercise, here, *said), effect
 
 
 def ramp_seconds(resolved: ResolvedBrief, region: str, lifts: list[Exercise], day: ResolvedDay) -> int:

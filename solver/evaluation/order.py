@@ -18,13 +18,22 @@ TRUNK_LAST = 8
 
 def in_order(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]) -> list[Exercise]:
     """The exercises of a day in the order they are done; a pair (exercise, partner id) stays together."""
-    waiting = sorted(blocks(resolved, day), key=lambda block: key(resolved, block))
+    exercises = resolved.catalogue.exercises
+    ids = _ids_in_order(resolved, tuple(sorted((exercise.id, partner or "") for exercise, partner in day)))
+    return [exercises[key] for key in ids]
+
+
+@answered_once
+def _ids_in_order(resolved: ResolvedBrief, day: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
+    """The ids of a day's exercises, given with those of their partners, in the order they are done."""
+    lifts = [(resolved.catalogue.exercises[key], partner or None) for key, partner in day]
+    waiting = sorted(blocks(resolved, lifts), key=lambda block: key(resolved, block))
     done: list[Block] = []
     while waiting:
         block = next_block(resolved, waiting, done[-1][-1] if done else None)
         waiting.remove(block)
         done.append(block)
-    return [exercise for block in priority_early(resolved, parted(resolved, done)) for exercise in block]
+    return tuple(exercise.id for block in priority_early(resolved, parted(resolved, done)) for exercise in block)
 
 
 def parted(resolved: ResolvedBrief, done: list[Block]) -> list[Block]:

@@ -21,7 +21,8 @@ from setwright.solver.evaluation.pairing.partner_effect import (
     pair_change_seconds,
     pair_rest_seen,
 )
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 
 MOST_WITH_TECHNIQUE = 3
 LIGHT_REPS = (15, 30)

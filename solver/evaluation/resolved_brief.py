@@ -5,13 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable, Mapping
 from dataclasses import dataclass, field
 from functools import cached_property
+from typing import TypeVar
 
 from setwright.catalogue.cautions import AgeGroup, ClientLimits
 from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.curves import Curves
 from setwright.solver.evaluation.finding import UNITS
+from setwright.solver.evaluation.resolved_day import MuscleTarget, ResolvedDay
 
+Answer = TypeVar("Answer")
 SOUGHT = ("priority", "normal")
 OF_LIMIT = ("novice", "long-day", "efficiency")
 """Thresholds that are a rule's limit under another name, so that a brief's number stands for them too."""
@@ -25,58 +28,6 @@ NO_LONGEST = 3600
 """Seconds that no rest reaches: the longest one where nobody asks for shorter rests."""
 NO_CAP = 40.0
 """Fractional sets that no muscle reaches in a day: the day's cap where the brief turns it off."""
-
-
-@dataclass(frozen=True)
-class ResolvedDay:
-    """One day: where it stands in the week, its seconds and what is at hand."""
-
-    index: int
-    weekday: str | None
-    minutes: int
-    limit: int
-    """Seconds the session may take, general warm-up included."""
-    warm_up: int
-    warm_up_give: int
-    items: frozenset[str]
-    dumbbell_max: float | None
-    focus: str | None
-    closed_regions: tuple[str, ...] = ()
-    """Regions whose heavy work another activity rules out."""
-    avoided: frozenset[str] = frozenset()
-    """Exercises that the brief avoids on this day alone."""
-    rested: frozenset[str] = frozenset()
-    """Muscles that get no direct set on this day."""
-    trained: tuple[tuple[str, frozenset[str]], ...] = ()
-    """Muscles and groups, each with its muscles, that get direct sets on this day."""
-    missed: bool = False
-    """Whether the session is not held."""
-    last_rest: int = 0
-    """Seconds of rest after a session's last set, which nobody waits for: the shortest of the goal and the brief."""
-
-    @property
-    def overhead(self) -> int:
-        """The seconds of a session that its exercises and ramp-ups do not take: warm-up, less the rest at the end."""
-        return self.warm_up - self.last_rest
-
-    @property
-    def name(self) -> str:
-        """Its weekday, mon to sun, or its number."""
-        return self.weekday or f"session {self.index + 1}"
-
-
-@dataclass(frozen=True)
-class MuscleTarget:
-    """What is wanted of one muscle; limits in weekly sets, `exact` ends are hard."""
-
-    id: str
-    emphasis: str
-    weight: float
-    low: float
-    high: float
-    exact_low: bool = False
-    exact_high: bool = False
-    days_at_least: int = 0
 
 
 Excluder = Callable[["ResolvedBrief", Exercise, ResolvedDay], bool]
@@ -207,29 +158,54 @@ class ResolvedBrief:
         """The most fractional sets a muscle can get in a day."""
         return NO_CAP if self.off("muscle-day-cap") else self.limit("muscle-day-cap")
 
+    # ---- like days
+
+    @cached_property
+    def like_days(self) -> tuple[tuple[int, ...], ...]:
+        """The indices of the days in groups that differ in nothing a rule or a figure of an exercise asks of a day."""
+        found: dict[Hashable, list[int]] = {}
+        for day in self.days:
+            found.setdefault(day.kind, []).append(day.index)
+        return tuple(tuple(days) for days in found.values())
+
+    @cached_property
+    def _first_alike(self) -> dict[int, int]:
+        """Day -> the first day of its group of like days."""
+        return {day: days[0] for days in self.like_days for day in days}
+
+    def _for_each_day(self, asked: Callable[[ResolvedDay], Answer]) -> tuple[Answer, ...]:
+        """The answer for each day, asked once for like days."""
+        answers = {days[0]: asked(self.days[days[0]]) for days in self.like_days}
+        return tuple(answers[self._first_alike[day.index]] for day in self.days)
+
     # ---- what is open
 
     def excluded_by(self, exercise: Exercise, day: ResolvedDay) -> tuple[str, ...]:
         """The ids of the rules that exclude an exercise on a day; empty when it is open."""
-        key = (exercise.id, day.index)
+        key = (exercise.id, self._first_alike[day.index])
         if key not in self._closed:
-            self._closed[key] = tuple(
-                rule for rule, excludes in self.excluders if not self.off(rule) and excludes(self, exercise, day)
-            )
+            self._closed[key] = tuple(rule for rule, excludes in self._excluders_on if excludes(self, exercise, day))
         return self._closed[key]
 
     def open_but_for(self, rule: str, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether no rule but this one excludes an exercise on a day; the rule itself is not asked."""
-        return not any(
-            excludes(self, exercise, day) for other, excludes in self.excluders if other != rule and not self.off(other)
-        )
+        return not any(other != rule and excludes(self, exercise, day) for other, excludes in self._excluders_on)
+
+    @cached_property
+    def _excluders_on(self) -> tuple[tuple[str, Excluder], ...]:
+        """The rules that can close an exercise and are not turned off, with what they exclude."""
+        return tuple((rule, excludes) for rule, excludes in self.excluders if not self.off(rule))
+
+    @cached_property
+    def avoided(self) -> frozenset[str]:
+        """Ids of the exercises that the brief avoids on every day."""
+        return frozenset(self.brief.avoid)
 
     @cached_property
     def open_on(self) -> tuple[tuple[Exercise, ...], ...]:
         """The exercises open on each day, in the catalogue's order."""
-        return tuple(
-            tuple(e for e in self.catalogue.exercises.values() if not self.excluded_by(e, day)) for day in self.days
-        )
+        exercises = self.catalogue.exercises.values()
+        return self._for_each_day(lambda day: tuple(e for e in exercises if not self.excluded_by(e, day)))
 
     def can(self, day: ResolvedDay, wanted: Callable[[Exercise], bool]) -> bool:
         """Whether the day has an open exercise of that kind."""
@@ -287,12 +263,13 @@ class ResolvedBrief:
     @cached_property
     def _light_and_loaded(self) -> tuple[tuple[frozenset[str], frozenset[str]], ...]:
         """For each day the movements where dumbbells are too light for a lift, and those with a bar or machine."""
-        found = []
-        for day in self.days:
+
+        def movements(day: ResolvedDay) -> tuple[frozenset[str], frozenset[str]]:
             here = [e for e in self.catalogue.exercises.values() if e.multi_joint and day.items.issuperset(e.needs)]
             light = frozenset(e.movement for e in here if self.light(e, day))
-            found.append((light, frozenset(e.movement for e in here if e.rank < STAND_IN and e.load in HEAVY_LOADS)))
-        return tuple(found)
+            return light, frozenset(e.movement for e in here if e.rank < STAND_IN and e.load in HEAVY_LOADS)
+
+        return self._for_each_day(movements)
 
     def second_choice(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether the day's kit has a better-ranked exercise of the same movement."""
@@ -304,14 +281,15 @@ class ResolvedBrief:
     @cached_property
     def _best_ranks(self) -> tuple[dict[str, int], ...]:
         """For each day the best rank of each movement's open exercises."""
-        found: list[dict[str, int]] = []
-        for day in self.days:
+
+        def best_ranks(day: ResolvedDay) -> dict[str, int]:
             best: dict[str, int] = {}
             for exercise in self.open_on[day.index]:
                 rank = self.rank(exercise, day)
                 best[exercise.movement] = min(rank, best.get(exercise.movement, rank))
-            found.append(best)
-        return tuple(found)
+            return best
+
+        return self._for_each_day(best_ranks)
 
     def builds(self, exercise: Exercise, day: ResolvedDay) -> bool:
         """Whether a session can be built around an exercise: a main lift that is no second choice there."""

@@ -9,7 +9,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.pairing.pairs import WEIGHTS, effect_of_partner, fits, places
 from setwright.solver.evaluation.pairing.partner_effect import NO_EFFECT, PartnerEffect
 from setwright.solver.evaluation.prescriptions import Prescription, make, prescriptions_of
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 
 
 @dataclass(frozen=True)
@@ -110,13 +111,7 @@ def instance_of(resolved: ResolvedBrief, apart: frozenset[str] = frozenset()) ->
 
     Each exercise of `apart` (ids) is a class of its own, open or not.
     """
-    like_days: dict[tuple[object, ...], list[int]] = {}
-    for day in resolved.days:
-        key = (day.minutes, day.limit, day.warm_up, day.warm_up_give, tuple(sorted(day.items)), day.dumbbell_max)
-        closed = (day.closed_regions, tuple(sorted(day.avoided)), tuple(sorted(day.rested)), day.missed)
-        like_days.setdefault((*key, day.focus, *closed, day.trained and (day.trained, day.index)), []).append(day.index)
-    listed = tuple(tuple(days) for days in like_days.values())
-    first = [resolved.days[days[0]] for days in listed]
+    first = [resolved.days[days[0]] for days in resolved.like_days]
     classes: dict[tuple[object, ...], list[Exercise]] = {}
     facts: dict[str, tuple[tuple[tuple[Prescription, ...], ...], tuple[bool, ...]]] = {}
     for exercise in resolved.catalogue.exercises.values():
@@ -132,7 +127,9 @@ def instance_of(resolved: ResolvedBrief, apart: frozenset[str] = frozenset()) ->
         own = exercise.id if exercise.id in apart else ""
         signature = (prescriptions, second, own, *class_signature(resolved, exercise, first))
         classes.setdefault(signature, []).append(exercise)
-    return Instance(resolved, listed, tuple(ExerciseClass(tuple(es), *facts[es[0].id]) for es in classes.values()))
+    return Instance(
+        resolved, resolved.like_days, tuple(ExerciseClass(tuple(es), *facts[es[0].id]) for es in classes.values())
+    )
 
 
 def class_signature(resolved: ResolvedBrief, exercise: Exercise, days: list[ResolvedDay]) -> tuple[object, ...]:

@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.finding import ClashMember, Wish
 from setwright.solver.evaluation.prescriptions import Prescription
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.columns import Column, DayGroup
 from setwright.solver.linear.instance import Instance
 

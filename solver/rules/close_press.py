@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.rule import Rule, held_by_columns
-from setwright.solver.rules.stand_in import ONLY_NAMED, available
+from setwright.solver.rules.stand_in import ONLY_NAMED, available, of_slots
 
 BETTER = ("flat-press", "incline-press", "dip")
 """Slots whose exercises come before a close-grip press."""
@@ -18,8 +19,9 @@ def excludes(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> b
     if "triceps" in resolved.priorities and resolved.experience != "novice":
         return False
     return any(
-        other.slot.id in BETTER and other.rank < ONLY_NAMED and available(resolved, other, day)
-        for other in resolved.catalogue.exercises.values()
+        other.rank < ONLY_NAMED and available(resolved, other, day)
+        for slot in BETTER
+        for other in of_slots(resolved).get(slot, ())
     )
 
 

@@ -10,7 +10,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding, Kind
 from setwright.solver.evaluation.prescriptions import Prescription
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.linear_model import LinearModel, combined
 from setwright.solver.linear.rule import Rule
 

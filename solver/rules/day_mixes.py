@@ -9,7 +9,8 @@ from functools import partial
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.linear_model import Expression, LinearModel, combined, scaled
 from setwright.solver.linear.rule import Rule
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.catalogue.positions import positions_of
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.rule import Excludes, Missing, Rule, Scope, held_by_columns
 
 
@@ -32,7 +33,7 @@ def _missing_kit(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) 
 
 
 def _is_avoided(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:
-    return exercise.id in resolved.brief.avoid or exercise.id in day.avoided
+    return exercise.id in resolved.avoided or exercise.id in day.avoided
 
 
 def _on_a_missed_day(resolved: ResolvedBrief, exercise: Exercise, day: ResolvedDay) -> bool:

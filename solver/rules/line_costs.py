@@ -8,7 +8,8 @@ from functools import partial
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import STAND_IN, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import STAND_IN, ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.rule import Rule
 

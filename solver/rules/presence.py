@@ -9,7 +9,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.answered_once import answered_once
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.linear_model import Expression, LinearModel, combined
 from setwright.solver.linear.rule import Rule
 

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.linear.rule import Rule, held_by_columns
 from setwright.solver.linear.weekly_sets import sets_of

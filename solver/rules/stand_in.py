@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.answered_once import answered_once
-from setwright.solver.evaluation.resolved_brief import STAND_IN, ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import STAND_IN, ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.linear.rule import Rule, held_by_columns
 
 ONLY_NAMED = 5

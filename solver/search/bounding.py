@@ -71,6 +71,7 @@ def prove_week(week: LinearModel, options: SolveOptions, bound: Bound) -> frozen
         # A search that makes nothing of the solution found does without the heuristic and the restarts that it brings.
         heuristics="one" if options.limits.heuristic_nodes else "none",
         restarts=options.limits.heuristic_nodes > 0,
+        looks=options.limits.looks_for(len(week.columns)),
     )
     bound.lower(found.bound)
     return frozenset(week.columns[j].assignments[0].cls for j in found.chosen or ())

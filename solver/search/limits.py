@@ -7,6 +7,8 @@ from types import MappingProxyType
 
 SHORT_DAYS = 3
 """Weeks of up to so many days are short: HiGHS branches on all their columns after fewer neighbourhoods."""
+MANY_COLUMNS = 2_400
+"""Columns above which the rest of HiGHS's root, from its rounding of the middle on, takes longer than all before it."""
 
 
 @dataclass(frozen=True)
@@ -17,12 +19,16 @@ class Limits:
     """quick | normal | thorough: the named search that the amounts are of, or were changed from."""
     rounds: int
     """Neighbourhoods tried after the first week, at most."""
+    idle_rounds: int
+    """Neighbourhoods that found nothing better, one after the other, after which no more are tried until one is."""
     work: float
     """CP-SAT's deterministic time in one neighbourhood, about a second each on a usual core."""
     columns: int
     """Columns open on each free day of a neighbourhood."""
     nodes: int
     """HiGHS nodes for the bound of a week of up to three days; 0 leaves it at the relaxation."""
+    root_looks: int | None
+    """HiGHS's looks at its limits after which it ends on a week of many columns, within its root; None: it goes on."""
     pattern_nodes: int
     """The same for longer weeks, whose bound goes by region patterns of days; 0 leaves it at the relaxation."""
     heuristic_nodes: int
@@ -34,6 +40,10 @@ class Limits:
     near_enough: float
     """The share of the stimulus between score and bound within which nothing more is tried."""
 
+    def looks_for(self, columns: int) -> int | None:
+        """HiGHS's looks at its limits on the week without days, where that has so many columns; None: no limit."""
+        return self.root_looks if columns > MANY_COLUMNS else None
+
     def rounds_for(self, days: int) -> int:
         """The neighbourhoods tried in a week of so many days."""
         return self.rounds if days > SHORT_DAYS else self.rounds // 3
@@ -44,9 +54,11 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
         "quick": Limits(
             "quick",
             rounds=8,
+            idle_rounds=4,
             work=0.25,
             columns=50,
             nodes=1,
+            root_looks=8,
             pattern_nodes=0,
             heuristic_nodes=0,
             fixing_nodes=0,
@@ -56,9 +68,11 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
         "normal": Limits(
             "normal",
             rounds=40,
+            idle_rounds=5,
             work=0.5,
             columns=60,
             nodes=20,
+            root_looks=None,
             pattern_nodes=1,
             heuristic_nodes=5,
             fixing_nodes=600,
@@ -68,9 +82,11 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
         "thorough": Limits(
             "thorough",
             rounds=150,
+            idle_rounds=20,
             work=0.8,
             columns=80,
             nodes=400,
+            root_looks=None,
             pattern_nodes=2000,
             heuristic_nodes=50,
             fixing_nodes=5000,

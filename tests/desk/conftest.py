@@ -6,19 +6,18 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from at_desk import HOST, ORIGIN, PHRASE
+from at_desk import HOST, ORIGIN, PHRASE, OnDemand
 from starlette.testclient import TestClient
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.desk.application import application
 from setwright.solver.desk.desk import Desk
 from setwright.solver.desk.entry.guard import TOKEN, Keys
-from setwright.solver.desk.searches.crew import Crew
 
 
 @pytest.fixture
 def desk(tmp_path: Path) -> Desk:
-    return Desk(tmp_path / "book.db", load_catalogue(), Crew(1), Keys())
+    return Desk(tmp_path / "book.db", load_catalogue(), OnDemand(1), Keys())
 
 
 @pytest.fixture

@@ -29,7 +29,7 @@ def brief(phrase: str) -> dict[str, Any]:
     return raw_of(parse_phrase(phrase, load_catalogue()).brief)
 
 
-SHORT = brief("1 day x 15 min, home dumbbells, novice")
+SHORT = brief("1 day x 10 min, bodyweight, novice, no pairs")
 LONG = brief("6 days x 90 min, growth, advanced, commercial gym")
 
 
@@ -99,13 +99,13 @@ def test_a_search_that_waits_is_taken_off_when_it_is_stopped(shared: Crew) -> No
     assert first.told.state == "done"
 
 
-def test_a_search_that_runs_is_stopped_with_what_it_has_and_the_next_one_goes_on(crew: Crew) -> None:
-    long = crew.ask("M", week(LONG, "thorough"))
+def test_a_search_that_runs_is_stopped_with_what_it_has_and_the_next_one_goes_on(shared: Crew) -> None:
+    long = shared.ask("M", week(LONG, "thorough"))
     until_running(long)
-    crew.stop(long)
+    shared.stop(long)
     until_ended(long)
     assert long.told.state == "stopped"
-    after = crew.ask("M", week(SHORT))
+    after = shared.ask("M", week(SHORT))
     until_ended(after)
     assert after.told.state == "done"
 
@@ -132,11 +132,11 @@ def test_the_oldest_ends_are_forgotten_and_a_search_that_goes_on_never(crew: Cre
     assert crew.search(long.id) is long
 
 
-def test_a_search_that_nobody_looks_at_is_stopped(crew: Crew) -> None:
-    long = crew.ask("M", week(LONG, "thorough"))
-    crew.stop_unwatched(60)
+def test_a_search_that_nobody_looks_at_is_stopped(shared: Crew) -> None:
+    long = shared.ask("M", week(LONG, "thorough"))
+    shared.stop_unwatched(60)
     assert not long.stopping
-    crew.stop_unwatched(-1)
+    shared.stop_unwatched(-1)
     until_ended(long)
     assert long.told.state == "stopped"
 
@@ -195,10 +195,10 @@ def test_an_idle_process_that_died_costs_nobody_a_search(crew: Crew) -> None:
     assert found.told.state == "done"
 
 
-def test_a_search_that_is_stopped_before_its_first_week_has_not_failed(crew: Crew) -> None:
-    long = crew.ask("M", week(LONG, "thorough"))
+def test_a_search_that_is_stopped_before_its_first_week_has_not_failed(shared: Crew) -> None:
+    long = shared.ask("M", week(LONG, "thorough"))
     until_running(long)
-    crew.stop(long)
+    shared.stop(long)
     until_ended(long)
     assert (long.told.state, long.told.faults) == ("stopped", ())
 
@@ -219,11 +219,11 @@ def test_what_a_stopped_search_raises_is_no_failure_and_its_best_week_stays() ->
     assert (after.state, after.document, after.faults) == ("stopped", {"a week": 1}, ())
 
 
-def test_a_stop_that_comes_late_does_not_touch_the_next_search(crew: Crew) -> None:
-    first = crew.ask("M", week(SHORT))
+def test_a_stop_that_comes_late_does_not_touch_the_next_search(shared: Crew) -> None:
+    first = shared.ask("M", week(SHORT))
     until_ended(first)
-    second = crew.ask("M", week(SHORT))
-    crew.stop(first)
+    second = shared.ask("M", week(SHORT))
+    shared.stop(first)
     until_ended(second)
     assert (first.told.state, second.told.state) == ("done", "done")
 

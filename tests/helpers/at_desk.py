@@ -8,11 +8,20 @@ from typing import Any
 
 from starlette.testclient import TestClient
 
+from setwright.solver.desk.searches.crew import Crew
+
 HOST = "127.0.0.1:7000"
 ORIGIN = {"Origin": f"http://{HOST}"}
 JSON = {"Accept": "application/json"}
 PATIENCE = 120.0
 PHRASE = "1 day x 20 min, home dumbbells, novice"
+
+
+class OnDemand(Crew):
+    """Searches whose processes are started when the first is asked for: most tests ask for none."""
+
+    def start(self) -> None:
+        """Nothing is kept ready."""
 
 
 def until(holds: Callable[[], bool]) -> None:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
+from random import Random
 
 import pytest
+from boards import audited, cached, sound_week
 from tiny import GOALS, sound_weeks, tiny
 
+from setwright.solver.engines import highs
 from setwright.solver.engines.build import week_model
 from setwright.solver.search.bounding import Bound, prove_patterns, prove_week, relax_patterns
-from setwright.solver.search.limits import SEARCHES
+from setwright.solver.search.limits import MANY_COLUMNS, SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 NODES = (0, 1, 50)
@@ -42,6 +45,20 @@ def test_without_nodes_the_relaxation_is_the_bound() -> None:
     relaxed = bound.value
     prove_patterns(instance, patterns, SolveOptions(replace(SEARCHES["quick"], pattern_nodes=0)), bound)
     assert bound.value == relaxed
+
+
+def test_fewer_looks_prove_less_and_the_same_each_time() -> None:
+    """HiGHS ends within its root: the bound holds, and is between that of the relaxation and that of the whole root."""
+    place = cached("sports")
+    best, week = audited(place.instance, sound_week(place, Random(1), 60)), week_model(place.instance)
+    looked = [highs.bound(week, 1, 60.0, heuristics="none", looks=looks).bound for looks in (5, 5, 8, None)]
+    assert looked[0] == looked[1] and looked == sorted(looked, reverse=True) and looked[0] > looked[-1]
+    assert best.score_units < looked[-1] and looked[0] <= highs.outward(highs.relax(week).value)
+
+
+def test_only_a_week_of_many_columns_is_cut_short() -> None:
+    assert [SEARCHES[name].looks_for(MANY_COLUMNS) for name in SEARCHES] == [None] * 3
+    assert [SEARCHES[name].looks_for(MANY_COLUMNS + 1) for name in ("quick", "normal", "thorough")] == [8, None, None]
 
 
 def test_a_bound_only_falls_and_says_so_each_time() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Iterator
+from functools import lru_cache
 from typing import Any
 
 from pypdf import PdfReader
@@ -12,6 +13,7 @@ from pypdf.generic import ArrayObject, DictionaryObject
 UNINKED = dict.fromkeys(map(ord, " \n\t\r\u00a0\u200b"))
 
 
+@lru_cache(maxsize=16)
 def opened(data: bytes) -> PdfReader:
     return PdfReader(io.BytesIO(data), strict=True)
 
@@ -21,9 +23,10 @@ def pressed(text: str) -> str:
     return text.translate(UNINKED)
 
 
-def texts(data: bytes) -> list[str]:
+@lru_cache(maxsize=16)
+def texts(data: bytes) -> tuple[str, ...]:
     """Each page's text, pressed."""
-    return [pressed(page.extract_text()) for page in opened(data).pages]
+    return tuple(pressed(page.extract_text()) for page in opened(data).pages)
 
 
 def tags(data: bytes) -> Iterator[DictionaryObject]:

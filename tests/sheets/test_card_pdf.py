@@ -254,10 +254,11 @@ def test_the_same_bytes_in_any_process() -> None:
 @pytest.mark.parametrize("name", HOSTILE, ids=lambda text: repr(text[:14]))
 def test_a_strange_name_is_only_text(name: str) -> None:
     """In every place that words of others reach it neither runs, nor breaks the page, nor vanishes."""
-    data = pdf_bytes(hostile(name))
+    week = hostile(name)
+    data = pdf_bytes(replace(week, sessions=week.sessions[:1]))
     found, shown = texts(data), pressed(plain(name))
-    assert len(found) == 1 + len(busy(THREE))
-    assert all(text.count(shown) >= 20 for text in found)
+    cover, session = found
+    assert cover.count(shown) >= 10 and session.count(shown) >= 20
     assert not any(page.get("/Annots") for page in opened(data).pages)
 
 

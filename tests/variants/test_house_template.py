@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import tomllib
 from dataclasses import replace
 from pathlib import Path
 
@@ -22,37 +23,46 @@ from setwright.solver.sheets.variants.variant_rows import read_variant_rows
 from setwright.solver.uses.variants.matrix import VariantMatrix, matrix_of
 from setwright.solver.uses.variants.result_store import ResultStore
 from setwright.solver.uses.variants.running import Job, run_variants
-from setwright.solver.uses.variants.template import read_template
+from setwright.solver.uses.variants.template import template_of
 from setwright.solver.uses.variants.workers import ProcessPool, Workers
 
 TEMPLATE = Path(__file__).parents[2] / "scenarios" / "templates" / "house.toml"
 LITTLE = replace(SEARCHES["quick"], rounds=1, work=0.05, columns=25, nodes=0, pattern_nodes=0)
 
 
-def house() -> VariantMatrix:
-    catalogue = load_catalogue()
-    return matrix_of(read_template(TEMPLATE), catalogue, stamp_of(catalogue, LITTLE), tuple(RULES))
+def house(*kits: str) -> VariantMatrix:
+    """The template's variants, or those of some of its kits."""
+    raw, catalogue = tomllib.loads(TEMPLATE.read_text(encoding="utf-8")), load_catalogue()
+    if kits:
+        raw["vary"]["kits"] = {kit: raw["vary"]["kits"][kit] for kit in kits}
+    return matrix_of(template_of(raw, str(TEMPLATE)), catalogue, stamp_of(catalogue, LITTLE), tuple(RULES))
 
 
-def solved_in(folder: Path, workers: Workers, *shards: tuple[int, int]) -> dict[str, bytes]:
-    """Every file of a run of these shards, the matrix with them."""
+def run_in(folder: Path, workers: Workers, matrix: VariantMatrix, *shards: tuple[int, int]) -> ResultStore:
+    """The results of a run of these shards."""
     store = ResultStore(folder)
     store.open()
-    matrix = house()
     try:
         for shard in shards:
             run_variants(Job(matrix, store, solve_task, shard=shard), workers)
     finally:
         workers.close(False)
-    return contents(folder) | matrix_files(matrix, read_variant_rows(matrix, store))
+    return store
+
+
+def matrix_bytes(matrix: VariantMatrix, store: ResultStore) -> dict[str, bytes]:
+    return matrix_files(matrix, read_variant_rows(matrix, store))
 
 
 @pytest.mark.slow
 def test_the_pool_whole_and_dask_in_shards_give_the_same_bytes(tmp_path: Path) -> None:
-    pool = solved_in(tmp_path / "pool", ProcessPool(2), (1, 1))
+    """The pool makes all fifteen, the cluster in two shards those of two kits, the one that clashes among them."""
+    pooled, part = run_in(tmp_path / "pool", ProcessPool(2), house(), (1, 1)), house("machines", "dumbbells")
     with DaskProcesses(tmp_path / "dask", 2) as dask:
-        cluster = solved_in(tmp_path / "cluster", connected(dask), (2, 2), (1, 2))
-    assert pool == cluster
+        shared = run_in(tmp_path / "cluster", connected(dask), part, (2, 2), (1, 2))
+    pool, cluster = contents(tmp_path / "pool"), contents(tmp_path / "cluster")
+    assert len(cluster) == 10 and cluster.items() <= pool.items()
+    assert matrix_bytes(part, pooled) == matrix_bytes(part, shared)
     documents = [json.loads(data) for name, data in pool.items() if name.endswith(".json")]
     assert len(documents) == 15
     assert [d["name"] for d in documents if d["end"] == "clash"] == ["4 x 60, dumbbells"]

@@ -31,7 +31,7 @@ from setwright.solver.records.efforts import limits_of
 if TYPE_CHECKING:
     from setwright.solver.auditing import Audit
     from setwright.solver.evaluation.evaluated_week import Line
-    from setwright.solver.evaluation.resolved_brief import ResolvedDay
+    from setwright.solver.evaluation.resolved_day import ResolvedDay
     from setwright.solver.search.limits import Limits
 
 Answer = tuple[dict[str, Any], str]

@@ -11,10 +11,8 @@ from setwright.solver.search.worker import result
 
 BEFORE = 8
 """Neighbourhoods tried one by one while the week without days is branched on."""
-IMPROVEMENTS = 2
-"""How often HiGHS improves the week at hand."""
 DURING_IMPROVEMENT = 8
-"""Neighbourhoods tried beside each of them; the rest are tried while HiGHS branches for the bound."""
+"""Neighbourhoods tried beside HiGHS's improvement of the week at hand."""
 
 
 def search_long_week(given: Given) -> None:
@@ -23,18 +21,16 @@ def search_long_week(given: Given) -> None:
     options, bound, worker = given.options, given.bound, given.worker
     instance, check = lns.instance, lns.solver.signal.check
     proved = worker.begin(partial(prove_week, week, options, bound))
+    patterns = worker.begin(partial(relax_patterns, instance, bound))
     if not find_first():
         return
     left = options.limits.rounds_for(lns.days)
     left -= lns.improve(min(BEFORE, left))
-    classes = result(proved, check)
-    for _ in range(IMPROVEMENTS):
-        rounds = min(DURING_IMPROVEMENT, left)
-        improve_beside_neighbourhoods(lns, ranking, classes, rounds, options, bound, worker)
-        left -= rounds
+    classes, rounds = result(proved, check), min(DURING_IMPROVEMENT, left)
+    improve_beside_neighbourhoods(lns, ranking, classes, rounds, options, bound, worker)
+    relaxed = result(patterns, check)
     if lns.best and is_near(lns.best, bound.value, options):
         return
-    patterns = worker.begin(partial(relax_patterns, instance, bound))
-    deeper = worker.begin(lambda: prove_patterns(instance, patterns.result(), options, bound))
-    lns.improve(left)
+    deeper = worker.begin(partial(prove_patterns, instance, relaxed, options, bound))
+    lns.improve(left - rounds)
     result(deeper, check)

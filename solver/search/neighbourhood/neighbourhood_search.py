@@ -41,6 +41,8 @@ class NeighbourhoodSearch:
         self.glimpsed: Audit | None = None
         """The best that was come upon before there is a best week: for whoever watches, the search ignores it."""
         self._drawn = neighbourhoods(self.days, limits.columns)
+        self._idle = 0
+        """Neighbourhoods tried since the last better week."""
         self._exhausted: set[Neighbourhood] = set()
         """Neighbourhoods of the week at hand that hold nothing better."""
 
@@ -61,7 +63,7 @@ class NeighbourhoodSearch:
         found = audit(self.instance.resolved, self.solver.week(columns))
         if found.broken or (self.best is not None and found.score_units <= self.best.score_units):
             return False
-        self.best, self.chosen = found, columns
+        self.best, self.chosen, self._idle = found, columns, 0
         self._exhausted.clear()
         if self._improved:
             self._improved()
@@ -89,7 +91,7 @@ class NeighbourhoodSearch:
 
     def restore(self, incumbent: Incumbent) -> None:
         """Forget the weeks that came after an incumbent."""
-        self.solver, self.chosen, self.best = incumbent.solver, incumbent.chosen, incumbent.audit
+        self.solver, self.chosen, self.best, self._idle = incumbent.solver, incumbent.chosen, incumbent.audit, 0
 
     # ---- better weeks
 
@@ -99,9 +101,15 @@ class NeighbourhoodSearch:
         return self.solver.search(place, self.chosen, work, self.accept, glimpse=glimpse).exhausted
 
     def improve(self, rounds: int) -> int:
-        """Try so many neighbourhoods one after the other; returns how many. Raises Interrupted."""
-        for _ in range(rounds):
+        """Try so many neighbourhoods one after the other, fewer once many found nothing; returns how many it tried.
+
+        Raises Interrupted.
+        """
+        for tried in range(rounds):
             self.solver.signal.check()
+            if self._idle >= self.limits.idle_rounds:
+                return tried
+            self._idle += 1
             place, before = self._next(), self.chosen
             self._remember(place, self.search(place, self.limits.work), before)
         return rounds

@@ -86,7 +86,9 @@ def least_seconds(instance: Instance, floor: int, options: SolveOptions) -> int:
     0 where nothing is proven.
     """
     model = week_model(instance)
-    found = highs.least(model, half_seconds(model), floor, options.limits.nodes, options.seconds, options.stopped)
+    limits = options.limits
+    looks = limits.looks_for(len(model.columns))
+    found = highs.least(model, half_seconds(model), floor, limits.nodes, options.seconds, options.stopped, looks)
     if not math.isfinite(found.bound):
         return 0
     # Days may stand empty where no rule keeps them even, and then take no warm-up.

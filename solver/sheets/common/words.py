@@ -12,7 +12,7 @@ from setwright.catalogue.entries import Catalogue, Exercise
 from setwright.solver.brief.defaults import WEEKDAY_NAMES, WEEKDAYS
 
 if TYPE_CHECKING:
-    from setwright.solver.evaluation.resolved_brief import ResolvedDay
+    from setwright.solver.evaluation.resolved_day import ResolvedDay
     from setwright.solver.evaluation.week import Entry
 
 WIDEST = 100

@@ -5,7 +5,8 @@ from __future__ import annotations
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import WHOLE, EvaluatedWeek
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import MuscleTarget
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.evaluation.uncertainty import intervals
 from setwright.solver.sheets.common.words import counted, listed

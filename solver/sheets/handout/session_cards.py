@@ -6,7 +6,8 @@ from collections.abc import Mapping
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.sheets.common.loads.ramp import ramp_steps, ramp_ups, warm_up_said
 from setwright.solver.sheets.common.sanitise import one_line, web_link
 from setwright.solver.sheets.common.time_breakdown import seconds_by_kind

@@ -7,7 +7,8 @@ from setwright.catalogue.near import nearest
 from setwright.solver.brief.defaults import WEEKDAY_NAMES
 from setwright.solver.brief.phrase.lexicon import lexicon_of
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.sheets.common.words import day_name, listed
 from setwright.solver.sheets.document.card_labels import line_labels
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import WHOLE
-from setwright.solver.evaluation.resolved_brief import MuscleTarget
+from setwright.solver.evaluation.resolved_day import MuscleTarget
 from setwright.solver.evaluation.resolving import WIDE_OPEN
 from setwright.solver.evaluation.uncertainty import intervals
 from setwright.solver.sheets.common.grid import grid

@@ -10,7 +10,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
-from setwright.solver.evaluation.resolved_brief import ResolvedDay
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.evaluation.week import Week
 from setwright.solver.uses.edits.editing import added, entry_as, exchanged, without
 

@@ -9,7 +9,8 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.order import in_order
 from setwright.solver.evaluation.prescriptions import Prescription, reps_of, rests_of, rir_of
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 
 

@@ -10,7 +10,8 @@ from setwright.solver.brief.schema import Brief, Pin
 from setwright.solver.evaluation.evaluated_week import EvaluatedWeek, Line
 from setwright.solver.evaluation.finding import Finding
 from setwright.solver.evaluation.prescriptions import make, rests_of
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.rulebook import resolve
 from setwright.solver.rules.pinned import meets

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from setwright.solver.auditing import Audit
-from setwright.solver.evaluation.resolved_brief import ResolvedDay
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.uses.edits.candidate_moves import Kind, Move, moves, week_after
 from setwright.solver.uses.edits.effects import TIME, Effect, effect
 from setwright.solver.uses.edits.make_room import Cut, room_for

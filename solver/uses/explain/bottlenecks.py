@@ -11,7 +11,7 @@ from setwright.catalogue.entries import Exercise
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import WHOLE, Line
 from setwright.solver.evaluation.prescriptions import prescriptions_of
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedDay
+from setwright.solver.evaluation.resolved_day import MuscleTarget, ResolvedDay
 from setwright.solver.evaluation.week import Entry
 from setwright.solver.uses.edits.editing import added, entry_as, exchanged, with_day
 from setwright.solver.uses.edits.effects import TIME, Effect, effect

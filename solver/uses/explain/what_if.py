@@ -10,7 +10,8 @@ from setwright.solver.auditing import Audit, audit
 from setwright.solver.brief.defaults import LIMITS
 from setwright.solver.brief.schema import Brief
 from setwright.solver.evaluation.evaluated_week import Line
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.evaluation.week import Week
 from setwright.solver.planning import Reoptimised, Unsolved, reoptimise
 from setwright.solver.rulebook import resolve

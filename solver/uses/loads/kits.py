@@ -8,7 +8,8 @@ from typing import Final
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.brief.schema import Owned, Unit
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.evaluation.resolving import KG_IN_LB
 from setwright.solver.uses.loads.buildable import Bar, Kit, OnePlate, Steps
 

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from setwright.catalogue.entries import Exercise
 from setwright.solver.evaluation.prescriptions import Prescription, prescriptions_of
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 
 
 @dataclass(frozen=True)

@@ -7,7 +7,8 @@ from collections.abc import Mapping
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.schema import Brief, DayAsk, Emphasis, MuscleAsk
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import MuscleTarget
 from setwright.solver.evaluation.resolving import muscle_targets
 
 OPEN: tuple[Emphasis, ...] = ("priority", "normal", "hold")

@@ -13,7 +13,8 @@ from setwright.solver.engines.season.problem import (
     SeasonMuscle,
     SeasonProblem,
 )
-from setwright.solver.evaluation.resolved_brief import MuscleTarget, ResolvedBrief
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import MuscleTarget
 from setwright.solver.uses.season.block_spans import BlockSpan
 from setwright.solver.uses.season.emphases import targets_by_emphasis
 from setwright.solver.uses.season.reference_week import ReferenceWeek, activities_of

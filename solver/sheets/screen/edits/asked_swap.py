@@ -9,7 +9,8 @@ from setwright.catalogue.faults import Fault, SetwrightError, UsageFault
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.evaluation.finding import Finding
-from setwright.solver.evaluation.resolved_brief import ResolvedBrief, ResolvedDay
+from setwright.solver.evaluation.resolved_brief import ResolvedBrief
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.findings import finding_words
 from setwright.solver.sheets.common.words import page_width, wrapped

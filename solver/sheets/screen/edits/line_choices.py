@@ -7,7 +7,7 @@ from typing import Any
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import Line
 from setwright.solver.evaluation.prescriptions import set_span
-from setwright.solver.evaluation.resolved_brief import ResolvedDay
+from setwright.solver.evaluation.resolved_day import ResolvedDay
 from setwright.solver.rulebook import sentence_of
 from setwright.solver.sheets.common.words import clock, day_name, listed, some_sets
 from setwright.solver.sheets.screen.addresses import address

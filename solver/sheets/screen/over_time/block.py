@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from setwright.solver.evaluation.resolved_brief import MuscleTarget
+from setwright.solver.evaluation.resolved_day import MuscleTarget
 from setwright.solver.sheets.blocks.notes import day_words, week_note
 from setwright.solver.sheets.blocks.words import MARKS_MEAN, cell_words, convention_words, progression_words
 from setwright.solver.sheets.common.caution import CAUTION, CLEARANCE, clearance_needed
