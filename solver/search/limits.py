@@ -22,7 +22,9 @@ class Limits:
     idle_rounds: int
     """Neighbourhoods that found nothing better, one after the other, after which no more are tried until one is."""
     work: float
-    """CP-SAT's deterministic time in one neighbourhood, about a second each on a usual core."""
+    """CP-SAT's deterministic time in one neighbourhood, about two seconds each on a usual core."""
+    short_times: float
+    """Times that work in a week of up to three days, in which fewer neighbourhoods are tried."""
     columns: int
     """Columns open on each free day of a neighbourhood."""
     nodes: int
@@ -48,21 +50,26 @@ class Limits:
         """The neighbourhoods tried in a week of so many days."""
         return self.rounds if days > SHORT_DAYS else self.rounds // 3
 
+    def work_for(self, days: int) -> float:
+        """CP-SAT's deterministic time in one neighbourhood of a week of so many days."""
+        return self.work if days > SHORT_DAYS else self.short_times * self.work
+
 
 SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
     {
         "quick": Limits(
             "quick",
             rounds=8,
-            idle_rounds=4,
+            idle_rounds=6,
             work=0.25,
-            columns=50,
+            short_times=2.0,
+            columns=120,
             nodes=1,
             root_looks=8,
             pattern_nodes=0,
             heuristic_nodes=0,
-            fixing_nodes=0,
-            fixing_columns=0,
+            fixing_nodes=20,
+            fixing_columns=250,
             near_enough=0.0025,
         ),
         "normal": Limits(
@@ -70,6 +77,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             rounds=40,
             idle_rounds=5,
             work=0.5,
+            short_times=1.0,
             columns=60,
             nodes=20,
             root_looks=None,
@@ -84,6 +92,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
             rounds=150,
             idle_rounds=20,
             work=0.8,
+            short_times=1.0,
             columns=80,
             nodes=400,
             root_looks=None,

@@ -111,7 +111,7 @@ class NeighbourhoodSearch:
                 return tried
             self._idle += 1
             place, before = self._next(), self.chosen
-            self._remember(place, self.search(place, self.limits.work), before)
+            self._remember(place, self.search(place, self.limits.work_for(self.days)), before)
         return rounds
 
     def _next(self) -> Neighbourhood:
