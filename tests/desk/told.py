@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
+from light_search import LIGHT
 from starlette.testclient import TestClient
 
 from setwright.catalogue.load import load_catalogue
@@ -14,9 +15,8 @@ from setwright.solver.brief.parsed_brief import raw_of
 from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.rulebook import RULES
-from setwright.solver.search.limits import SEARCHES
 
-CHEAP = {"quick": replace(SEARCHES["quick"], rounds=1, work=0.05, nodes=0, pattern_nodes=0)}
+CHEAP = {"quick": replace(LIGHT, rounds=1, work=0.05, nodes=0, pattern_nodes=0)}
 
 
 @dataclass

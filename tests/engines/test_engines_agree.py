@@ -9,6 +9,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
+from light_search import LIGHT
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
@@ -21,11 +22,10 @@ from setwright.solver.planning import Clash, plan
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import search
 from setwright.solver.search.decoding import week_of
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=3, work=0.15, nodes=5))
+CHEAP = SolveOptions(replace(LIGHT, rounds=3, work=0.15, nodes=5))
 CATALOGUE = load_catalogue()
 
 

@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 from boards import CATALOGUE, days, only, terms_of
+from light_search import LIGHT
 
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.engines import cpsat
@@ -19,10 +20,9 @@ from setwright.solver.linear.instance import instance_of
 from setwright.solver.linear.rule import held_by_columns, held_by_decoding
 from setwright.solver.planning import Clash, OutOfTime, Solved, plan
 from setwright.solver.rulebook import RULES
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=1, work=0.1, nodes=0))
+CHEAP = SolveOptions(replace(LIGHT, rounds=1, work=0.1, nodes=0))
 HEAVY = ("barbell-back-squat", "barbell-bench-press", "barbell-row-to-hip", "barbell-overhead-press")
 CLASHES: dict[str, dict[str, Any]] = {
     "six heavy lifts in twenty minutes": {

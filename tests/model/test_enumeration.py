@@ -8,13 +8,13 @@ from typing import Any
 
 import pytest
 from boards import Place, Week, audited, days, held, only, place_of
+from light_search import LIGHT
 
 from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.engines.highs import ROUNDING
 from setwright.solver.linear.columns import Column
 from setwright.solver.search.best_week import search
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 KEPT = ("dumbbell-curl", "dumbbell-side-raise", "chest-supported-dumbbell-row", "dumbbell-bench-press")
@@ -92,7 +92,7 @@ def test_the_search_finds_the_best_of_the_whole_list(name: str) -> None:
         if len({a.cls for c in week for a in c.assignments}) == sum(len(c.assignments) for c in week)
         and not (result := audited(place.instance, week)).broken
     ]
-    found = search(place.instance, SolveOptions(replace(SEARCHES["quick"], rounds=3, work=0.2, nodes=20)))
+    found = search(place.instance, SolveOptions(replace(LIGHT, rounds=3, work=0.2, nodes=20)))
     assert found.best is not None
     assert found.best.score_units >= max(scores) - 100
     assert max(scores) <= found.bound

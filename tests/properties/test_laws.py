@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from light_search import LIGHT
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
@@ -16,11 +17,10 @@ from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Clash, Solved, plan
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import Outcome, search
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 CATALOGUE = load_catalogue()
-SMALL = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.05, nodes=1, pattern_nodes=1, columns=30))
+SMALL = SolveOptions(replace(LIGHT, rounds=2, work=0.05, nodes=1, pattern_nodes=1, columns=30))
 UNPROVEN = replace(SMALL, limits=replace(SMALL.limits, nodes=0))
 """The same search without branching for the bound: with no neighbourhoods after the first week, the same week."""
 FEW = settings(max_examples=3, derandomize=True, deadline=None, suppress_health_check=list(HealthCheck), database=None)

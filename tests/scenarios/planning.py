@@ -6,14 +6,15 @@ import io
 from dataclasses import replace
 from pathlib import Path
 
+from light_search import LIGHT
+
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import read_brief
 from setwright.solver.planning import End, plan
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
-CHEAP = replace(SEARCHES["quick"], rounds=3, work=0.1, nodes=0, pattern_nodes=0)
+CHEAP = replace(LIGHT, rounds=3, work=0.1, nodes=0, pattern_nodes=0)
 
 
 def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:

@@ -9,12 +9,13 @@ from pathlib import Path
 from statistics import mean
 
 import pytest
+from light_search import LIGHT
 from planning import ROOT, planned
 
 from setwright.solver.planning import Solved
 from setwright.solver.search.limits import SEARCHES
 
-WEEK_ONLY = replace(SEARCHES["quick"], nodes=0)
+WEEK_ONLY = replace(LIGHT, nodes=0)
 """A quick search for the week itself, whose bound stays at the relaxation."""
 SCENARIOS = sorted(str(path) for path in (ROOT / "scenarios").glob("*.toml"))
 

@@ -8,6 +8,8 @@ from functools import lru_cache
 from random import Random
 from typing import Any
 
+from light_search import LIGHT
+
 from setwright.catalogue.entries import Catalogue
 from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
@@ -23,7 +25,7 @@ from setwright.solver.planning import delivered
 from setwright.solver.rulebook import RULES, resolve
 from setwright.solver.search.best_week import Outcome, search
 from setwright.solver.search.decoding import week_of
-from setwright.solver.search.limits import SEARCHES, Limits
+from setwright.solver.search.limits import Limits
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.common.json_values import dumped, parse_json
 from setwright.solver.sheets.document.solved_week import week_document
@@ -64,8 +66,8 @@ class Effort:
         return SolveOptions(self.limits, wall_clock_limit=WALL_CLOCK_LIMIT)
 
 
-USUAL = Effort(replace(SEARCHES["quick"], rounds=6, work=0.1, nodes=3, pattern_nodes=1), 60, 1.0, 10)
-BRIEF = Effort(replace(SEARCHES["quick"], rounds=3, work=0.05, nodes=1, pattern_nodes=1), 30, 0.3, 2)
+USUAL = Effort(replace(LIGHT, rounds=6, work=0.1, nodes=3, pattern_nodes=1), 60, 1.0, 10)
+BRIEF = Effort(replace(LIGHT, rounds=3, work=0.05, nodes=1, pattern_nodes=1), 30, 0.3, 2)
 
 
 @lru_cache(maxsize=1)

@@ -11,6 +11,7 @@ from typing import Any
 
 import pytest
 from boards import BRIEFS, audited, cached, days, only, place_of, sound_week, terms_of
+from light_search import LIGHT
 
 from setwright.solver.auditing import audit
 from setwright.solver.engines import highs
@@ -18,10 +19,9 @@ from setwright.solver.engines.build import day_model
 from setwright.solver.engines.cpsat import CpSatModel
 from setwright.solver.linear.instance import Instance, instance_of
 from setwright.solver.search.best_week import Outcome, search
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=3))
+CHEAP = SolveOptions(replace(LIGHT, rounds=2, work=0.1, nodes=3))
 
 
 def drawn(seed: int) -> dict[str, Any]:

@@ -49,7 +49,7 @@ def test_without_nodes_the_relaxation_is_the_bound() -> None:
 
 def test_fewer_looks_prove_less_and_the_same_each_time() -> None:
     """HiGHS ends within its root: the bound holds, and is between that of the relaxation and that of the whole root."""
-    place = cached("sports")
+    place = cached("home")
     best, week = audited(place.instance, sound_week(place, Random(1), 60)), week_model(place.instance)
     looked = [highs.bound(week, 1, 60.0, heuristics="none", looks=looks).bound for looks in (5, 5, 8, None)]
     assert looked[0] == looked[1] and looked == sorted(looked, reverse=True) and looked[0] > looked[-1]

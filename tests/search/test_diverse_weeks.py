@@ -9,11 +9,11 @@ from functools import lru_cache
 from typing import Any
 
 from boards import days, terms_of
+from light_search import LIGHT
 
 from setwright.solver.auditing import audit
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import Outcome, search
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.secondary.distance import (
     LEAST_DISTANCE,
     LEAST_OTHER,
@@ -26,7 +26,7 @@ from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
 from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=6, work=0.15, nodes=0))
+CHEAP = SolveOptions(replace(LIGHT, rounds=6, work=0.15, nodes=0))
 BRIEFS: dict[str, dict[str, Any]] = {
     "gym": {"days": days("mon thu", 35)},
     "efficiency": {"days": days("mon", 25), "goal": "efficiency", "pairs": False},

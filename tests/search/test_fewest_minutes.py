@@ -7,16 +7,16 @@ from functools import lru_cache
 
 import pytest
 from boards import days, only, terms_of
+from light_search import LIGHT
 from tiny import sound_weeks, tiny
 
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import Outcome, search
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week, least_seconds
 from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=6, work=0.1, nodes=20, heuristic_nodes=1))
+CHEAP = SolveOptions(replace(LIGHT, rounds=6, work=0.1, nodes=20, heuristic_nodes=1))
 
 
 @lru_cache

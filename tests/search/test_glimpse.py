@@ -5,16 +5,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 import pytest
+from light_search import LIGHT
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.brief.file import parse_phrase
 from setwright.solver.planning import Solved, plan
 from setwright.solver.rulebook import RULES
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.solve_options import Progress, SolveOptions
 
-LITTLE = replace(SEARCHES["quick"], rounds=2, work=0.05, nodes=0, pattern_nodes=0)
+LITTLE = replace(LIGHT, rounds=2, work=0.05, nodes=0, pattern_nodes=0)
 
 
 def test_a_first_week_is_told_before_it_is_taken_and_the_week_found_is_the_same(

@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from boards import days, only, terms_of
+from light_search import LIGHT
 
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import week_model
@@ -14,14 +15,13 @@ from setwright.solver.evaluation.week import Week
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.search.best_week import search
 from setwright.solver.search.candidates import candidates_of, ranking_of
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.neighbourhood.initial_solution import find_initial_solution
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.neighbourhood.neighbourhood_solver import neighbourhood_solver
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.stopping import Interrupted, StopSignal
 
-NO_ROUNDS = SolveOptions(replace(SEARCHES["quick"], rounds=0, nodes=0))
+NO_ROUNDS = SolveOptions(replace(LIGHT, rounds=0, nodes=0))
 
 
 def score(minutes: int, start: Week | None = None, fill_days: bool = False) -> tuple[int, Week]:

@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 from boards import CATALOGUE, audited, days, only, place_of, terms_of
+from light_search import LIGHT
 
 from setwright.solver.auditing import audit
 from setwright.solver.brief.parsed_brief import parse_brief
@@ -16,12 +17,11 @@ from setwright.solver.evaluation.week import Entry, Week
 from setwright.solver.linear.instance import instance_of
 from setwright.solver.planning import Solved, plan_near
 from setwright.solver.search.best_week import Outcome, search
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.secondary.member_names import change
 from setwright.solver.search.secondary.minimal_change import nearest_week
 from setwright.solver.search.solve_options import SolveOptions
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=4, work=0.1, nodes=0))
+CHEAP = SolveOptions(replace(LIGHT, rounds=4, work=0.1, nodes=0))
 HOME: dict[str, Any] = {"days": days("mon thu", 30), "equipment": "home-dumbbells"}
 LONGER: dict[str, Any] = {"days": days("mon thu", 35), "equipment": "home-dumbbells"}
 TINY: dict[str, Any] = {

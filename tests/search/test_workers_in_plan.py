@@ -7,14 +7,14 @@ from typing import Any
 
 import pytest
 from boards import CATALOGUE, days, only
+from light_search import LIGHT
 
 from setwright.solver.brief.parsed_brief import ParsedBrief, parse_brief
 from setwright.solver.planning import Solved, plan, plan_apart, plan_near
 from setwright.solver.search import worker
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
-TWO = SolveOptions(replace(SEARCHES["quick"], rounds=6, work=0.05, nodes=2, pattern_nodes=1, columns=30))
+TWO = SolveOptions(replace(LIGHT, rounds=6, work=0.05, nodes=2, pattern_nodes=1, columns=30))
 ONE = replace(TWO, workers=1)
 GOALS = ("growth", "balanced", "efficiency")
 WEEKS = {"short": "mon thu", "long": "mon tue thu fri"}

@@ -8,6 +8,7 @@ from io import StringIO
 from itertools import pairwise
 
 import pytest
+from light_search import LIGHT
 
 from setwright.catalogue.faults import UsageFault
 from setwright.catalogue.load import load_catalogue
@@ -17,7 +18,6 @@ from setwright.solver.brief.groups import expand_muscles
 from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.planning import Solved, plan
 from setwright.solver.rulebook import RULES
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.common.season_words import block_words
 from setwright.solver.sheets.plain.brief_toml import brief_toml
@@ -117,7 +117,7 @@ def test_a_brief_of_many_fields_is_read_back_from_its_file() -> None:
 
 
 def test_the_brief_of_each_block_plans_a_clean_week_with_nearly_its_sets(short_sessions: Season) -> None:
-    options = SolveOptions(replace(SEARCHES["quick"], nodes=0), pairs_note=False)
+    options = SolveOptions(replace(LIGHT, nodes=0), pairs_note=False)
     planned: set[str] = set()
     for block in short_sessions.blocks:
         words = block_words(block, short_sessions.catalogue)

@@ -8,6 +8,7 @@ from functools import lru_cache
 from typing import Any
 
 import pytest
+from light_search import LIGHT
 from side_weeks import CATALOGUE, brief_of, view_of
 
 from setwright.solver.auditing import audit
@@ -16,13 +17,12 @@ from setwright.solver.linear.instance import instance_of
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.best_week import search
 from setwright.solver.search.encoding import columns_of
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.screen.trade_offs.curve import curve_document, curve_text
 from setwright.solver.uses.time_budget.curve_search import CurveSearch, PointState, curve_of
 from setwright.solver.uses.time_budget.time_curve import Kind, TimeCurve
 
-CHEAP = replace(SEARCHES["quick"], rounds=2, work=0.1, nodes=1, pattern_nodes=1)
+CHEAP = replace(LIGHT, rounds=2, work=0.1, nodes=1, pattern_nodes=1)
 NO_ROUNDS = replace(CHEAP, rounds=0)
 RAW: dict[str, Any] = {"equipment": "bands", "muscles": {"chest": "priority"}}
 ONE_DAY = [{"weekday": "mon", "minutes": 40}]

@@ -10,13 +10,13 @@ from pathlib import Path
 import pytest
 from cheap_variants import contents
 from dask_cluster import DaskProcesses
+from light_search import LIGHT
 from test_faults import connected
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.batch.stamp import stamp_of
 from setwright.solver.batch.worker import solve_task
 from setwright.solver.rulebook import RULES
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.variants.matrix_export import matrix_files
 from setwright.solver.sheets.variants.variant_rows import read_variant_rows
@@ -27,7 +27,7 @@ from setwright.solver.uses.variants.template import template_of
 from setwright.solver.uses.variants.workers import ProcessPool, Workers
 
 TEMPLATE = Path(__file__).parents[2] / "scenarios" / "templates" / "house.toml"
-LITTLE = replace(SEARCHES["quick"], rounds=1, work=0.05, columns=25, nodes=0, pattern_nodes=0)
+LITTLE = replace(LIGHT, rounds=1, work=0.05, columns=25, nodes=0, pattern_nodes=0)
 
 
 def house(*kits: str) -> VariantMatrix:
