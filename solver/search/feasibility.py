@@ -20,7 +20,7 @@ from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.stopping import Interrupted
 
-CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=4, work=0.2, columns=30))
+CHEAP = SolveOptions(replace(SEARCHES["quick"], rounds=4, work=0.2, short_times=1.0, columns=30, fixing_columns=0))
 """Much less than a quick search: a question about a brief asks it many times."""
 WEEK_COLUMNS = 90
 """Columns open when the whole week is first searched, shared among its days."""

@@ -17,6 +17,8 @@ class Limits:
 
     name: str
     """quick | normal | thorough: the named search that the amounts are of, or were changed from."""
+    first_work: float
+    """CP-SAT's deterministic time in filling one day of the first week; the week as a whole gets twice as much."""
     rounds: int
     """Neighbourhoods tried after the first week, at most."""
     idle_rounds: int
@@ -59,6 +61,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
     {
         "quick": Limits(
             "quick",
+            first_work=0.5,
             rounds=8,
             idle_rounds=6,
             work=0.25,
@@ -74,6 +77,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
         ),
         "normal": Limits(
             "normal",
+            first_work=0.5,
             rounds=40,
             idle_rounds=5,
             work=0.5,
@@ -89,6 +93,7 @@ SEARCHES: MappingProxyType[str, Limits] = MappingProxyType(
         ),
         "thorough": Limits(
             "thorough",
+            first_work=0.5,
             rounds=150,
             idle_rounds=20,
             work=0.8,

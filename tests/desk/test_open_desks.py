@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from at_desk import OnDemand
 from click.testing import CliRunner
 
 from setwright.catalogue.faults import SetwrightError, UsageFault
@@ -23,30 +24,31 @@ from setwright.solver.book.migrations import migrate, steps
 from setwright.solver.book.opened import APPLICATION, open_book
 from setwright.solver.cli.commands.desk import command
 from setwright.solver.desk.desk import Desk
+from setwright.solver.desk.entry import passwords
 from setwright.solver.desk.entry.access import Access, network_access
 from setwright.solver.desk.entry.guard import Keys
 from setwright.solver.desk.entry.passwords import MOST_TRIES, Entrance, Password
 from setwright.solver.desk.open_desks import address_of_open_desk, noted
-from setwright.solver.desk.searches.crew import Crew
 from setwright.solver.desk.server import serve
+
+AS_SHIPPED = passwords.COST
 
 
 @pytest.fixture(autouse=True)
 def own_state(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setenv("XDG_STATE_HOME", str(tmp_path / "state"))
+    monkeypatch.setattr(passwords, "COST", 2**10)
 
 
-class Idle(Crew):
-    """A crew without processes."""
-
-    def start(self) -> None:
-        pass
+def test_a_password_costs_as_much_to_try_as_the_cheat_sheet_says() -> None:
+    """OWASP's password storage cheat sheet, from memory: N of at least 2^17 where r is 8 and p is 1."""
+    assert AS_SHIPPED >= 2**17
 
 
 @pytest.fixture
 def served(tmp_path: Path) -> Iterator[tuple[str, int, Path]]:
     """A desk that is served on a thread: its address, its port, its book."""
-    desk = Desk(tmp_path / "book.db", load_catalogue(), Idle(1), Keys())
+    desk = Desk(tmp_path / "book.db", load_catalogue(), OnDemand(1), Keys())
     told: list[Any] = []
     threading.Thread(target=serve, args=(desk, Access(), None, lambda *said: told.append(said)), daemon=True).start()
     while not told:
@@ -63,7 +65,7 @@ def test_a_second_desk_on_a_book_opens_the_first(served: tuple[str, int, Path]) 
 
 def test_a_port_in_use_is_passed_over(served: tuple[str, int, Path], tmp_path: Path) -> None:
     _, port, _ = served
-    other, told = Desk(tmp_path / "other.db", load_catalogue(), Idle(1), Keys()), []
+    other, told = Desk(tmp_path / "other.db", load_catalogue(), OnDemand(1), Keys()), []
     threading.Thread(target=serve, args=(other, Access(), port, lambda *said: told.append(said)), daemon=True).start()
     while not told:
         time.sleep(0.01)
@@ -88,7 +90,7 @@ def test_what_a_killed_desk_left_is_no_desk(tmp_path: Path, left: str) -> None:
 
 
 def test_a_host_that_is_not_here_is_refused(tmp_path: Path) -> None:
-    desk = Desk(tmp_path / "book.db", load_catalogue(), Idle(1), Keys())
+    desk = Desk(tmp_path / "book.db", load_catalogue(), OnDemand(1), Keys())
     with pytest.raises(SetwrightError, match="no address of this machine"):
         serve(desk, Access("no-such-host.invalid"), None, lambda *said: None)
 
@@ -98,7 +100,7 @@ def test_ports_that_are_all_in_use_are_told(tmp_path: Path, monkeypatch: pytest.
     with socket.socket() as taken:
         taken.bind(("127.0.0.1", 0))
         port = taken.getsockname()[1]
-        desk = Desk(tmp_path / "book.db", load_catalogue(), Idle(1), Keys())
+        desk = Desk(tmp_path / "book.db", load_catalogue(), OnDemand(1), Keys())
         with pytest.raises(SetwrightError, match="all in use"):
             serve(desk, Access(), port, lambda *said: None)
 
@@ -180,7 +182,7 @@ def test_a_password_with_spaces_lets_in_by_the_page(tmp_path: Path) -> None:
     from setwright.solver.desk.application import application
 
     desk = Desk(
-        tmp_path / "book.db", load_catalogue(), Idle(1), Keys(True), Entrance(Password.of("correct horse battery"))
+        tmp_path / "book.db", load_catalogue(), OnDemand(1), Keys(True), Entrance(Password.of("correct horse battery"))
     )
     with TestClient(application(desk, frozenset({HOST})), base_url=f"https://{HOST}", follow_redirects=False) as phone:
         headers = {"Origin": f"https://{HOST}"}

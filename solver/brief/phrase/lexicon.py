@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import Literal, Protocol
 
 from setwright.catalogue.entries import Catalogue
@@ -66,6 +66,11 @@ class Lexicon:
     machines: tuple[str, ...] = ()
     """Ids of the items that are machines, which one word stands for."""
 
+    @cached_property
+    def _known(self) -> Mapping[Kind, frozenset[str]]:
+        """The ids of each kind."""
+        return {kind: frozenset(ids.values()) for kind, ids in self.ids.items()}
+
     def find(self, key: Key, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
         """The first kind that knows the key, with the id; a plural stands for its singular, db for dumbbell."""
         for candidate in _forms_of(key):
@@ -77,7 +82,7 @@ class Lexicon:
     def resolve(self, text: str, kinds: Sequence[Kind]) -> tuple[Kind, str] | None:
         """The kind and id a text stands for; an exact id wins over any alias."""
         for kind in kinds:
-            if text in self.ids[kind].values():
+            if text in self._known[kind]:
                 return kind, text
         return self.find(key_of(text), kinds)
 

@@ -18,6 +18,8 @@ CODE_SECONDS: Final = 300.0
 MOST_TRIES: Final = 5
 """Wrong answers after which the entrance is shut for a while."""
 SHUT_SECONDS: Final = 60.0
+COST = 2**17
+"""scrypt's N, with r 8 and p 1 as OWASP's password storage cheat sheet gives it, from memory."""
 
 
 @dataclass(frozen=True)
@@ -91,5 +93,5 @@ def as_typed(text: str) -> str:
 
 
 def _digest(text: str, salt: bytes) -> bytes:
-    """Parameters as OWASP's password storage cheat sheet gives them for scrypt (N 2^17, r 8, p 1), from memory."""
-    return hashlib.scrypt(as_typed(text).encode(), salt=salt, n=2**17, r=8, p=1, maxmem=2**28)
+    """What a password gives under scrypt with a salt."""
+    return hashlib.scrypt(as_typed(text).encode(), salt=salt, n=COST, r=8, p=1, maxmem=2**28)

@@ -14,8 +14,6 @@ from setwright.solver.search.neighbourhood.neighbourhoods import Neighbourhood
 
 FEASIBILITY_WORK = 3.0
 """CP-SAT's deterministic time on whether there is any week; where it cannot tell by then, none is taken from it."""
-DAY_WORK = 0.5
-"""CP-SAT's deterministic time in filling one day; the whole week gets twice as much."""
 WIDER = (4, 16)
 """Times the usual work and columns with which the whole week is tried again where no week was found."""
 
@@ -41,9 +39,9 @@ def fill_week(lns: NeighbourhoodSearch) -> None:
     tied = _days_are_tied(lns.solver.model)
     if not tied:
         for day in range(lns.days):
-            lns.search(Neighbourhood((day,), 2 * lns.limits.columns), DAY_WORK)
+            lns.search(Neighbourhood((day,), 2 * lns.limits.columns), lns.limits.first_work)
     if tied or lns.best is None:
-        lns.search(_whole_week(lns.days, 1), 2 * DAY_WORK)
+        lns.search(_whole_week(lns.days, 1), 2 * lns.limits.first_work)
 
 
 def any_week(model: LinearModel, seconds: float) -> CpSatResult:
@@ -71,7 +69,7 @@ def _from_any_week(lns: NeighbourhoodSearch, fill: bool) -> bool:
         adopt_columns(lns, [model.columns[j] for j in sorted(found.columns)])
     for times in WIDER:
         if lns.best is None:
-            lns.search(_whole_week(lns.days, times), 2 * times * DAY_WORK)
+            lns.search(_whole_week(lns.days, times), 2 * times * lns.limits.first_work)
     return lns.best is not None
 
 
