@@ -12,7 +12,7 @@ import traceback
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
-sys.path.insert(0, str(ROOT / ".names"))
+sys.path[:0] = [str(ROOT / ".names"), str(ROOT / "tests" / "helpers")]
 
 from tests.search.crossing import BRIEF, USUAL, Crossed, Effort, crossed
 

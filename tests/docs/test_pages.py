@@ -5,8 +5,10 @@ from __future__ import annotations
 import fnmatch
 import importlib
 import importlib.util
+import os
 import re
 import shlex
+import subprocess
 import sys
 from pathlib import Path
 
@@ -48,6 +50,16 @@ def test_places_in_the_house_that_a_page_names_are_there(page: Path) -> None:
         assert is_importable(name), name
     for module in re.findall(r"python -m (tests(?:\.\w+)+)", text_of(page)):
         assert importlib.util.find_spec(module), module
+
+
+def test_the_programs_that_pages_name_are_found_from_the_project_s_root() -> None:
+    """As they are run: nothing of pytest's own path is there."""
+    named = {name for page in PAGES for name in re.findall(r"python -m (tests(?:\.\w+)+)", text_of(page))}
+    modules = sorted(name if not (ROOT / name.replace(".", "/")).is_dir() else f"{name}.__main__" for name in named)
+    code = "import importlib, sys; [importlib.import_module(name) for name in sys.argv[1:]]"
+    env = {key: value for key, value in os.environ.items() if key != "PYTHONPATH"}
+    run = subprocess.run([sys.executable, "-c", code, *modules], cwd=ROOT, env=env, capture_output=True, text=True)
+    assert len(modules) >= 5 and run.returncode == 0, run.stderr
 
 
 def is_importable(name: str) -> bool:
