@@ -20,13 +20,13 @@ def in_order(resolved: ResolvedBrief, day: Iterable[tuple[Exercise, str | None]]
     """The exercises of a day in the order they are done; a pair (exercise, partner id) stays together."""
     exercises = resolved.catalogue.exercises
     ids = _ids_in_order(resolved, tuple(sorted((exercise.id, partner or "") for exercise, partner in day)))
-    return [exercises[key] for key in ids]
+    return [exercises[one] for one in ids]
 
 
 @answered_once
 def _ids_in_order(resolved: ResolvedBrief, day: tuple[tuple[str, str], ...]) -> tuple[str, ...]:
     """The ids of a day's exercises, given with those of their partners, in the order they are done."""
-    lifts = [(resolved.catalogue.exercises[key], partner or None) for key, partner in day]
+    lifts = [(resolved.catalogue.exercises[one], partner or None) for one, partner in day]
     waiting = sorted(blocks(resolved, lifts), key=lambda block: key(resolved, block))
     done: list[Block] = []
     while waiting:

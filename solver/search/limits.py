@@ -31,10 +31,10 @@ class Limits:
     """Columns open on each free day of a neighbourhood."""
     nodes: int
     """HiGHS nodes for the bound of a week of up to three days; 0 leaves it at the relaxation."""
-    root_looks: int | None
-    """HiGHS's looks at its limits after which it ends on a week of many columns, within its root; None: it goes on."""
     pattern_nodes: int
     """The same for longer weeks, whose bound goes by region patterns of days; 0 leaves it at the relaxation."""
+    root_looks: int | None
+    """HiGHS's looks at its limits after which it ends on a week of many columns, within its root; None: it goes on."""
     heuristic_nodes: int
     """HiGHS nodes for each improvement of the week at hand on few columns; 0 leaves them out."""
     fixing_nodes: int
