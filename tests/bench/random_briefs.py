@@ -15,7 +15,7 @@ from pathlib import Path
 from statistics import median, quantiles
 
 ROOT = Path(__file__).parents[2]
-sys.path.insert(0, str(ROOT / ".names"))
+sys.path[:0] = [str(ROOT / ".names"), str(ROOT / "tests" / "helpers")]
 
 from setwright.solver import SEARCHES, Solved, SolveOptions, audit, plan
 from tests.search.crossing import catalogue, drawn

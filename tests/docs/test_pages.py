@@ -52,14 +52,23 @@ def test_places_in_the_house_that_a_page_names_are_there(page: Path) -> None:
         assert importlib.util.find_spec(module), module
 
 
-def test_the_programs_that_pages_name_are_found_from_the_project_s_root() -> None:
-    """As they are run: nothing of pytest's own path is there."""
+def test_programs_that_pages_name_and_those_of_the_bench_are_found_from_the_project_s_root() -> None:
+    """As they are run, each by itself: nothing of pytest's own path is there, nor of another program's."""
     named = {name for page in PAGES for name in re.findall(r"python -m (tests(?:\.\w+)+)", text_of(page))}
+    named |= {f"tests.bench.{path.stem}" for path in (ROOT / "tests" / "bench").glob("*.py")}
     modules = sorted(name if not (ROOT / name.replace(".", "/")).is_dir() else f"{name}.__main__" for name in named)
-    code = "import importlib, sys; [importlib.import_module(name) for name in sys.argv[1:]]"
+    code = """
+import importlib, os, sys
+path, here = list(sys.path), os.path.realpath("tests")
+for name in sys.argv[1:]:
+    sys.path[:] = path
+    for loaded in [key for key, module in sys.modules.items() if str(getattr(module, "__file__", "")).startswith(here)]:
+        del sys.modules[loaded]
+    importlib.import_module(name)
+"""
     env = {key: value for key, value in os.environ.items() if key != "PYTHONPATH"}
     run = subprocess.run([sys.executable, "-c", code, *modules], cwd=ROOT, env=env, capture_output=True, text=True)
-    assert len(modules) >= 5 and run.returncode == 0, run.stderr
+    assert len(modules) >= 10 and run.returncode == 0, run.stderr
 
 
 def is_importable(name: str) -> bool:
