@@ -22,6 +22,7 @@ from setwright.solver.brief.parsed_brief import parse_brief
 from setwright.solver.evaluation.week import Week
 from setwright.solver.planning import Clash, OutOfTime, Solved
 from setwright.solver.rulebook import RULES
+from setwright.solver.sheets.common.findings import no_week_words
 from setwright.solver.sheets.common.json_values import rounded
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.document.week_reader import read_week
@@ -58,7 +59,7 @@ def _result(task: VariantTask, ended: VariantEnd) -> bytes:
             found = clash_document(ended.end)
             return written_result(task, CLASH, _clash_line(found), clash=found)
         case OutOfTime():
-            return written_result(task, NO_WEEK, f"no week was found ({ended.end.ended_by})")
+            return written_result(task, NO_WEEK, no_week_words(ended.end))
         case _:
             assert_never(ended.end)
 

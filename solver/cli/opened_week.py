@@ -125,7 +125,9 @@ def _planned(source: str, search: str | None, catalogue: Catalogue) -> OpenedWee
             fault = Fault("brief", "no week is possible", "`setwright week` names what clashes")
             raise NoWeekError(fault, ExitCode.CLASH)
         case OutOfTime():
-            fault = Fault("brief", f"no week was found ({end.ended_by})", "try --search thorough")
+            from setwright.solver.sheets.common.findings import no_week_words
+
+            fault = Fault("brief", no_week_words(end), "try --search thorough")
             raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
         case _:
             assert_never(end)

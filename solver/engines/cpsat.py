@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -15,6 +15,8 @@ from setwright.solver.linear.linear_model import Constraint, LinearModel
 
 WORKERS = 1
 SEED = 7
+SHORTFALL = 1000
+"""What one unit that a constraint lacks weighs beside the weights of columns."""
 
 
 @dataclass(frozen=True)
@@ -123,6 +125,20 @@ class CpSatModel:
         self.cp.add(self.objective >= floor - self.constant)
         variables, values, _ = self._split(tuple(expression), tuple(expression.values()))
         self.cp.minimize(sums(variables, values))
+
+    def minimise_shortfall(self, constraints: Iterable[Constraint], weights: Mapping[int, int]) -> None:
+        """Seek the least sum by which constraints, left out until now, fall below their lower ends.
+
+        Among equal sums the least sum of the `weights` of columns in use, which must stay below `SHORTFALL`.
+        """
+        lacking = []
+        for constraint in constraints:
+            variables, values, constant = self._split(constraint.index, constraint.coefficient)
+            least = (constraint.low or 0) - constant
+            lacking.append(self.cp.new_int_var(0, max(0, least), ""))
+            self.cp.add_linear_constraint(sums([*variables, lacking[-1]], [*values, 1]), least, cp_model.INT_MAX)
+        variables, values, _ = self._split(tuple(weights), tuple(weights.values()))
+        self.cp.minimize(sums([*lacking, *variables], [*[SHORTFALL] * len(lacking), *values]))
 
     def solve(
         self,

@@ -83,6 +83,9 @@ class OutOfTime:
     resolved: ResolvedBrief
     ended_by: EndedBy
     limits: Limits
+    nearest: Audit | None = None
+    """A week that breaks nothing but lower ends of the brief's bands, by few sets; None where none was sought or found.
+    """
 
 
 End = Solved | Clash | OutOfTime

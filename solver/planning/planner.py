@@ -19,6 +19,7 @@ from setwright.solver.search.bounding import relaxation_bound
 from setwright.solver.search.neighbourhood.neighbourhood_search import NeighbourhoodSearch
 from setwright.solver.search.secondary.diverse_weeks import DiverseWeek, diverse_weeks
 from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
+from setwright.solver.search.secondary.least_shortfall import least_shortfall_week
 from setwright.solver.search.secondary.minimal_change import NearestWeek, nearest_week
 from setwright.solver.search.solve_options import SolveOptions
 
@@ -101,16 +102,20 @@ def _searched(
     """The end of the search alone, from a week at hand or from none, and the search's outcome to go on from."""
     resolved = resolve(parsed.brief, catalogue)
     instance = instance_of(resolved)
-    outcome = search(instance, options, start, fill_days=True)
-    if outcome.best is not None:
-        week = outcome.best.evaluated.week
-        if not any(week.days) and (closing := what_leaves_no_room(resolved)):
-            return Clash(parsed, resolved, closing), outcome
-        return delivered(parsed, resolved, week, outcome.bound, outcome.ended_by, options.limits), outcome
-    conflicts = () if outcome.ended_by.interrupted else conflict_of(instance, options.seconds)
-    if conflicts:
-        return Clash(parsed, resolved, conflicts), outcome
-    return OutOfTime(parsed, resolved, outcome.ended_by, options.limits), outcome
+    outcome, nearest = search(instance, options, start, fill_days=True), None
+    if outcome.best is None and not outcome.ended_by.interrupted:
+        conflicts = conflict_of(instance, options.seconds)
+        if conflicts:
+            return Clash(parsed, resolved, conflicts), outcome
+        nearest = least_shortfall_week(instance, options)
+        if nearest and not nearest.broken:
+            outcome = search(instance, options, nearest.evaluated.week, fill_days=True)
+    if outcome.best is None:
+        return OutOfTime(parsed, resolved, outcome.ended_by, options.limits, nearest), outcome
+    week = outcome.best.evaluated.week
+    if not any(week.days) and (closing := what_leaves_no_room(resolved)):
+        return Clash(parsed, resolved, closing), outcome
+    return delivered(parsed, resolved, week, outcome.bound, outcome.ended_by, options.limits), outcome
 
 
 def _shortest(end: Solved, lns: NeighbourhoodSearch, options: SolveOptions) -> Solved:

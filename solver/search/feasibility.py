@@ -40,13 +40,23 @@ def possible(instance: Instance) -> Possible:
 
     Where pairs are open the few columns of pinned pairs are tried first: they are often enough.
     """
-    models = (_small_model, feasibility_model) if instance.resolved.pairs else (feasibility_model,)
+    models = (without_free_pairs, feasibility_model) if instance.resolved.pairs else (feasibility_model,)
     for make in models:
         model = make(instance)
         found = any_week(model, CHEAP.seconds)
         if found.columns is not None:
             return Possible(True, tuple(model.columns[j] for j in sorted(found.columns)))
     return Possible(None if found.status == "UNKNOWN" else False)
+
+
+def without_free_pairs(instance: Instance) -> LinearModel:
+    """The week on its days without pairs but those of pinned exercises."""
+    columns: list[Column] = []
+    for group in day_groups(instance):
+        halves = [a for a in halves_of_pairs(instance, group.like) if _in_pinned_pair(instance, a)]
+        columns += single_columns(instance, group)
+        columns += pair_columns(instance, group, halves)
+    return day_model(instance, quickest(instance, columns))
 
 
 def first_week(instance: Instance, known: tuple[Column, ...] = ()) -> Audit | None:
@@ -64,16 +74,6 @@ def first_week(instance: Instance, known: tuple[Column, ...] = ()) -> Audit | No
     except Interrupted:
         pass
     return lns.best
-
-
-def _small_model(instance: Instance) -> LinearModel:
-    """The week on its days without pairs but those of pinned exercises."""
-    columns: list[Column] = []
-    for group in day_groups(instance):
-        halves = [a for a in halves_of_pairs(instance, group.like) if _in_pinned_pair(instance, a)]
-        columns += single_columns(instance, group)
-        columns += pair_columns(instance, group, halves)
-    return day_model(instance, quickest(instance, columns))
 
 
 def _in_pinned_pair(instance: Instance, half: Assignment) -> bool:

@@ -179,8 +179,11 @@ def _result_of(
             given = relaxed(end)
             return (clash_document(end, given) if as_document else clash_text(end, columns(), given)), ExitCode.CLASH
         case OutOfTime():
-            more = "; try --search thorough, a longer --time-limit or a wider brief"
-            say(f"no week was found ({end.ended_by}){'' if end.ended_by == 'stopped' else more}")
+            from setwright.solver.sheets.common.findings import no_week_words
+
+            so_much = "ask for so much, or " if end.nearest else ""
+            more = f"; {so_much}try --search thorough, a longer --time-limit or a wider brief"
+            say(f"{no_week_words(end)}{'' if end.ended_by == 'stopped' else more}")
             return None, ExitCode.OUT_OF_TIME
         case _:
             assert_never(end)

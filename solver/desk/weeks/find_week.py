@@ -16,6 +16,7 @@ from setwright.solver.rulebook import RULES
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
 from setwright.solver.search.stopping import check_not_stopped
+from setwright.solver.sheets.common.findings import no_week_words
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.solved_week import week_document
 from setwright.solver.sheets.screen.clash import clash_document
@@ -37,8 +38,9 @@ def find_week(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Telli
             return _without_health(clash_document(clash, relaxations_of(clash)))
         case OutOfTime() as end:
             check_not_stopped(end.ended_by)
-            said = f"no week was found ({end.ended_by})"
-            raise SetwrightError(Fault("search", said, "a wider brief, or a thorough search, may find one"))
+            raise SetwrightError(
+                Fault("search", no_week_words(end), "a wider brief, or a thorough search, may find one")
+            )
 
 
 def _without_health(document: dict[str, Any]) -> dict[str, Any]:

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
+from typing import TYPE_CHECKING
 
 from setwright.solver.evaluation.finding import Amount, ClashMember, Finding, Wish
 from setwright.solver.evaluation.pairing.pairs import MISFITS, Misfit
 from setwright.solver.evaluation.resolved_brief import ResolvedBrief
 from setwright.solver.rulebook import RULES, sentence_of
 from setwright.solver.sheets.common.words import counted, day_name, listed, muscle_name, some_sets, weekday_name
+
+if TYPE_CHECKING:
+    from setwright.solver.planning import OutOfTime
 
 
 def finding_words(finding: Finding, resolved: ResolvedBrief) -> str:
@@ -41,6 +45,15 @@ def member_words(member: ClashMember, resolved: ResolvedBrief) -> str:
     if member.wish is not None:
         return wish_words(member.wish, resolved)
     return f"rule {member.rule} ({sentence_of(member.rule, resolved)})"
+
+
+def no_week_words(end: OutOfTime) -> str:
+    """Why there is no week, and what the nearest that was found lacks, where one was sought."""
+    said = f"no week was found ({end.ended_by})"
+    if end.nearest is None:
+        return said
+    lacking = listed(finding_words(finding, end.resolved) for finding in end.nearest.broken)
+    return f"{said}; the nearest that was found keeps all but this: {lacking}"
 
 
 def _pin_words(wish: Wish, resolved: ResolvedBrief) -> str:
