@@ -8,6 +8,7 @@ from itertools import count
 from pathlib import Path
 
 import pytest
+from light_search import little_searches
 
 # A tenth of the suite's time went into looking for cycles among the catalogue's and the models' many small objects.
 gc.set_threshold(100_000, 50, 100)
@@ -30,3 +31,10 @@ def books(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Path]:
 def no_book_of_the_user_s(books: Iterator[Path], monkeypatch: pytest.MonkeyPatch) -> None:
     """Every test has a book of its own where it names none, made when it is first opened."""
     monkeypatch.setenv("SETWRIGHT_BOOK", str(next(books)))
+
+
+@pytest.fixture
+def little() -> Iterator[None]:
+    """Named searches do little work: for tests of what a command does, not of how good its week is."""
+    with little_searches():
+        yield

@@ -11,6 +11,7 @@ from typing import Any
 
 import pytest
 from click.testing import CliRunner
+from light_search import little_searches
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.book.clients import brief_of, client_of
@@ -70,6 +71,12 @@ def life(tmp_path_factory: pytest.TempPathFactory) -> Life:
     """The twelve weeks, played."""
     folder = tmp_path_factory.mktemp("life")
     life = Life(folder / "book.db", folder)
+    with little_searches():
+        _played(life)
+    return life
+
+
+def _played(life: Life) -> None:
     life.run("client", "add", "M", "3 days x 40 min, grow delts, novice, 61 years")
     life.run("block", "plan", "@M", "--weeks", "6", "--starts", FIRST, "--travel", AWAY, "--search", "quick")
     first = life.document("block", "show", "@M", "--on", FIRST)
@@ -85,7 +92,6 @@ def life(tmp_path_factory: pytest.TempPathFactory) -> Life:
     second = life.document("block", "show", "@M", "--on", SECOND)
     for week in second["weeks"][:2]:
         life.train(week)
-    return life
 
 
 def kept(book: Book) -> list[Block]:

@@ -18,6 +18,7 @@ from setwright.solver.cli.group import setwright
 from setwright.solver.rulebook import resolve
 from setwright.solver.sheets.document.changed_week import changed_week_document
 
+pytestmark = pytest.mark.usefixtures("little")
 PHRASE = "3 days x 45 min, novice, home dumbbells"
 
 

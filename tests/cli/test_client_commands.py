@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 from click.testing import Result
 
+pytestmark = pytest.mark.usefixtures("little")
 Run = Callable[..., Result]
 PHRASE = "3 days x 40 min, grow delts, 64 years, bad knees"
 

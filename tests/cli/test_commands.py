@@ -17,6 +17,7 @@ from setwright.solver.planning import Clash, End, OutOfTime
 from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import SEARCHES
 
+pytestmark = pytest.mark.usefixtures("little")
 Run = Callable[..., Result]
 
 

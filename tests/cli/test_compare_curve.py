@@ -14,6 +14,7 @@ from setwright.catalogue.faults import UsageFault
 from setwright.solver.cli.commands.compare import usual_goals
 from setwright.solver.cli.commands.curve import what_varies
 
+pytestmark = pytest.mark.usefixtures("little")
 Run = Callable[..., Result]
 TINY = "1 day x 15 min, bands"
 

@@ -19,6 +19,7 @@ from setwright.solver.sheets.common.json_values import dumped
 from setwright.solver.sheets.document.changed_week import changed_week_document
 from setwright.solver.sheets.document.week_reader import read_week
 
+pytestmark = pytest.mark.usefixtures("little")
 Run = Callable[..., Result]
 TABLE = (
     "day,exercise,sets,reps,RIR,rest\n"

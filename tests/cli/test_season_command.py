@@ -15,6 +15,7 @@ import jsonschema
 import pytest
 from click.testing import Result
 
+pytestmark = pytest.mark.usefixtures("little")
 Run = Callable[..., Result]
 BRIEF = "1 day x 20 min, at home with bands"
 HERE = ("season", BRIEF, "--from", "2026-01-05", "--weeks", "12", "--emphasis", "quads")

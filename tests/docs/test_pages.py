@@ -89,6 +89,7 @@ def test_placeholders_are_recognised() -> None:
     assert all(PLACEHOLDERS.search(f"see {word} below") for word in ("WARMTABLE", "TODO", "tbd", "Lorem ipsum"))
 
 
+@pytest.mark.usefixtures("little")
 @pytest.mark.parametrize("command", RUN)
 def test_a_shown_command_runs(monkeypatch: pytest.MonkeyPatch, command: str) -> None:
     monkeypatch.chdir(ROOT)

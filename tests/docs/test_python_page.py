@@ -17,6 +17,7 @@ PAGE = (ROOT / "docs" / "python.md").read_text(encoding="utf-8")
 BLOCKS = re.findall(r"```python\n(.*?)```\n(?:\n```text\n(.*?)```)?", PAGE, flags=re.S)
 
 
+@pytest.mark.usefixtures("little")
 def test_the_blocks_run_and_print_what_the_page_shows(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(ROOT)
     names: dict[str, Any] = {}

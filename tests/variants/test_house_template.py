@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import json
 import tomllib
-from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from cheap_variants import contents
 from dask_cluster import DaskProcesses
-from light_search import LIGHT
+from light_search import LITTLE
 from test_faults import connected
 
 from setwright.catalogue.load import load_catalogue
@@ -27,7 +26,6 @@ from setwright.solver.uses.variants.template import template_of
 from setwright.solver.uses.variants.workers import ProcessPool, Workers
 
 TEMPLATE = Path(__file__).parents[2] / "scenarios" / "templates" / "house.toml"
-LITTLE = replace(LIGHT, rounds=1, work=0.05, columns=25, nodes=0, pattern_nodes=0)
 
 
 def house(*kits: str) -> VariantMatrix:
