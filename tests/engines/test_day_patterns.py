@@ -8,6 +8,7 @@ from typing import Literal
 
 import numpy as np
 import pytest
+from light_search import LITTLE
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver import SEARCHES, Solved, SolveOptions, plan, read_brief
@@ -96,7 +97,7 @@ def test_a_search_that_nobody_waits_for_ends_without_a_bound() -> None:
 
 def planned(phrase: str, workers: Literal[1, 2]) -> Solved:
     brief = read_brief(phrase, CATALOGUE)
-    end = plan(brief, CATALOGUE, SolveOptions(SEARCHES["quick"], workers=workers, pairs_note=False))
+    end = plan(brief, CATALOGUE, SolveOptions(LITTLE, workers=workers, pairs_note=False))
     assert isinstance(end, Solved)
     return end
 

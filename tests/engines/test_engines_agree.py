@@ -9,7 +9,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from light_search import LIGHT
+from light_search import LITTLE
 
 from setwright.catalogue.load import load_catalogue
 from setwright.solver.auditing import audit
@@ -25,7 +25,7 @@ from setwright.solver.search.decoding import week_of
 from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
-CHEAP = SolveOptions(replace(LIGHT, rounds=3, work=0.15, nodes=5))
+CHEAP = SolveOptions(replace(LITTLE, rounds=2, nodes=2))
 CATALOGUE = load_catalogue()
 
 
@@ -54,8 +54,8 @@ def test_cpsat_and_highs_overlap_on_the_whole_week(name) -> None:
     model = day_model(instance, all_day_columns(instance))
     program = CpSatModel(model)
     program.maximise()
-    ours = program.solve(4.0, 60.0)
-    theirs = highs.bound(model, 50, 30.0)
+    ours = program.solve(2.0, 60.0)
+    theirs = highs.bound(model, 10, 30.0)
     assert ours.columns is not None
     assert ours.value <= theirs.bound + 50
     assert theirs.value <= ours.bound + 50
@@ -117,7 +117,7 @@ def test_what_the_model_allows_is_what_the_audit_passes(name) -> None:
 
 
 def subsets(columns) -> list[frozenset[int]]:
-    """Up to two columns a day in every way, no exercise twice a day; thinned to a few hundred."""
+    """Up to two columns a day in every way, no exercise twice a day; thinned to about two hundred."""
     by_day = [[j for j, c in enumerate(columns) if c.group == day] for day in (0, 1)]
 
     def sides(mine):
@@ -125,7 +125,7 @@ def subsets(columns) -> list[frozenset[int]]:
         return [(), *[(j,) for j in mine], *pairs]
 
     every = [frozenset(a + b) for a in sides(by_day[0]) for b in sides(by_day[1])]
-    return every[:: max(1, len(every) // 250)]
+    return every[:: max(1, len(every) // 160)]
 
 
 def shared(columns, pair) -> bool:

@@ -12,7 +12,7 @@ from boards import BRIEFS, Week, audited, bounded, cached, held, sound_week
 from setwright.solver.engines.build import day_model, pattern_model, week_model
 from setwright.solver.engines.highs import ROUNDING
 
-WEEKS = 6
+WEEKS = 4
 TRIES = 45
 
 

@@ -1,12 +1,11 @@
-"""What the scenario tests share: briefs read as a user's are, and cheap limits."""
+"""What the scenario tests share: briefs read as a user's are, and planned by little work."""
 
 from __future__ import annotations
 
 import io
-from dataclasses import replace
 from pathlib import Path
 
-from light_search import LIGHT
+from light_search import LITTLE
 
 from setwright.catalogue.entries import Catalogue
 from setwright.solver.brief.file import read_brief
@@ -14,10 +13,9 @@ from setwright.solver.planning import End, plan
 from setwright.solver.search.solve_options import SolveOptions
 
 ROOT = Path(__file__).parents[2]
-CHEAP = replace(LIGHT, rounds=3, work=0.1, nodes=0, pattern_nodes=0)
 
 
-def planned(brief: str, catalogue: Catalogue, limits=CHEAP) -> End:
+def planned(brief: str, catalogue: Catalogue, limits=LITTLE) -> End:
     """The end of planning a scenario's file or a phrase."""
     parsed = read_brief(brief, catalogue, io.BytesIO(b""))
     return plan(parsed, catalogue, SolveOptions(limits, pairs_note=False))

@@ -16,7 +16,7 @@ from setwright.solver.planning import Solved
 from setwright.solver.search.limits import SEARCHES
 
 WEEK_ONLY = replace(LIGHT, nodes=0)
-"""A quick search for the week itself, whose bound stays at the relaxation."""
+"""For the week itself: a week of few minutes takes a better search, the bound stays at the relaxation."""
 SCENARIOS = sorted(str(path) for path in (ROOT / "scenarios").glob("*.toml"))
 
 

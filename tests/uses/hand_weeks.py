@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from light_search import LIGHT
+from light_search import LITTLE
 
 from setwright.solver.auditing import Audit
 from setwright.solver.evaluation.evaluated_week import Line
 
-TINY = replace(LIGHT, rounds=3, nodes=0)
+TINY = replace(LITTLE, rounds=2)
 GYM = (
     "barbell-back-squat 3, dumbbell-bench-press 3, chest-supported-dumbbell-row 3, dumbbell-curl 2",
     "barbell-romanian-deadlift 3, machine-shoulder-press 2, wide-grip-pulldown 3, dumbbell-side-raise 2",

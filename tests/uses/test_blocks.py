@@ -9,11 +9,11 @@ from typing import Any
 
 import pytest
 from block_bases import CATALOGUE, NAMES, base_of, block_of
+from light_search import LITTLE
 
 from setwright.catalogue.faults import UsageFault
 from setwright.solver.auditing import audit
 from setwright.solver.rulebook import resolve
-from setwright.solver.search.limits import SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.sheets.document.blocks.block_document import block_document
 from setwright.solver.uses.blocks.ask import BlockAsk, Sessions, Span, Travel
@@ -223,7 +223,7 @@ def test_the_calendar_goes_on_unless_the_block_is_shifted() -> None:
 def test_a_week_away_is_solved_for_its_own_days_and_kit_near_the_week_before() -> None:
     parsed, week = base_of("novice-home")
     away = Travel(date(2026, 1, 12), date(2026, 1, 18), ("hotel",), Sessions(2, 25))
-    options = SolveOptions(SEARCHES["quick"], pairs_note=False)
+    options = SolveOptions(LITTLE, pairs_note=False)
     block = plan_block(parsed, CATALOGUE, BlockAsk(3, date(2026, 1, 5), travel=(away,)), options, week)
     assert isinstance(block, Block)
     found = block.weeks[1]
