@@ -85,6 +85,8 @@ def search(instance: Instance, options: SolveOptions, start: Week | None = None,
         _course_for(instance)(
             Given(week, ranking, lns, options, bound, worker, partial(find_initial_solution, lns, fill_days))
         )
+        # An engine that the wall-clock limit ended may have been the last to work: nobody has looked since.
+        signal.check()
     except Interrupted as interrupted:
         ended_by = interrupted.ended_by
     finally:

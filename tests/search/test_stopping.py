@@ -7,8 +7,14 @@ import math
 import time
 
 import pytest
+from boards import days, terms_of
+from light_search import LITTLE
 
+from setwright.solver.linear.instance import instance_of
+from setwright.solver.search import best_week
 from setwright.solver.search.bounding import is_proved
+from setwright.solver.search.courses.given import Given
+from setwright.solver.search.solve_options import SolveOptions
 from setwright.solver.search.stopping import EndedBy, Interrupted, StopSignal
 
 
@@ -44,3 +50,16 @@ def test_documents_and_messages_have_the_words() -> None:
 )
 def test_a_score_is_proved_by_a_bound_that_leaves_only_rounding(score: int, bound: float, proved: bool) -> None:
     assert is_proved(score, bound) is proved
+
+
+def test_a_search_whose_last_engine_met_the_limit_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Nobody looks at the clock after the last engine; its bound is not that of the whole work."""
+
+    def course(given: Given) -> None:
+        assert given.find_first()
+        given.lns.solver.signal._until = time.monotonic()
+
+    monkeypatch.setattr(best_week, "_course_for", lambda instance: course)
+    place = instance_of(terms_of(days=days("mon", 15), equipment="bands"))
+    found = best_week.search(place, SolveOptions(LITTLE, workers=1))
+    assert found.ended_by is EndedBy.TIME_LIMIT and found.best is not None
