@@ -109,12 +109,12 @@ def prove_patterns(instance: Instance, patterns: PatternModel, options: SolveOpt
     """Lower the bound by branching on the columns near the relaxation by region patterns.
 
     A week with a column that is left out cannot score more than the relaxation less what that column loses: the bound
-    does not go below that.
+    does not go below that, and nothing is branched on where it is below already.
     """
-    if not options.limits.pattern_nodes:
-        return
     whole, relaxed = patterns.model, patterns.relaxed
-    floor = (1.0 - CORE) * relaxed.value
+    floor = relaxed.value - CORE * abs(relaxed.value)
+    if not options.limits.pattern_nodes or highs.outward(floor) >= bound.value:
+        return
     keep = frozenset(
         (whole.groups[c.group].like, c.assignments[0])
         for j, c in enumerate(whole.columns)
@@ -125,7 +125,10 @@ def prove_patterns(instance: Instance, patterns: PatternModel, options: SolveOpt
     def lower(value: float) -> None:
         bound.lower(highs.outward(max(value, floor)))
 
+    def is_done() -> bool:
+        return bound.cancelled() or bound.value <= highs.outward(floor)
+
     core = pattern_model(instance, keep)
-    found = highs.bound(core, options.limits.pattern_nodes, options.seconds, lower, bound.cancelled, heuristics="none")
+    found = highs.bound(core, options.limits.pattern_nodes, options.seconds, lower, is_done, heuristics="none")
     if math.isfinite(found.bound):
         lower(found.bound)

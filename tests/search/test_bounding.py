@@ -12,7 +12,7 @@ from tiny import GOALS, sound_weeks, tiny
 
 from setwright.solver.engines import highs
 from setwright.solver.engines.build import week_model
-from setwright.solver.search.bounding import Bound, prove_patterns, prove_week, relax_patterns
+from setwright.solver.search.bounding import CORE, Bound, prove_patterns, prove_week, relax_patterns
 from setwright.solver.search.limits import MANY_COLUMNS, SEARCHES
 from setwright.solver.search.solve_options import SolveOptions
 
@@ -45,6 +45,21 @@ def test_without_nodes_the_relaxation_is_the_bound() -> None:
     relaxed = bound.value
     prove_patterns(instance, patterns, SolveOptions(replace(SEARCHES["quick"], pattern_nodes=0)), bound)
     assert bound.value == relaxed
+
+
+def test_no_branching_where_the_bound_is_below_all_that_it_could_prove(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Columns are left out of the branching, and the bound stays above what a week with one of them may score."""
+    bound, instance, asked = Bound(), tiny("growth").instance, SolveOptions(replace(SEARCHES["quick"], pattern_nodes=1))
+    patterns, runs = relax_patterns(instance, bound), []
+    real = highs.bound
+    monkeypatch.setattr(highs, "bound", lambda *given, **more: runs.append(given) or real(*given, **more))
+    least = highs.outward(patterns.relaxed.value - CORE * abs(patterns.relaxed.value))
+    bound.lower(least + 1.0)
+    prove_patterns(instance, patterns, asked, bound)
+    assert len(runs) == 1 and least <= bound.value
+    bound.lower(least)
+    prove_patterns(instance, patterns, asked, bound)
+    assert len(runs) == 1 and bound.value == least
 
 
 def test_fewer_looks_prove_less_and_the_same_each_time() -> None:
