@@ -83,7 +83,7 @@ class OutOfTime:
     resolved: ResolvedBrief
     ended_by: EndedBy
     limits: Limits
-    nearest: Audit | None = None
+    least_shortfall: Audit | None = None
     """A week that breaks nothing but lower ends of the brief's bands, by few sets; None where none was sought or found.
     """
 

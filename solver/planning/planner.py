@@ -102,16 +102,16 @@ def _searched(
     """The end of the search alone, from a week at hand or from none, and the search's outcome to go on from."""
     resolved = resolve(parsed.brief, catalogue)
     instance = instance_of(resolved)
-    outcome, nearest = search(instance, options, start, fill_days=True), None
+    outcome, lacking = search(instance, options, start, fill_days=True), None
     if outcome.best is None and not outcome.ended_by.interrupted:
         conflicts = conflict_of(instance, options.seconds)
         if conflicts:
             return Clash(parsed, resolved, conflicts), outcome
-        nearest = least_shortfall_week(instance, options)
-        if nearest and not nearest.broken:
-            outcome = search(instance, options, nearest.evaluated.week, fill_days=True)
+        lacking = least_shortfall_week(instance, options)
+        if lacking and not lacking.broken:
+            outcome = search(instance, options, lacking.evaluated.week, fill_days=True)
     if outcome.best is None:
-        return OutOfTime(parsed, resolved, outcome.ended_by, options.limits, nearest), outcome
+        return OutOfTime(parsed, resolved, outcome.ended_by, options.limits, lacking), outcome
     week = outcome.best.evaluated.week
     if not any(week.days) and (closing := what_leaves_no_room(resolved)):
         return Clash(parsed, resolved, closing), outcome

@@ -70,11 +70,11 @@ def test_no_week_says_what_the_nearest_lacks(monkeypatch: pytest.MonkeyPatch) ->
     assert isinstance(planned(brief(20.0)), Clash)
     monkeypatch.setattr(planner, "conflict_of", lambda instance, seconds: ())
     end = planned(brief(20.0))
-    assert isinstance(end, OutOfTime) and end.nearest is not None
-    sets = end.nearest.evaluated.weekly_sets("quads") / WHOLE
+    assert isinstance(end, OutOfTime) and end.least_shortfall is not None
+    sets = end.least_shortfall.evaluated.weekly_sets("quads") / WHOLE
     said = f"no week was found (work limit); the nearest that was found keeps all but this: quads: {sets:g} sets, "
     assert no_week_words(end) == f"{said}at least 20"
-    assert no_week_words(replace(end, nearest=None)) == "no week was found (work limit)"
+    assert no_week_words(replace(end, least_shortfall=None)) == "no week was found (work limit)"
 
 
 def test_a_week_that_lacks_nothing_is_gone_on_from(monkeypatch: pytest.MonkeyPatch) -> None:

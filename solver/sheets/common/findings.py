@@ -50,9 +50,9 @@ def member_words(member: ClashMember, resolved: ResolvedBrief) -> str:
 def no_week_words(end: OutOfTime) -> str:
     """Why there is no week, and what the nearest that was found lacks, where one was sought."""
     said = f"no week was found ({end.ended_by})"
-    if end.nearest is None:
+    if end.least_shortfall is None:
         return said
-    lacking = listed(finding_words(finding, end.resolved) for finding in end.nearest.broken)
+    lacking = listed(finding_words(finding, end.resolved) for finding in end.least_shortfall.broken)
     return f"{said}; the nearest that was found keeps all but this: {lacking}"
 
 
