@@ -22,6 +22,7 @@ from setwright.solver.search.secondary.fewest_minutes import fewest_minutes_week
 from setwright.solver.search.secondary.least_shortfall import least_shortfall_week
 from setwright.solver.search.secondary.minimal_change import NearestWeek, nearest_week
 from setwright.solver.search.solve_options import SolveOptions
+from setwright.solver.search.stopping import Interrupted
 
 APART_SHARE = 0.02
 """The share of the stimulus that another week may cost (convention)."""
@@ -107,9 +108,12 @@ def _searched(
         conflicts = conflict_of(instance, options.seconds)
         if conflicts:
             return Clash(parsed, resolved, conflicts), outcome
-        lacking = least_shortfall_week(instance, options)
+        try:
+            lacking = least_shortfall_week(instance, options)
+        except Interrupted as interrupted:
+            outcome = replace(outcome, ended_by=interrupted.ended_by)
         if lacking and not lacking.broken:
-            outcome = search(instance, options, lacking.evaluated.week, fill_days=True)
+            outcome, lacking = search(instance, options, lacking.evaluated.week, fill_days=True), None
     if outcome.best is None:
         return OutOfTime(parsed, resolved, outcome.ended_by, options.limits, lacking), outcome
     week = outcome.best.evaluated.week

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import Any
 
-from light_search import LIGHT
+from light_search import LITTLE
 from starlette.testclient import TestClient
 
 from setwright.catalogue.load import load_catalogue
@@ -16,7 +16,7 @@ from setwright.solver.desk.searches.search import Search
 from setwright.solver.desk.searches.task import Task, Told
 from setwright.solver.rulebook import RULES
 
-CHEAP = {"quick": replace(LIGHT, rounds=1, work=0.05, nodes=0, pattern_nodes=0)}
+CHEAP = {"quick": LITTLE}
 
 
 @dataclass

@@ -35,7 +35,7 @@ def test_what_can_be_kept_is_kept() -> None:
 
 @pytest.mark.parametrize("pairs", [False, True])
 def test_the_sets_that_lack_are_the_fewest(pairs: bool) -> None:
-    """A brief that asks for what the nearest week has can be met, and none that asks for a little more of all of it."""
+    """A brief that asks for what the nearest week has can be met, and none that asks for a little more of any."""
     asked = {"quads": 20.0, "biceps": 18.0}
     found = least_shortfall_week(instance_of(terms_of(**brief(20.0, muscles=ends(asked), pairs=pairs))), LIGHTLY)
     assert found is not None
@@ -56,9 +56,13 @@ def test_a_brief_without_bands_of_its_own_has_none() -> None:
     assert least_shortfall_week(instance_of(terms_of(days=days("mon", 15), equipment="bands")), LIGHTLY) is None
 
 
-def test_a_search_that_is_stopped_has_none() -> None:
-    stopped = replace(LIGHTLY, stopped=lambda: True)
-    assert least_shortfall_week(instance_of(terms_of(**brief(20.0))), stopped) is None
+def test_one_that_is_stopped_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Whoever stops the search while the nearest week is sought is not told of its work limit."""
+    wanted: list[bool] = []
+    monkeypatch.setattr(planner, "conflict_of", lambda instance, seconds: wanted.append(True) or ())
+    asked = parse_brief(brief(20.0), CATALOGUE, "test")
+    end = plan(asked, CATALOGUE, replace(LIGHTLY, stopped=lambda: bool(wanted)))
+    assert isinstance(end, OutOfTime) and end.ended_by == "stopped" and end.least_shortfall is None
 
 
 def planned(raw: dict[str, Any]) -> End:
@@ -72,7 +76,7 @@ def test_no_week_says_what_the_nearest_lacks(monkeypatch: pytest.MonkeyPatch) ->
     end = planned(brief(20.0))
     assert isinstance(end, OutOfTime) and end.least_shortfall is not None
     sets = end.least_shortfall.evaluated.weekly_sets("quads") / WHOLE
-    said = f"no week was found (work limit); the nearest that was found keeps all but this: quads: {sets:g} sets, "
+    said = f"no week was found (work limit); the nearest week found misses only this: quads: {sets:g} sets, "
     assert no_week_words(end) == f"{said}at least 20"
     assert no_week_words(replace(end, least_shortfall=None)) == "no week was found (work limit)"
 

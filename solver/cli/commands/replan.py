@@ -163,7 +163,9 @@ def _result_of(
 
             return (clash_document(end) if as_document else clash_text(end, columns())), ExitCode.CLASH
         case OutOfTime():
-            fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
+            from setwright.solver.sheets.common.findings import no_week_words
+
+            fault = Fault("replan", no_week_words(end), "take back some of what is asked")
             raise NoWeekError(fault, ExitCode.OUT_OF_TIME)
         case _:
             assert_never(end)

@@ -181,8 +181,8 @@ def _result_of(
         case OutOfTime():
             from setwright.solver.sheets.common.findings import no_week_words
 
-            so_much = "ask for so much, or " if end.least_shortfall else ""
-            more = f"; {so_much}try --search thorough, a longer --time-limit or a wider brief"
+            as_it_has = "ask for what it has, or " if end.least_shortfall else ""
+            more = f"; {as_it_has}try --search thorough, a longer --time-limit or a wider brief"
             say(f"{no_week_words(end)}{'' if end.ended_by == 'stopped' else more}")
             return None, ExitCode.OUT_OF_TIME
         case _:

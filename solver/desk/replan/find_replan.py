@@ -18,6 +18,7 @@ from setwright.solver.rulebook import resolve
 from setwright.solver.search.limits import DEFAULT, SEARCHES
 from setwright.solver.search.solve_options import Progress, SolveOptions
 from setwright.solver.search.stopping import check_not_stopped
+from setwright.solver.sheets.common.findings import no_week_words
 from setwright.solver.sheets.document.week_reader import read_week
 from setwright.solver.sheets.screen.clash import clash_document
 from setwright.solver.sheets.screen.edits.replanned import replanned_words
@@ -44,8 +45,7 @@ def find_replan(arguments: Mapping[str, Any], catalogue: Catalogue, telling: Tel
         return clash_document(end)
     if isinstance(end, OutOfTime):
         check_not_stopped(end.ended_by)
-        fault = Fault("replan", f"no week was found ({end.ended_by})", "take back some of what is asked")
-        raise SetwrightError(fault)
+        raise SetwrightError(Fault("replan", no_week_words(end), "take back some of what is asked"))
     found = replanned_document(document, end)
     return {**found, "replan": {**found["replan"], "words": replanned_words(end)}}
 

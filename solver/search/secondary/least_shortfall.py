@@ -17,7 +17,7 @@ from setwright.solver.linear.linear_model import LinearModel
 from setwright.solver.search.decoding import week_of
 from setwright.solver.search.feasibility import without_free_pairs
 from setwright.solver.search.solve_options import SolveOptions
-from setwright.solver.search.stopping import Interrupted, StopSignal
+from setwright.solver.search.stopping import StopSignal
 
 RULE = "exact-band"
 """The rule whose wishes may be missed."""
@@ -41,19 +41,16 @@ def least_shortfall_week(instance: Instance, options: SolveOptions) -> Audit | N
 
     It is the first phase of the two-phase simplex method, for weeks: what each lower end lacks is a variable and their
     sum is minimised, over the whole week without pairs, then on two days at a time, then with pairs. A week that lacks
-    nothing keeps every wish of the brief. None too where the search is interrupted before it has a week.
+    nothing keeps every wish of the brief. Raises Interrupted.
     """
     bare = without_free_pairs(instance)
     if not any(_may_be_missed(constraint.member) for constraint in bare.constraints):
         return None
     shortfall = _Shortfall(options.signal())
-    try:
-        shortfall.lessen(bare, range(len(bare.by_group)), WHOLE_WORK)
-        shortfall.lessen_by_days(bare, ROUNDS)
-        if shortfall.lacking and instance.resolved.pairs:
-            shortfall.lessen_by_days(feasibility_model(instance), ROUNDS_IN_PAIRS)
-    except Interrupted:
-        pass
+    shortfall.lessen(bare, range(len(bare.by_group)), WHOLE_WORK)
+    shortfall.lessen_by_days(bare, ROUNDS)
+    if shortfall.lacking and instance.resolved.pairs:
+        shortfall.lessen_by_days(feasibility_model(instance), ROUNDS_IN_PAIRS)
     if not shortfall.week:
         return None
     found = audit(instance.resolved, week_of(instance, [(column.group, column) for column in shortfall.week]))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from setwright.catalogue.faults import Fault
 from setwright.solver.planning import Clash
+from setwright.solver.sheets.common.findings import no_week_words
 from setwright.solver.uses.blocks.block import NoBlock
 
 
@@ -15,4 +16,4 @@ def no_block_fault(found: NoBlock) -> Fault:
         alone = "a search for one week names what clashes"
         remedy = alone if found.number is None else "give it more time or other kit"
         return Fault(where, f"no week is possible ({rules})", remedy)
-    return Fault(where, f"no week was found ({found.end.ended_by})", "try a thorough search")
+    return Fault(where, no_week_words(found.end), "try a thorough search")

@@ -53,7 +53,7 @@ def no_week_words(end: OutOfTime) -> str:
     if end.least_shortfall is None:
         return said
     lacking = listed(finding_words(finding, end.resolved) for finding in end.least_shortfall.broken)
-    return f"{said}; the nearest that was found keeps all but this: {lacking}"
+    return f"{said}; the nearest week found misses only this: {lacking}"
 
 
 def _pin_words(wish: Wish, resolved: ResolvedBrief) -> str:
